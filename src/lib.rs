@@ -1,0 +1,4 @@
+//! Lashwright: a teaching simulator for setting up a ring and pinion.
+
+pub mod gear;
+pub mod numerics;
