@@ -97,13 +97,24 @@ mod tests {
     fn bits_are_those_of_the_portable_library() {
         let bits: Vec<u64> = (0..64)
             .map(|i| 0.37 * f64::from(i) - 9.0)
-            .flat_map(|x| [sin(x), cos(x), tan(x), exp(x), atan(x), atan2(x, 1.5), pow(x.abs(), 0.9)])
+            .flat_map(|x| {
+                [
+                    sin(x),
+                    cos(x),
+                    tan(x),
+                    exp(x),
+                    atan(x),
+                    atan2(x, 1.5),
+                    pow(x.abs(), 0.9),
+                ]
+            })
             .map(f64::to_bits)
             .collect();
         let mut hash = blake3::Hasher::new();
         for b in &bits {
             hash.update(&b.to_le_bytes());
         }
-        insta::assert_snapshot!(hash.finalize().to_hex().as_str());
+        let want = "794cf90ac3992826dd9312ec6e5b88b6b870dc8374def42cb976a8e29766b677";
+        assert_eq!(hash.finalize().to_hex().as_str(), want, "bits of libm");
     }
 }
