@@ -6,6 +6,7 @@
 pub mod check;
 mod failure;
 pub mod gear_sets;
+pub mod picture_file;
 mod problem_text;
 
 pub use failure::{Failure, Fault};

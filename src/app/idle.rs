@@ -1,0 +1,33 @@
+//! When a new picture is drawn: all the time while the pinion turns, otherwise only when something was pressed, moved
+//! or changed. Nothing runs on a timer, so that a window that is only looked at costs nothing.
+
+use core::time::Duration;
+
+use bevy::prelude::*;
+use bevy::winit::{UpdateMode, WinitSettings};
+
+use super::{AppSystems, Session};
+
+/// When the window system should ask for the next frame.
+pub fn update_mode(turning: bool) -> UpdateMode {
+    if turning {
+        UpdateMode::Continuous
+    } else {
+        // Events of the window only: the pointer somewhere else on the screen is nobody's business.
+        UpdateMode::reactive_low_power(Duration::MAX)
+    }
+}
+
+/// Keeps the mode in step with the session.
+pub fn plugin(app: &mut App) {
+    let mode = update_mode(false);
+    app.insert_resource(WinitSettings { focused_mode: mode, unfocused_mode: mode })
+        .add_systems(Update, follow_turning.in_set(AppSystems::Mirror));
+}
+
+fn follow_turning(session: Res<Session>, mut settings: ResMut<WinitSettings>) {
+    let mode = update_mode(session.turning());
+    if settings.focused_mode != mode || settings.unfocused_mode != mode {
+        *settings = WinitSettings { focused_mode: mode, unfocused_mode: mode };
+    }
+}

@@ -1,0 +1,69 @@
+//! The panels on the screen: an adapter between egui's pass and the session.
+
+use bevy::prelude::*;
+use bevy::window::RequestRedraw;
+use bevy_egui::{EguiContext, EguiContexts, EguiPlugin, EguiPrimaryContextPass, PrimaryEguiContext, egui};
+
+use super::{Asked, Session};
+use crate::panels;
+use crate::view::{TextSize, Theme};
+
+/// The part of the window that the panels leave for the gears, and the window itself, in physical pixels.
+#[derive(Debug, Clone, Copy, PartialEq, Default, Resource)]
+pub struct StageArea {
+    /// Left, top, width and height of the stage; `None` before the panels were laid out.
+    pub stage_px: Option<[f32; 4]>,
+    /// Width and height of the window.
+    pub window_px: [f32; 2],
+}
+
+/// Draws the panels onto the camera that carries [`panel_context`].
+pub(super) fn plugin(app: &mut App) {
+    app.add_plugins(EguiPlugin::default())
+        .init_resource::<StageArea>()
+        .add_systems(EguiPrimaryContextPass, draw_panels);
+}
+
+/// What makes a camera the one that the panels are drawn on, with fonts and colours from the first pass on.
+pub(super) fn panel_context(session: &Session) -> (EguiContext, PrimaryEguiContext) {
+    let mut context = EguiContext::default();
+    panels::theme::install_fonts(context.get_mut());
+    panels::theme::apply(context.get_mut(), session.theme(), session.text_size());
+    (context, PrimaryEguiContext)
+}
+
+fn draw_panels(
+    mut contexts: EguiContexts,
+    session: Res<Session>,
+    mut area: ResMut<StageArea>,
+    mut asked: MessageWriter<Asked>,
+    mut redraw: MessageWriter<RequestRedraw>,
+    mut styled: Local<Option<(Theme, TextSize)>>,
+) -> Result {
+    let ctx = contexts.ctx_mut()?;
+    let style = (session.theme(), session.text_size());
+    if *styled != Some(style) {
+        panels::theme::apply(ctx, style.0, style.1);
+        *styled = Some(style);
+    }
+    let window = ctx.content_rect();
+    let mut out = Vec::new();
+    let background = egui::UiBuilder::new().layer_id(egui::LayerId::background()).max_rect(window);
+    let mut ui = egui::Ui::new(ctx.clone(), egui::Id::new("window"), background);
+    let stage = panels::window_panel(&mut ui, &session.view(), &mut out);
+
+    let scale = ctx.pixels_per_point();
+    let [left, top, width, height] =
+        [stage.left() - window.left(), stage.top() - window.top(), stage.width(), stage.height()].map(|v| v * scale);
+    let seen = StageArea {
+        stage_px: (width >= 1.0 && height >= 1.0).then_some([left, top, width, height]),
+        window_px: [window.width() * scale, window.height() * scale],
+    };
+    // What was asked for is carried out in the next frame, and a stage of new size is drawn there.
+    if *area != seen || !out.is_empty() {
+        redraw.write(RequestRedraw);
+    }
+    area.set_if_neq(seen);
+    asked.write_batch(out.into_iter().map(Asked));
+    Ok(())
+}
