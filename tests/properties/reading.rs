@@ -100,9 +100,9 @@ fn damaged_gear_set_files_never_panic() {
         let bytes = damaged(&mut stream, set.text);
         read_and_draw(&bytes);
         if gear_sets::read("x", &bytes).is_ok() {
-            good += 1
+            good += 1;
         } else {
-            bad += 1
+            bad += 1;
         }
     }
     println!("{good} still good, {bad} refused");

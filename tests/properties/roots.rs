@@ -1,6 +1,6 @@
 //! What the root finders promise, for random functions with a known root.
 
-use lashwright::numerics::{newton, root};
+use lashwright::numerics::{math, newton, root};
 use proptest::prelude::*;
 
 proptest! {
@@ -20,7 +20,7 @@ proptest! {
         let mut evaluations = 0_u32;
         let found = root::in_bracket(|x| { evaluations += 1; f(x) }, place - below, place + above, accuracy).expect("bracketed");
         prop_assert!((found - place).abs() <= 1.01 * accuracy, "{found} for {place}");
-        let bisection = ((below + above) / (2.0 * accuracy)).log2().ceil().max(0.0);
+        let bisection = (math::log10((below + above) / (2.0 * accuracy)) / math::log10(2.0)).ceil().max(0.0);
         prop_assert!(f64::from(evaluations) <= 4.0 + bisection, "{evaluations} evaluations, bisection {bisection}");
 
         let by_slope = newton::in_bracket(|x| (f(x), slope_of(x)), place - below, place + above, place, accuracy).expect("bracketed");
