@@ -5,3 +5,4 @@
 mod dependencies;
 mod embedded;
 mod floors;
+mod licences;
