@@ -16,14 +16,15 @@ fn on_screen(request: Request) -> ExitCode {
     use lashwright::app::{self, PictureRequest, WindowRequest};
 
     let done = match request {
-        Request::Command(_) => Ok(()),
-        Request::Window => app::run(&WindowRequest::default()),
+        Request::Command(_) => Ok(None),
+        Request::Window => app::run(&WindowRequest::default()).map(|()| None),
         Request::Picture(words) => PictureRequest::from_words(words.gears, &words.size, &words.view, &words.theme)
             .and_then(|request| app::picture(&request, &words.out))
-            .map(drop),
+            .map(|report| Some(format!("{}: {report}", words.out.display()))),
     };
     match done {
-        Ok(()) => ExitCode::SUCCESS,
+        Ok(None) => ExitCode::SUCCESS,
+        Ok(Some(text)) => cli::print(&text),
         Err(error) => cli::fail(&error.into()),
     }
 }

@@ -1,5 +1,5 @@
 //! When a new picture is drawn: all the time while the pinion turns, otherwise only when something was pressed, moved
-//! or changed. Nothing runs on a timer, so that a window that is only looked at costs nothing.
+//! or changed. A window that is only looked at costs nothing.
 
 use core::time::Duration;
 
@@ -8,13 +8,17 @@ use bevy::winit::{UpdateMode, WinitSettings};
 
 use super::{AppSystems, Session};
 
+/// The longest pause between frames. The window system wants a time at which to look again and spins without one
+/// (it cannot add `Duration::MAX` to a clock), so it gets a day.
+const LONGEST_PAUSE: Duration = Duration::from_secs(24 * 60 * 60);
+
 /// When the window system should ask for the next frame.
 pub fn update_mode(turning: bool) -> UpdateMode {
     if turning {
         UpdateMode::Continuous
     } else {
         // Events of the window only: the pointer somewhere else on the screen is nobody's business.
-        UpdateMode::reactive_low_power(Duration::MAX)
+        UpdateMode::reactive_low_power(LONGEST_PAUSE)
     }
 }
 

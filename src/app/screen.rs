@@ -2,7 +2,9 @@
 
 use bevy::prelude::*;
 use bevy::window::RequestRedraw;
-use bevy_egui::{EguiContext, EguiContexts, EguiPlugin, EguiPrimaryContextPass, PrimaryEguiContext, egui};
+use bevy_egui::{
+    EguiContext, EguiContexts, EguiInput, EguiPlugin, EguiPreUpdateSet, EguiPrimaryContextPass, PrimaryEguiContext, egui,
+};
 
 use super::{Asked, Session};
 use crate::panels;
@@ -21,7 +23,23 @@ pub struct StageArea {
 pub(super) fn plugin(app: &mut App) {
     app.add_plugins(EguiPlugin::default())
         .init_resource::<StageArea>()
+        .add_systems(
+            PreUpdate,
+            drop_repeated_modifiers.after(EguiPreUpdateSet::ProcessInput).before(EguiPreUpdateSet::BeginPass),
+        )
         .add_systems(EguiPrimaryContextPass, draw_panels);
+}
+
+/// bevy_egui tells egui in every frame which of shift, control and so on are held, as an event; and egui asks for
+/// another frame after every event, so that a window at rest would never stop drawing. Only a change is passed on.
+fn drop_repeated_modifiers(mut contexts: Query<(&mut EguiContext, &mut EguiInput)>) {
+    for (mut context, mut input) in &mut contexts {
+        let mut held = context.get_mut().input(|input| input.modifiers);
+        input.events.retain(|event| match event {
+            egui::Event::ModifiersChanged(now) => core::mem::replace(&mut held, *now) != *now,
+            _ => true,
+        });
+    }
 }
 
 /// What makes a camera the one that the panels are drawn on, with fonts and colours from the first pass on.

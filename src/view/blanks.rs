@@ -6,7 +6,7 @@
 use nalgebra::Vector3;
 
 use crate::gear::Design;
-use crate::numerics::math;
+use crate::numerics::{math, root};
 
 /// A pitch cone about its own axis, with the tooth traces on it.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -126,22 +126,44 @@ pub struct Blanks {
 impl Blanks {
     /// An estimate of the blanks, to be looked at and not to be cut from.
     ///
-    /// The pitch angle of the ring gear is the bevel one without offset, tan δ2 = z2/z1, and the usual first guess
-    /// tan δ2 = (z2/z1)/1.2 with it; the offset angle in the pitch plane follows from sin ζ_mp = a sin δ2/r_m2
-    /// (first steps of the iteration of ISO 23509, method 1). From there on the geometry is exact for a shaft angle
-    /// of 90°, so that the two cones do touch at the mean point: tan δ1 = cos ζ_mp/tan δ2, sin ζ_m = sin ζ_mp cos δ1,
-    /// t_zm1 = r_m2 cos ζ_m, t_zm2 = tan δ2 (a/sin ζ_m − r_m2), β_m2 = β_m1 − ζ_mp.
+    /// Without offset it is exact: tan δ2 = z2/z1. With offset the offset angle in the pitch plane is taken from
+    /// sin ζ_mp = a sin δ2/r_m2 (the first guess of the iteration of ISO 23509, method 1; a few tenths of a degree
+    /// off), and δ2 is chosen so that both gears have the same normal module at the mean point, r_m1 cos β_m1/z1 =
+    /// r_m2 cos β_m2/z2 with β_m2 = β_m1 − ζ_mp. The limit radius is left out of account. Between the two the
+    /// geometry is exact for a shaft angle of 90°, so that the cones do touch at the mean point.
     ///
     /// `None` where no such cones exist: no tooth, no diameter, or an offset beyond the ring gear's mean radius.
     pub fn estimate(design: &Design) -> Option<Self> {
-        let (z1, z2) = (f64::from(design.pinion_teeth), f64::from(design.wheel_teeth));
+        let wheel_angle_rad = if design.offset_mm > 0.0 {
+            // Pitch angles of ring gears; outside of them the pair is a worm or a bevel pinion.
+            const LEAST_RAD: f64 = 0.6;
+            const MOST_RAD: f64 = 1.5;
+            let mismatch = |angle_rad| Self::touching(design, angle_rad).map_or(f64::NAN, |blanks| blanks.module_mismatch());
+            root::in_bracket(mismatch, LEAST_RAD, MOST_RAD, 1e-9).ok()?
+        } else {
+            math::atan2(f64::from(design.wheel_teeth), f64::from(design.pinion_teeth))
+        };
+        Self::touching(design, wheel_angle_rad)
+    }
+
+    /// r_m1 cos β_m1 z2 / (r_m2 cos β_m2 z1) − 1.
+    fn module_mismatch(&self) -> f64 {
+        self.pinion.cone.normal_pitch_mm() / self.wheel.cone.normal_pitch_mm() - 1.0
+    }
+
+    /// Two cones that touch at the mean point, for a pitch angle δ2 of the ring gear: sin ζ_mp = a sin δ2/r_m2,
+    /// tan δ1 = cos ζ_mp/tan δ2, sin ζ_m = sin ζ_mp cos δ1, t_zm1 = r_m2 cos ζ_m, t_zm2 = tan δ2 (a/sin ζ_m − r_m2).
+    fn touching(design: &Design, wheel_angle_rad: f64) -> Option<Self> {
         let offset_mm = design.offset_mm;
-        let tan_wheel = if offset_mm > 0.0 { z2 / z1 / 1.2 } else { z2 / z1 };
-        let wheel_angle_rad = math::atan(tan_wheel);
         let (sin_wheel, cos_wheel) = math::sin_cos(wheel_angle_rad);
+        let tan_wheel = sin_wheel / cos_wheel;
         let wheel_radius_mm = (design.wheel_outer_pitch_diameter_mm - design.wheel_face_width_mm * sin_wheel) / 2.0;
         let sin_pitch_plane = offset_mm * sin_wheel / wheel_radius_mm;
-        let usable = wheel_radius_mm > 0.0 && wheel_angle_rad > 0.0 && (0.0..0.9).contains(&sin_pitch_plane);
+        let usable = wheel_radius_mm > 0.0
+            && tan_wheel > 0.0
+            && (0.0..0.9).contains(&sin_pitch_plane)
+            && design.pinion_teeth > 0
+            && design.wheel_teeth > 0;
         if !usable {
             return None;
         }
@@ -185,7 +207,7 @@ impl Blanks {
             mean_angle_rad: math::atan2(wheel_axial_mm, beside_mm),
             teeth: design.pinion_teeth,
         };
-        let tooth_depth_mm = 2.2 * design.wheel_outer_pitch_diameter_mm / z2;
+        let tooth_depth_mm = 2.2 * design.wheel_outer_pitch_diameter_mm / f64::from(design.wheel_teeth);
         Some(Self {
             wheel: Blank { outline: wheel_outline(&wheel_cone, tooth_depth_mm), cone: wheel_cone },
             pinion: Blank { outline: pinion_outline(&pinion_cone, tooth_depth_mm), cone: pinion_cone },
@@ -202,7 +224,10 @@ impl Blanks {
         let [_, shaft_end_mm] = self.pinion.outline.axial_extent_mm();
         let centre = Vector3::new((shaft_end_mm - wheel_radius_mm) / 2.0, 0.0, wheel_back_mm / 2.0);
         let half_width_mm = (shaft_end_mm + wheel_radius_mm) / 2.0;
+        // A little air round the gears, and room for what the eye sees larger because it is nearer.
+        let half_width_mm = 1.1 * half_width_mm;
         let half_height_mm = half_width_mm / 1.5;
+        let wheel_radius_mm = 1.1 * wheel_radius_mm;
         (centre, if half_height_mm > wheel_radius_mm { half_height_mm } else { wheel_radius_mm })
     }
 }
@@ -348,9 +373,10 @@ mod tests {
                 crate::quantity::degrees(blanks.wheel.cone.angle_rad),
                 blanks.pinion.cone.mean_radius_mm,
             ];
+            assert!(blanks.module_mismatch().abs() < 1e-6, "one module");
             println!("δ1 {:+.2}°, δ2 {:+.2}°, r_m1 {:+.2} mm", got[0] - pinion_deg, got[1] - wheel_deg, got[2] - pinion_radius_mm);
-            assert!((got[0] - pinion_deg).abs() < 3.0 && (got[1] - wheel_deg).abs() < 3.0, "angles {got:?}");
-            assert!((got[2] - pinion_radius_mm).abs() < 0.15 * pinion_radius_mm, "pinion radius {got:?}");
+            assert!((got[0] - pinion_deg).abs() < 1.5 && (got[1] - wheel_deg).abs() < 1.5, "angles {got:?}");
+            assert!((got[2] - pinion_radius_mm).abs() < 0.02 * pinion_radius_mm, "pinion radius {got:?}");
         }
     }
 

@@ -49,7 +49,7 @@ pub(super) fn prepare(mut commands: Commands, easel: Res<Easel>, mut materials: 
                 Part::Wheel | Part::Pinion => StandardMaterial {
                     base_color: color(TOOTH.steel).lighter(0.16),
                     metallic: 0.65,
-                    perceptual_roughness: 0.42,
+                    perceptual_roughness: 0.5,
                     ..default()
                 },
                 Part::Traces => StandardMaterial {
@@ -90,7 +90,7 @@ pub(super) fn surroundings(images: &mut Assets<Image>) -> EnvironmentMapLight {
 
 /// A lamp over the left shoulder and a weaker one from the right; they go with the eye, as on a drawing.
 pub(super) fn lights(eye: &mut ChildSpawnerCommands<'_>) {
-    let lamps = [("Key lamp", Vec3::new(0.55, -0.75, -0.8), 5200.0), ("Fill lamp", Vec3::new(-0.9, -0.1, -0.5), 1300.0)];
+    let lamps = [("Key lamp", Vec3::new(0.55, -0.75, -0.8), 3600.0), ("Fill lamp", Vec3::new(-0.9, -0.1, -0.5), 1000.0)];
     for (name, direction, illuminance) in lamps {
         eye.spawn((
             Name::new(name),
