@@ -10,13 +10,19 @@ use nalgebra::Vector3;
 use crate::view::orbit::Eye;
 
 /// A point in millimetres or a direction.
-#[expect(clippy::cast_possible_truncation, reason = "f32 is what Bevy draws with; nothing is computed from it")]
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "f32 is what Bevy draws with; nothing is computed from it"
+)]
 pub fn bevy_from_axle(v: Vector3<f64>) -> Vec3 {
     Vec3::new(v.x as f32, -v.y as f32, -v.z as f32)
 }
 
 /// A length in millimetres.
-#[expect(clippy::cast_possible_truncation, reason = "f32 is what Bevy draws with; nothing is computed from it")]
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "f32 is what Bevy draws with; nothing is computed from it"
+)]
 pub fn bevy_length(length_mm: f64) -> f32 {
     length_mm as f32
 }
@@ -48,7 +54,10 @@ mod tests {
     fn a_turn_about_an_axis_is_the_same_turn() {
         let turned = nalgebra::Rotation3::new(Vector3::z() * 0.3) * Vector3::new(1.0, 2.0, 3.0);
         let in_bevy = bevy_turn(Vector3::z(), 0.3) * bevy_from_axle(Vector3::new(1.0, 2.0, 3.0));
-        assert!((bevy_from_axle(turned) - in_bevy).length() < 1e-5, "{turned:?} {in_bevy:?}");
+        assert!(
+            (bevy_from_axle(turned) - in_bevy).length() < 1e-5,
+            "{turned:?} {in_bevy:?}"
+        );
     }
 
     #[test]
@@ -56,8 +65,14 @@ mod tests {
         for viewpoint in Viewpoint::ALL {
             let eye = Orbit::around(Vector3::zeros(), 100.0, viewpoint).eye();
             let turn = bevy_from_eye(&eye);
-            assert!((turn * Vec3::NEG_Z - bevy_from_axle(eye.forward)).length() < 1e-5, "{viewpoint:?} forward");
-            assert!((turn * Vec3::Y - bevy_from_axle(eye.up)).length() < 1e-5, "{viewpoint:?} up");
+            assert!(
+                (turn * Vec3::NEG_Z - bevy_from_axle(eye.forward)).length() < 1e-5,
+                "{viewpoint:?} forward"
+            );
+            assert!(
+                (turn * Vec3::Y - bevy_from_axle(eye.up)).length() < 1e-5,
+                "{viewpoint:?} up"
+            );
         }
     }
 }

@@ -25,13 +25,19 @@ pub fn update_mode(turning: bool) -> UpdateMode {
 /// Keeps the mode in step with the session.
 pub fn plugin(app: &mut App) {
     let mode = update_mode(false);
-    app.insert_resource(WinitSettings { focused_mode: mode, unfocused_mode: mode })
-        .add_systems(Update, follow_turning.in_set(AppSystems::Mirror));
+    app.insert_resource(WinitSettings {
+        focused_mode: mode,
+        unfocused_mode: mode,
+    })
+    .add_systems(Update, follow_turning.in_set(AppSystems::Mirror));
 }
 
 fn follow_turning(session: Res<Session>, mut settings: ResMut<WinitSettings>) {
     let mode = update_mode(session.turning());
     if settings.focused_mode != mode || settings.unfocused_mode != mode {
-        *settings = WinitSettings { focused_mode: mode, unfocused_mode: mode };
+        *settings = WinitSettings {
+            focused_mode: mode,
+            unfocused_mode: mode,
+        };
     }
 }

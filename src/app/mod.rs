@@ -9,7 +9,10 @@
 //! * `session` needs no drawing at all and is tested without; [`idle`] says when a new frame is drawn.
 //! * [`frames`] is the only border between the axle's frame and Bevy's.
 
-#![expect(elided_lifetimes_in_paths, reason = "the parameters of systems are written as Bevy's own are")]
+#![expect(
+    elided_lifetimes_in_paths,
+    reason = "the parameters of systems are written as Bevy's own are"
+)]
 
 mod error;
 pub mod frames;
@@ -46,7 +49,10 @@ pub enum AppSystems {
 
 /// Declares the order of [`AppSystems`].
 pub fn order_plugin(app: &mut App) {
-    app.configure_sets(Update, (AppSystems::Commands, AppSystems::Simulate, AppSystems::Mirror).chain());
+    app.configure_sets(
+        Update,
+        (AppSystems::Commands, AppSystems::Simulate, AppSystems::Mirror).chain(),
+    );
 }
 
 /// The set that is shown when nobody names one: hypoid, of middle ratio, forgiving.
@@ -69,7 +75,11 @@ fn load(gears: Option<&str>) -> Result<Session, AppError> {
     }
     let chosen = found.iter().position(|set| set.source == wanted).unwrap_or(0);
     let sets = found.into_iter().enumerate().map(|(place, set)| {
-        let origin = if own_file && place == 0 { Origin::File(set.source) } else { Origin::BuiltIn };
+        let origin = if own_file && place == 0 {
+            Origin::File(set.source)
+        } else {
+            Origin::BuiltIn
+        };
         (set.design, origin)
     });
     let mut session = Session::new(sets.collect());

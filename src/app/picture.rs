@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 use std::time::Instant;
 
 use bevy::app::PluginsState;
+use bevy::ecs::schedule::{LogLevel, ScheduleBuildSettings};
 use bevy::log::LogPlugin;
 use bevy::prelude::*;
 use bevy::render::RenderPlugin;
@@ -98,9 +99,19 @@ impl PictureRequest {
         let theme = match theme {
             "paper" => Theme::Paper,
             "slate" => Theme::Slate,
-            _ => return Err(AppError::Argument(format!("there is no theme `{theme}`. Use paper or slate"))),
+            _ => {
+                return Err(AppError::Argument(format!(
+                    "there is no theme `{theme}`. Use paper or slate"
+                )));
+            }
         };
-        Ok(Self { gears, size_px, viewpoint, theme, ..Self::default() })
+        Ok(Self {
+            gears,
+            size_px,
+            viewpoint,
+            theme,
+            ..Self::default()
+        })
     }
 }
 
@@ -125,7 +136,11 @@ impl core::fmt::Display for PictureReport {
     /// One line for people: who drew it, and how long it took.
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         let (first, next) = (self.first_picture.as_millis(), self.frame.as_millis());
-        write!(f, "drawn in {first} ms by {}, {}; a further frame {next} ms", self.adapter.name, self.adapter.driver)
+        write!(
+            f,
+            "drawn in {first} ms by {}, {}; a further frame {next} ms",
+            self.adapter.name, self.adapter.driver
+        )
     }
 }
 
@@ -164,12 +179,18 @@ pub fn picture(request: &PictureRequest, out: &Path) -> Result<PictureReport, Ap
 ///
 /// # Errors
 /// As [`picture`], without the file.
-#[expect(clippy::disallowed_methods, reason = "how long drawing takes is measured here; no result depends on it")]
+#[expect(
+    clippy::disallowed_methods,
+    reason = "how long drawing takes is measured here; no result depends on it"
+)]
 pub fn draw(request: &PictureRequest) -> Result<Picture, AppError> {
     let start = Instant::now();
     let session = session_of(request)?;
     let Some(blanks) = session.blanks().cloned() else {
-        let name = session.view().chosen_gears().map_or_else(String::new, |gears| gears.name.clone());
+        let name = session
+            .view()
+            .chosen_gears()
+            .map_or_else(String::new, |gears| gears.name.clone());
         return Err(AppError::NoBlanks { name });
     };
     let orbit = *session.orbit();
@@ -191,8 +212,19 @@ pub fn draw(request: &PictureRequest) -> Result<Picture, AppError> {
     let rgba = easel.capture()?;
     let [width, height] = request.size_px;
     let stage_px = easel.stage_px().unwrap_or([0.0, 0.0, width as f32, height as f32]);
-    let report = PictureReport { adapter, first_picture, frame, stage_px, orbit, blanks };
-    Ok(Picture { size_px: request.size_px, rgba, report })
+    let report = PictureReport {
+        adapter,
+        first_picture,
+        frame,
+        stage_px,
+        orbit,
+        blanks,
+    };
+    Ok(Picture {
+        size_px: request.size_px,
+        rgba,
+        report,
+    })
 }
 
 fn session_of(request: &PictureRequest) -> Result<Session, AppError> {
@@ -224,9 +256,16 @@ impl OffScreen {
     fn open(request: &PictureRequest, session: Session) -> Result<Self, AppError> {
         let plugins = DefaultPlugins
             .build()
-            .set(WindowPlugin { primary_window: None, exit_condition: ExitCondition::DontExit, ..default() })
+            .set(WindowPlugin {
+                primary_window: None,
+                exit_condition: ExitCondition::DontExit,
+                ..default()
+            })
             // Everything is ready in the first frame that needs it.
-            .set(RenderPlugin { synchronous_pipeline_compilation: true, ..default() })
+            .set(RenderPlugin {
+                synchronous_pipeline_compilation: true,
+                ..default()
+            })
             .disable::<WinitPlugin>()
             .disable::<PipelinedRenderingPlugin>()
             .disable::<bevy::app::TerminalCtrlCHandlerPlugin>()
@@ -244,6 +283,13 @@ impl OffScreen {
             panels: request.panels,
         };
         program(&mut app, session, easel);
+        // Two systems of which nobody says which comes first are a mistake of the program; every picture looks for it.
+        app.edit_schedule(Update, |schedule| {
+            schedule.set_build_settings(ScheduleBuildSettings {
+                ambiguity_detection: LogLevel::Error,
+                ..default()
+            });
+        });
         while app.plugins_state() == PluginsState::Adding {
             bevy::tasks::tick_global_task_pools_on_main_thread();
         }
@@ -257,27 +303,37 @@ impl OffScreen {
         self.app.update();
         let device = self.app.world().resource::<RenderDevice>();
         device
-            .poll(PollType::Wait { submission_index: None, timeout: Some(Duration::from_secs(60)) })
+            .poll(PollType::Wait {
+                submission_index: None,
+                timeout: Some(Duration::from_secs(60)),
+            })
             .map(drop)
-            .map_err(|error| AppError::NoPicture { reason: format!("the graphics driver does not answer ({error})") })
+            .map_err(|error| AppError::NoPicture {
+                reason: format!("the graphics driver does not answer ({error})"),
+            })
     }
 
     /// The pixels, red, green, blue and opacity each.
     fn capture(&mut self) -> Result<Vec<u8>, AppError> {
-        self.app.world_mut().spawn(Screenshot::image(self.target.clone())).observe(
-            |captured: On<ScreenshotCaptured>, mut delivered: ResMut<Delivered>| {
+        self.app
+            .world_mut()
+            .spawn(Screenshot::image(self.target.clone()))
+            .observe(|captured: On<ScreenshotCaptured>, mut delivered: ResMut<Delivered>| {
                 delivered.0 = Some(captured.image.clone());
-            },
-        );
+            });
         // It arrives one or two frames later.
         const PATIENCE: u32 = 60;
         for _ in 0..PATIENCE {
             self.frame()?;
             if let Some(image) = self.app.world_mut().resource_mut::<Delivered>().0.take() {
-                return image.data.ok_or_else(|| AppError::NoPicture { reason: "the picture came back empty".to_owned() });
+                return image.data.ok_or_else(|| AppError::NoPicture {
+                    reason: "the picture came back empty".to_owned(),
+                });
             }
         }
-        Err(AppError::NoPicture { reason: "the graphics driver delivered no picture".to_owned() })
+        Err(AppError::NoPicture {
+            reason: "the graphics driver delivered no picture".to_owned(),
+        })
     }
 
     fn stage_px(&self) -> Option<[f32; 4]> {
@@ -286,7 +342,9 @@ impl OffScreen {
 }
 
 fn png_bytes(picture: &Picture) -> Result<Vec<u8>, AppError> {
-    let fail = |error: png::EncodingError| AppError::NoPicture { reason: format!("the PNG cannot be made ({error})") };
+    let fail = |error: png::EncodingError| AppError::NoPicture {
+        reason: format!("the PNG cannot be made ({error})"),
+    };
     let [width, height] = picture.size_px;
     let mut bytes = Vec::new();
     let mut encoder = png::Encoder::new(&mut bytes, width, height);

@@ -29,13 +29,15 @@ pub struct Adapter {
 pub fn display() -> Result<(), AppError> {
     let name = std::env::var("DISPLAY").unwrap_or_default();
     if name.is_empty() {
-        return Err(AppError::NoDisplay { reason: "there is no X display (DISPLAY is not set)".to_owned() });
+        return Err(AppError::NoDisplay {
+            reason: "there is no X display (DISPLAY is not set)".to_owned(),
+        });
     }
     match x11rb::connect(None) {
         Ok(_) => Ok(()),
-        Err(error) => {
-            Err(AppError::NoDisplay { reason: format!("the X display `{name}` cannot be reached ({error})") })
-        }
+        Err(error) => Err(AppError::NoDisplay {
+            reason: format!("the X display `{name}` cannot be reached ({error})"),
+        }),
     }
 }
 

@@ -3,9 +3,11 @@
 use bevy::prelude::*;
 use bevy::window::RequestRedraw;
 use bevy_egui::{
-    EguiContext, EguiContexts, EguiInput, EguiPlugin, EguiPreUpdateSet, EguiPrimaryContextPass, PrimaryEguiContext, egui,
+    EguiContext, EguiContexts, EguiGlobalSettings, EguiInput, EguiPlugin, EguiPreUpdateSet, EguiPrimaryContextPass,
+    PrimaryEguiContext, egui,
 };
 
+use super::stage::Easel;
 use super::{Asked, Session};
 use crate::panels;
 use crate::view::{TextSize, Theme};
@@ -25,9 +27,18 @@ pub(super) fn plugin(app: &mut App) {
         .init_resource::<StageArea>()
         .add_systems(
             PreUpdate,
-            drop_repeated_modifiers.after(EguiPreUpdateSet::ProcessInput).before(EguiPreUpdateSet::BeginPass),
+            drop_repeated_modifiers
+                .after(EguiPreUpdateSet::ProcessInput)
+                .before(EguiPreUpdateSet::BeginPass),
         )
-        .add_systems(EguiPrimaryContextPass, draw_panels);
+        .add_systems(
+            EguiPrimaryContextPass,
+            draw_panels.run_if(|easel: Res<Easel>| easel.panels),
+        );
+    // The eye brings its own context, with the fonts in it.
+    app.world_mut()
+        .resource_mut::<EguiGlobalSettings>()
+        .auto_create_primary_context = false;
 }
 
 /// bevy_egui tells egui in every frame which of shift, control and so on are held, as an event; and egui asks for
@@ -66,13 +77,20 @@ fn draw_panels(
     }
     let window = ctx.content_rect();
     let mut out = Vec::new();
-    let background = egui::UiBuilder::new().layer_id(egui::LayerId::background()).max_rect(window);
+    let background = egui::UiBuilder::new()
+        .layer_id(egui::LayerId::background())
+        .max_rect(window);
     let mut ui = egui::Ui::new(ctx.clone(), egui::Id::new("window"), background);
     let stage = panels::window_panel(&mut ui, &session.view(), &mut out);
 
     let scale = ctx.pixels_per_point();
-    let [left, top, width, height] =
-        [stage.left() - window.left(), stage.top() - window.top(), stage.width(), stage.height()].map(|v| v * scale);
+    let [left, top, width, height] = [
+        stage.left() - window.left(),
+        stage.top() - window.top(),
+        stage.width(),
+        stage.height(),
+    ]
+    .map(|v| v * scale);
     let seen = StageArea {
         stage_px: (width >= 1.0 && height >= 1.0).then_some([left, top, width, height]),
         window_px: [window.width() * scale, window.height() * scale],

@@ -5,8 +5,8 @@ use thiserror::Error;
 
 use super::AppSystems;
 use crate::gear::Design;
-use crate::view::{Blanks, Command, GearEntry, Orbit, Origin, StageView, TextSize, Theme, Turn, Viewpoint, WindowView};
 use crate::quantity::Units;
+use crate::view::{Blanks, Command, GearEntry, Orbit, Origin, StageView, TextSize, Theme, Turn, Viewpoint, WindowView};
 
 /// A command on its way from a panel to the session.
 #[derive(Debug, Clone, Copy, PartialEq, Message)]
@@ -41,7 +41,10 @@ pub struct Session {
 impl Session {
     /// With these gear sets, the first of them on the stage.
     pub fn new(gears: Vec<(Design, Origin)>) -> Self {
-        let entries = gears.iter().map(|(design, origin)| GearEntry::new(design, origin.clone())).collect();
+        let entries = gears
+            .iter()
+            .map(|(design, origin)| GearEntry::new(design, origin.clone()))
+            .collect();
         let mut session = Self {
             designs: gears.into_iter().map(|(design, _)| design).collect(),
             entries,
@@ -82,7 +85,10 @@ impl Session {
             Command::SetUnits(units) => self.units = units,
             Command::LookFrom(viewpoint) => self.orbit.look_from(viewpoint),
             Command::SetProjection(projection) => self.orbit.set_projection(projection),
-            Command::Orbit { azimuth_rad, elevation_rad } => self.orbit.turn(azimuth_rad, elevation_rad),
+            Command::Orbit {
+                azimuth_rad,
+                elevation_rad,
+            } => self.orbit.turn(azimuth_rad, elevation_rad),
             Command::Zoom(notches) => self.orbit.zoom(notches),
             Command::Pan { right, up } => self.orbit.pan(right, up),
         }

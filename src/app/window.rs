@@ -36,26 +36,47 @@ pub fn run(request: &WindowRequest) -> Result<(), AppError> {
         title: "Lashwright".to_owned(),
         name: Some("lashwright".to_owned()),
         resolution: WindowResolution::new(1280, 720),
-        resize_constraints: WindowResizeConstraints { min_width: 640.0, min_height: 360.0, ..default() },
+        resize_constraints: WindowResizeConstraints {
+            min_width: 640.0,
+            min_height: 360.0,
+            ..default()
+        },
         present_mode: PresentMode::AutoVsync,
         ..default()
     };
     let plugins = DefaultPlugins
-        .set(WindowPlugin { primary_window: Some(window), ..default() })
-        .set(RenderPlugin { synchronous_pipeline_compilation: adapter.software, ..default() })
+        .set(WindowPlugin {
+            primary_window: Some(window),
+            ..default()
+        })
+        .set(RenderPlugin {
+            synchronous_pipeline_compilation: adapter.software,
+            ..default()
+        })
         .set(quiet_log());
     let mut app = App::new();
     app.add_plugins(plugins);
-    let easel = Easel { target: None, smoothing, drawing: Drawing::Shaded, panels: true };
+    let easel = Easel {
+        target: None,
+        smoothing,
+        drawing: Drawing::Shaded,
+        panels: true,
+    };
     program(&mut app, session, easel);
     app.add_plugins(idle::plugin);
     match app.run() {
         AppExit::Success => Ok(()),
-        AppExit::Error(code) => Err(AppError::Start { reason: format!("the window ended with code {code}") }),
+        AppExit::Error(code) => Err(AppError::Start {
+            reason: format!("the window ended with code {code}"),
+        }),
     }
 }
 
 /// Nothing but errors, unless `RUST_LOG` asks for more.
 fn quiet_log() -> LogPlugin {
-    LogPlugin { filter: String::new(), level: Level::ERROR, ..default() }
+    LogPlugin {
+        filter: String::new(),
+        level: Level::ERROR,
+        ..default()
+    }
 }

@@ -1,6 +1,6 @@
 //! The gear sets that were found, and the numbers of the chosen one.
 
-use egui::{EventFilter, Id, Key, ScrollArea, Ui};
+use egui::{EventFilter, Id, Key, Modifiers, ScrollArea, Ui};
 
 use super::theme::Ink;
 use super::widget::{self, Row};
@@ -30,11 +30,28 @@ pub fn gear_list_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command
     });
 }
 
-fn row(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, list: Id, index: usize, entry: &GearEntry, out: &mut Vec<Command>) {
+fn row(
+    ui: &mut Ui,
+    ink: &Ink,
+    view: &WindowView<'_>,
+    list: Id,
+    index: usize,
+    entry: &GearEntry,
+    out: &mut Vec<Command>,
+) {
     let numbers = &entry.numbers;
     let second = format!("{}, {}", numbers.meeting.label(), entry.origin.label());
     let chosen = view.chosen == Some(index);
-    let response = widget::list_row(ui, ink, list.with(index), &Row { title: &entry.name, second: &second, chosen });
+    let response = widget::list_row(
+        ui,
+        ink,
+        list.with(index),
+        &Row {
+            title: &entry.name,
+            second: &second,
+            chosen,
+        },
+    );
     if response.clicked() {
         out.push(Command::ChooseGears(index));
     }
@@ -48,9 +65,14 @@ fn row(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, list: Id, index: usize, en
         response.scroll_to_me(Some(egui::Align::Center));
     }
     if response.has_focus() {
-        let arrows = EventFilter { vertical_arrows: true, ..EventFilter::default() };
+        let arrows = EventFilter {
+            vertical_arrows: true,
+            ..EventFilter::default()
+        };
         ui.memory_mut(|memory| memory.set_focus_lock_filter(response.id, arrows));
-        let [up, down] = ui.input(|input| [Key::ArrowUp, Key::ArrowDown].map(|key| input.key_pressed(key)));
+        // Taken out, because the neighbour has the keyboard within the same pass.
+        let [up, down] =
+            ui.input_mut(|input| [Key::ArrowUp, Key::ArrowDown].map(|key| input.consume_key(Modifiers::NONE, key)));
         let neighbour = match (up, down) {
             (true, false) => index.checked_sub(1),
             (false, true) => Some(index + 1).filter(|next| *next < view.gears.len()),
@@ -78,19 +100,32 @@ fn design_length(length_mm: f64, units: Units) -> String {
 pub fn gear_numbers_panel(ui: &mut Ui, view: &WindowView<'_>) {
     let ink = Ink::new(view.theme, view.text_size);
     let Some(entry) = view.chosen_gears() else {
-        widget::words(ui, "Choose a gear set to see it on the stage.", ink.body(), ink.color(|t| t.muted));
+        widget::words(
+            ui,
+            "Choose a gear set to see it on the stage.",
+            ink.body(),
+            ink.color(|t| t.muted),
+        );
         return;
     };
     let numbers = &entry.numbers;
     widget::words(ui, &entry.name, ink.section(), ink.color(|t| t.text));
     ui.add_space(ink.space(2.0));
     ui.spacing_mut().item_spacing.y = 0.0;
-    let teeth = format!("{} to {}, {}", numbers.pinion_teeth, numbers.wheel_teeth, numbers.meeting.label());
+    let teeth = format!(
+        "{} to {}, {}",
+        numbers.pinion_teeth,
+        numbers.wheel_teeth,
+        numbers.meeting.label()
+    );
     let spiral = format!("{}°", quantity::number(numbers.pinion_spiral_angle_deg, 1));
     let rows = [
         ("Teeth", teeth),
         ("Ratio", quantity::number(numbers.ratio, 3)),
-        ("Ring gear diameter", design_length(numbers.ring_gear_diameter_mm, view.units)),
+        (
+            "Ring gear diameter",
+            design_length(numbers.ring_gear_diameter_mm, view.units),
+        ),
         ("Offset", design_length(numbers.offset_mm, view.units)),
         ("Pinion spiral angle", spiral),
         ("Tooth depth", numbers.depth_label().to_owned()),

@@ -35,12 +35,19 @@ fn text_size(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Comman
     let size = view.text_size;
     for (word, sign, next) in [("larger", "+", size.larger()), ("smaller", "\u{2212}", size.smaller())] {
         let enabled = next.is_some();
-        let response = ui.add_enabled_ui(enabled, |ui| widget::sign(ui, ink, &format!("Text {word}"), sign)).inner;
+        let response = ui
+            .add_enabled_ui(enabled, |ui| widget::sign(ui, ink, &format!("Text {word}"), sign))
+            .inner;
         if let (true, Some(next)) = (response.clicked(), next) {
             out.push(Command::SetTextSize(next));
         }
         if word == "larger" {
-            widget::words(ui, &format!("Text {}\u{a0}%", size.percent()), ink.body(), ink.color(|t| t.text));
+            widget::words(
+                ui,
+                &format!("Text {}\u{a0}%", size.percent()),
+                ink.body(),
+                ink.color(|t| t.text),
+            );
         }
     }
 }

@@ -45,14 +45,22 @@ pub fn window_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) 
     let margin = ink.space(16.0);
 
     ground(ui, &ink, &zones, window.min.to_vec2());
-    in_zone(ui, "head", at(zones.head), vec2(margin, 0.0), |ui| head_panel(ui, view, out));
-    in_zone(ui, "side", at(zones.side), vec2(margin, ink.space(12.0)), |ui| side(ui, &ink, view, out));
+    in_zone(ui, "head", at(zones.head), vec2(margin, 0.0), |ui| {
+        head_panel(ui, view, out)
+    });
+    in_zone(ui, "side", at(zones.side), vec2(margin, ink.space(12.0)), |ui| {
+        side(ui, &ink, view, out)
+    });
     let stage = at(zones.stage);
     stage_panel(ui, stage, view, out);
-    in_zone(ui, "captions", stage, Vec2::ZERO, |ui| stage_captions_panel(ui, stage, view, out));
+    in_zone(ui, "captions", stage, Vec2::ZERO, |ui| {
+        stage_captions_panel(ui, stage, view, out)
+    });
     in_zone(ui, "note", at(zones.note), note_margin, |ui| note_panel(ui, view));
     let work_margin = if ink.large() { ink.space(8.0) } else { 0.0 };
-    in_zone(ui, "work", at(zones.work), vec2(margin, work_margin), |ui| turning_panel(ui, view, out));
+    in_zone(ui, "work", at(zones.work), vec2(margin, work_margin), |ui| {
+        turning_panel(ui, view, out)
+    });
     lines(ui, &ink, &zones, window.min.to_vec2());
     stage
 }
@@ -70,7 +78,9 @@ fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
         match tab {
             SideTab::List => gear_list_panel(ui, view, out),
             SideTab::Numbers => {
-                egui::ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| gear_numbers_panel(ui, view));
+                egui::ScrollArea::vertical()
+                    .auto_shrink([false, false])
+                    .show(ui, |ui| gear_numbers_panel(ui, view));
             }
         }
         return;
@@ -80,9 +90,12 @@ fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let list = Rect::from_min_max(inside.min, egui::pos2(inside.right(), split - ink.space(12.0)));
     let numbers = Rect::from_min_max(egui::pos2(inside.left(), split), inside.max);
     in_zone(ui, "list", list, Vec2::ZERO, |ui| gear_list_panel(ui, view, out));
-    ui.painter().hline(inside.x_range(), split - ink.space(6.0), ink.line(1.0, |t| t.line));
+    ui.painter()
+        .hline(inside.x_range(), split - ink.space(6.0), ink.line(1.0, |t| t.line));
     in_zone(ui, "numbers", numbers, Vec2::ZERO, |ui| {
-        egui::ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| gear_numbers_panel(ui, view));
+        egui::ScrollArea::vertical()
+            .auto_shrink([false, false])
+            .show(ui, |ui| gear_numbers_panel(ui, view));
     });
 }
 

@@ -19,7 +19,8 @@ pub fn note_panel(ui: &mut Ui, view: &WindowView<'_>) {
     let first_row = galley.rows.first().map_or(sign, |row| row.height());
     widget::warning_sign(ui, &ink, rect.min + vec2(0.0, (first_row - sign) / 2.0), sign);
     let text = ink.color(|t| t.text);
-    ui.painter().galley(rect.min + vec2(sign + ink.space(8.0), 0.0), galley, text);
+    ui.painter()
+        .galley(rect.min + vec2(sign + ink.space(8.0), 0.0), galley, text);
 }
 
 /// Height that the note needs in a zone of this width with this margin, points.

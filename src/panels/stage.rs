@@ -1,7 +1,9 @@
 //! The stage as egui sees it: who owns pointer and keys, where from, and what can be done. The gears themselves are
 //! drawn by whoever draws the stage; this only says what is asked of it.
 
-use egui::{Align, EventFilter, Key, Layout, PointerButton, Rect, Response, Sense, Ui, UiBuilder, WidgetInfo, WidgetType, vec2};
+use egui::{
+    Align, EventFilter, Key, Layout, PointerButton, Rect, Response, Sense, Ui, UiBuilder, WidgetInfo, WidgetType, vec2,
+};
 
 use super::theme::Ink;
 use super::widget::{self, Rank};
@@ -29,7 +31,11 @@ pub fn stage_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out: &mut Vec
         keys(ui, view, out);
     }
     if response.has_focus() {
-        let arrows = EventFilter { vertical_arrows: true, horizontal_arrows: true, ..EventFilter::default() };
+        let arrows = EventFilter {
+            vertical_arrows: true,
+            horizontal_arrows: true,
+            ..EventFilter::default()
+        };
         ui.memory_mut(|memory| memory.set_focus_lock_filter(response.id, arrows));
         widget::focus_outline(ui, &ink, &response, rect.shrink(5.0));
     }
@@ -43,7 +49,10 @@ fn pointer(ui: &Ui, rect: Rect, response: &Response, out: &mut Vec<Command>) {
         let aside = response.dragged_by(PointerButton::Secondary) || response.dragged_by(PointerButton::Middle);
         if aside || shifted {
             let height = f64::from(rect.height().max(1.0));
-            out.push(Command::Pan { right: f64::from(delta.x) / height, up: -f64::from(delta.y) / height });
+            out.push(Command::Pan {
+                right: f64::from(delta.x) / height,
+                up: -f64::from(delta.y) / height,
+            });
         } else {
             // The gears follow the hand: the eye goes the other way.
             out.push(Command::Orbit {
@@ -71,7 +80,11 @@ fn keys(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
                 _ => None,
             })
             .collect();
-        (pressed, input.modifiers.shift, !input.modifiers.ctrl && !input.modifiers.alt && !input.modifiers.command)
+        (
+            pressed,
+            input.modifiers.shift,
+            !input.modifiers.ctrl && !input.modifiers.alt && !input.modifiers.command,
+        )
     });
     if plain {
         out.extend(pressed.into_iter().filter_map(|key| command_of_key(key, shift, view)));
@@ -82,9 +95,15 @@ fn keys(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
 fn command_of_key(key: Key, shift: bool, view: &WindowView<'_>) -> Option<Command> {
     let arrow = |x: f64, y: f64| {
         if shift {
-            Command::Pan { right: x * SHARE_A_KEY, up: y * SHARE_A_KEY }
+            Command::Pan {
+                right: x * SHARE_A_KEY,
+                up: y * SHARE_A_KEY,
+            }
         } else {
-            Command::Orbit { azimuth_rad: radians(x * DEGREES_A_KEY), elevation_rad: radians(y * DEGREES_A_KEY) }
+            Command::Orbit {
+                azimuth_rad: radians(x * DEGREES_A_KEY),
+                elevation_rad: radians(y * DEGREES_A_KEY),
+            }
         }
     };
     Some(match key {
@@ -117,7 +136,10 @@ fn other_projection(projection: Projection) -> Projection {
 pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let ink = Ink::new(view.theme, view.text_size);
     let inside = rect.shrink2(vec2(ink.space(12.0), ink.space(10.0)));
-    let buttons = UiBuilder::new().id_salt("views").max_rect(inside).layout(Layout::right_to_left(Align::Min));
+    let buttons = UiBuilder::new()
+        .id_salt("views")
+        .max_rect(inside)
+        .layout(Layout::right_to_left(Align::Min));
     let buttons_bottom = ui
         .scope_builder(buttons, |ui| {
             let flat = view.stage.projection == Projection::Flat;
@@ -133,20 +155,40 @@ pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out:
         .response
         .rect
         .bottom();
-    let top = if ink.large() { buttons_bottom + ink.space(6.0) } else { inside.top() };
+    let top = if ink.large() {
+        buttons_bottom + ink.space(6.0)
+    } else {
+        inside.top()
+    };
     let words = Rect::from_min_max(egui::pos2(inside.left(), top), inside.max);
-    ui.scope_builder(UiBuilder::new().id_salt("caption").max_rect(words).layout(Layout::top_down(Align::Min)), |ui| {
-        ui.set_max_width(ink.scaled(250.0));
-        ui.spacing_mut().item_spacing.y = 0.0;
-        let text = ink.color(|t| t.text);
-        if !view.stage.filled {
-            widget::words(ui, "Nothing on the stage", ink.section(), text);
-            widget::words(ui, "Choose a gear set whose pitch cones exist.", ink.small(), text);
-            return;
-        }
-        widget::words(ui, view.stage.viewpoint.map_or("Turned by hand", Viewpoint::caption), ink.section(), text);
-        widget::words(ui, "Pitch cones, one line a tooth; teeth are not drawn. Yellow: one tooth of each gear is marked.", ink.small(), text);
-    });
+    ui.scope_builder(
+        UiBuilder::new()
+            .id_salt("caption")
+            .max_rect(words)
+            .layout(Layout::top_down(Align::Min)),
+        |ui| {
+            ui.set_max_width(ink.scaled(250.0));
+            ui.spacing_mut().item_spacing.y = 0.0;
+            let text = ink.color(|t| t.text);
+            if !view.stage.filled {
+                widget::words(ui, "Nothing on the stage", ink.section(), text);
+                widget::words(ui, "Choose a gear set whose pitch cones exist.", ink.small(), text);
+                return;
+            }
+            widget::words(
+                ui,
+                view.stage.viewpoint.map_or("Turned by hand", Viewpoint::caption),
+                ink.section(),
+                text,
+            );
+            widget::words(
+                ui,
+                "Pitch cones, one line a tooth; teeth are not drawn. Yellow: one tooth of each gear is marked.",
+                ink.small(),
+                text,
+            );
+        },
+    );
 }
 
 /// What can be done, and how far the pair has been turned.
@@ -155,7 +197,11 @@ pub fn turning_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>)
     let stage = &view.stage;
     ui.add_enabled_ui(stage.filled, |ui| {
         let buttons = |ui: &mut Ui, out: &mut Vec<Command>| {
-            let (label, rank) = if stage.turning { ("Stop", Rank::Plain) } else { ("Turn pinion", Rank::Next) };
+            let (label, rank) = if stage.turning {
+                ("Stop", Rank::Plain)
+            } else {
+                ("Turn pinion", Rank::Next)
+            };
             if widget::button(ui, &ink, label, "Space", rank).clicked() {
                 out.push(Command::SetTurning(!stage.turning));
             }
@@ -172,7 +218,9 @@ pub fn turning_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>)
         } else {
             ui.horizontal_centered(|ui| {
                 buttons(ui, out);
-                ui.with_layout(Layout::right_to_left(Align::Center), |ui| readout(ui, &ink, &stage.turn));
+                ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+                    readout(ui, &ink, &stage.turn)
+                });
             });
         }
     });
@@ -182,10 +230,17 @@ pub fn turning_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>)
 fn readout(ui: &mut Ui, ink: &Ink, turn: &Turn) {
     let (pinion_turns, pinion_teeth) = turn.pinion_turns_and_teeth();
     let (wheel_turns, wheel_teeth) = turn.wheel_turns_and_teeth();
-    let lines = [turned("Pinion", pinion_turns, pinion_teeth), turned("Ring gear", wheel_turns, wheel_teeth)];
+    let lines = [
+        turned("Pinion", pinion_turns, pinion_teeth),
+        turned("Ring gear", wheel_turns, wheel_teeth),
+    ];
     let text = ink.color(|t| t.text);
-    let galleys = lines.clone().map(|line| ui.painter().layout_no_wrap(line, ink.body(), text));
-    let width = galleys.iter().fold(ink.scaled(210.0), |widest, galley| widest.max(galley.size().x));
+    let galleys = lines
+        .clone()
+        .map(|line| ui.painter().layout_no_wrap(line, ink.body(), text));
+    let width = galleys
+        .iter()
+        .fold(ink.scaled(210.0), |widest, galley| widest.max(galley.size().x));
     let height = galleys.iter().map(|galley| galley.size().y).sum();
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, lines.join(", ")));
@@ -199,7 +254,11 @@ fn readout(ui: &mut Ui, ink: &Ink, turn: &Turn) {
 
 fn turned(gear: &str, turns: i64, teeth: i64) -> String {
     let count = |n: i64, one: &str, more: &str| format!("{n}\u{a0}{}", if n == 1 { one } else { more });
-    format!("{gear} {} and {}", count(turns, "turn", "turns"), count(teeth, "tooth", "teeth"))
+    format!(
+        "{gear} {} and {}",
+        count(turns, "turn", "turns"),
+        count(teeth, "tooth", "teeth")
+    )
 }
 
 /// Height that [`turning_panel`] needs, points.

@@ -2,7 +2,9 @@
 
 use std::sync::Arc;
 
-use egui::{Color32, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Margin, Shadow, Stroke, TextStyle, vec2};
+use egui::{
+    Color32, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Margin, Shadow, Stroke, TextStyle, vec2,
+};
 
 use crate::view::look::{Tokens, ToothColours};
 use crate::view::{Rgb, TextSize, Theme, look};
@@ -11,7 +13,10 @@ use crate::view::{Rgb, TextSize, Theme, look};
 const BOLD: &str = "bold";
 
 /// A colour of the look for egui.
-#[expect(clippy::disallowed_methods, reason = "the one place that makes colours, and it makes them from the look's")]
+#[expect(
+    clippy::disallowed_methods,
+    reason = "the one place that makes colours, and it makes them from the look's"
+)]
 pub const fn color(rgb: Rgb) -> Color32 {
     let [red, green, blue] = rgb.channels();
     Color32::from_rgb(red, green, blue)
@@ -27,7 +32,10 @@ pub struct Ink {
 impl Ink {
     /// For a theme and a text size.
     pub fn new(theme: Theme, text_size: TextSize) -> Self {
-        Self { tokens: theme.tokens(), factor: text_size.factor() }
+        Self {
+            tokens: theme.tokens(),
+            factor: text_size.factor(),
+        }
     }
 
     /// A colour of the theme.
@@ -100,10 +108,22 @@ pub fn fonts() -> FontDefinitions {
     const REGULAR_FILE: &[u8] = include_bytes!("../../assets/fonts/B612-Regular.otf");
     const BOLD_FILE: &[u8] = include_bytes!("../../assets/fonts/B612-Bold.otf");
     let mut fonts = FontDefinitions::default();
-    fonts.font_data.insert("B612".to_owned(), Arc::new(FontData::from_static(REGULAR_FILE)));
-    fonts.font_data.insert("B612 bold".to_owned(), Arc::new(FontData::from_static(BOLD_FILE)));
-    let fallback = fonts.families.get(&FontFamily::Proportional).cloned().unwrap_or_default();
-    let behind = |first: &str| std::iter::once(first.to_owned()).chain(fallback.iter().cloned()).collect();
+    fonts
+        .font_data
+        .insert("B612".to_owned(), Arc::new(FontData::from_static(REGULAR_FILE)));
+    fonts
+        .font_data
+        .insert("B612 bold".to_owned(), Arc::new(FontData::from_static(BOLD_FILE)));
+    let fallback = fonts
+        .families
+        .get(&FontFamily::Proportional)
+        .cloned()
+        .unwrap_or_default();
+    let behind = |first: &str| {
+        std::iter::once(first.to_owned())
+            .chain(fallback.iter().cloned())
+            .collect()
+    };
     fonts.families.insert(bold(), behind("B612 bold"));
     fonts.families.insert(FontFamily::Proportional, behind("B612"));
     fonts

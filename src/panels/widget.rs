@@ -1,7 +1,9 @@
 //! What can be pressed: buttons, joined choices, rows of a list. Drawn as on a workshop sheet: thin frame, 2 px
 //! corners, violet outline where the keyboard is.
 
-use egui::{Align2, Color32, FontId, Id, Rect, Response, Sense, Stroke, StrokeKind, Ui, WidgetInfo, WidgetType, pos2, vec2};
+use egui::{
+    Align2, Color32, FontId, Id, Rect, Response, Sense, Stroke, StrokeKind, Ui, WidgetInfo, WidgetType, pos2, vec2,
+};
 
 use super::theme::Ink;
 
@@ -20,7 +22,8 @@ const TARGET: f32 = 32.0;
 /// Violet outline 2 points off, where the keyboard is.
 pub(super) fn focus_outline(ui: &Ui, ink: &Ink, response: &Response, rect: Rect) {
     if response.has_focus() {
-        ui.painter().rect_stroke(rect.expand(2.0), 2.0, ink.line(2.0, |t| t.accent), StrokeKind::Outside);
+        ui.painter()
+            .rect_stroke(rect.expand(2.0), 2.0, ink.line(2.0, |t| t.accent), StrokeKind::Outside);
     }
 }
 
@@ -28,17 +31,31 @@ pub(super) fn focus_outline(ui: &Ui, ink: &Ink, response: &Response, rect: Rect)
 pub(super) fn button(ui: &mut Ui, ink: &Ink, label: &str, key: &str, rank: Rank) -> Response {
     let (fill, text_color, frame) = match rank {
         Rank::Plain => (ink.color(|t| t.inset), ink.color(|t| t.text), ink.line(1.0, |t| t.line)),
-        Rank::Next => (ink.color(|t| t.accent), ink.color(|t| t.on_accent), ink.line(1.0, |t| t.accent)),
+        Rank::Next => (
+            ink.color(|t| t.accent),
+            ink.color(|t| t.on_accent),
+            ink.line(1.0, |t| t.accent),
+        ),
     };
     let label_galley = ui.painter().layout_no_wrap(label.to_owned(), ink.body(), text_color);
     let key_galley = ui.painter().layout_no_wrap(key.to_owned(), ink.small(), text_color);
     let pad = ink.space(12.0);
-    let cap = vec2(key_galley.size().x.max(ink.scaled(10.0)) + ink.space(8.0), key_galley.size().y + 2.0);
-    let size = vec2(pad + label_galley.size().x + ink.space(8.0) + cap.x + pad, ink.scaled(TARGET));
+    let cap = vec2(
+        key_galley.size().x.max(ink.scaled(10.0)) + ink.space(8.0),
+        key_galley.size().y + 2.0,
+    );
+    let size = vec2(
+        pad + label_galley.size().x + ink.space(8.0) + cap.x + pad,
+        ink.scaled(TARGET),
+    );
     let (rect, response) = ui.allocate_exact_size(size, Sense::click());
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, ui.is_enabled(), label));
 
-    let frame = if response.hovered() { Stroke::new(2.0, frame.color) } else { frame };
+    let frame = if response.hovered() {
+        Stroke::new(2.0, frame.color)
+    } else {
+        frame
+    };
     let painter = ui.painter();
     painter.rect(rect, 2.0, fill, frame, StrokeKind::Inside);
     let label_y = rect.center().y - label_galley.size().y / 2.0;
@@ -82,7 +99,9 @@ pub(super) fn segments<T: Copy + PartialEq>(
 
 /// A cell that stands alone: chosen or not, or pressed once.
 pub(super) fn lone_cell(ui: &mut Ui, ink: &Ink, what: &str, label: &str, is_chosen: bool) -> Response {
-    let galley = ui.painter().layout_no_wrap(label.to_owned(), ink.body(), ink.color(|t| t.text));
+    let galley = ui
+        .painter()
+        .layout_no_wrap(label.to_owned(), ink.body(), ink.color(|t| t.text));
     let size = vec2((galley.size().x + 2.0 * ink.space(12.0)).ceil(), ink.scaled(CELL));
     let (_, rect) = ui.allocate_space(size);
     cell(ui, ink, what, label, rect, is_chosen)
@@ -95,8 +114,11 @@ pub(super) fn sign(ui: &mut Ui, ink: &Ink, name: &str, sign: &str) -> Response {
     let enabled = ui.is_enabled();
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, enabled, name));
     let color = ink.color(|t| if enabled { t.text } else { t.ghost });
-    let line = ink.line(if response.hovered() { 2.0 } else { 1.0 }, |t| if enabled { t.line } else { t.hairline });
-    ui.painter().rect(rect, 2.0, ink.color(|t| t.panel), line, StrokeKind::Inside);
+    let line = ink.line(if response.hovered() { 2.0 } else { 1.0 }, |t| {
+        if enabled { t.line } else { t.hairline }
+    });
+    ui.painter()
+        .rect(rect, 2.0, ink.color(|t| t.panel), line, StrokeKind::Inside);
     let galley = ui.painter().layout_no_wrap(sign.to_owned(), ink.section(), color);
     ui.painter().galley(rect.center() - galley.size() / 2.0, galley, color);
     focus_outline(ui, ink, &response, rect);
@@ -115,7 +137,12 @@ fn cell(ui: &Ui, ink: &Ink, what: &str, label: &str, rect: Rect, is_chosen: bool
     };
     let response = ui.interact(rect, ui.id().with((what, label)), Sense::click());
     response.widget_info(|| {
-        WidgetInfo::selected(WidgetType::RadioButton, ui.is_enabled(), is_chosen, format!("{what}: {label}"))
+        WidgetInfo::selected(
+            WidgetType::RadioButton,
+            ui.is_enabled(),
+            is_chosen,
+            format!("{what}: {label}"),
+        )
     });
     let line = ink.line(if response.hovered() { 2.0 } else { 1.0 }, |t| t.line);
     let painter = ui.painter();
@@ -136,16 +163,22 @@ pub(super) fn list_row(ui: &mut Ui, ink: &Ink, id: Id, row: &Row<'_>) -> Respons
     let title_font = if row.chosen { ink.section() } else { ink.body() };
     let text = ink.color(|t| t.text);
     let muted = ink.color(|t| t.muted);
-    let title = ui.painter().layout(row.title.to_owned(), title_font, text, width - 2.0 * pad);
-    let second = ui.painter().layout(row.second.to_owned(), ink.small(), muted, width - 2.0 * pad);
+    let title = ui
+        .painter()
+        .layout(row.title.to_owned(), title_font, text, width - 2.0 * pad);
+    let second = ui
+        .painter()
+        .layout(row.second.to_owned(), ink.small(), muted, width - 2.0 * pad);
     let gap = ink.space(6.0);
     let height = (gap + title.size().y + second.size().y + gap).max(ink.scaled(TARGET));
     let (_, rect) = ui.allocate_space(vec2(width, height));
     let response = ui.interact(rect, id, Sense::click());
-    response.widget_info(|| {
-        WidgetInfo::selected(WidgetType::RadioButton, ui.is_enabled(), row.chosen, row.title)
-    });
-    let fill = if row.chosen || response.hovered() { ink.color(|t| t.inset) } else { Color32::TRANSPARENT };
+    response.widget_info(|| WidgetInfo::selected(WidgetType::RadioButton, ui.is_enabled(), row.chosen, row.title));
+    let fill = if row.chosen || response.hovered() {
+        ink.color(|t| t.inset)
+    } else {
+        Color32::TRANSPARENT
+    };
     let painter = ui.painter();
     painter.rect_filled(rect, 0.0, fill);
     painter.hline(rect.x_range(), rect.bottom() - 0.5, ink.line(1.0, |t| t.hairline));
@@ -188,8 +221,15 @@ pub(super) fn number_row(ui: &mut Ui, ink: &Ink, word: &str, number: &str) -> Re
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("{word}: {number}")));
     let painter = ui.painter();
-    painter.galley(pos2(rect.left(), rect.center().y - word_galley.size().y / 2.0), word_galley, text);
-    let at = pos2(rect.right() - number_galley.size().x, rect.center().y - number_galley.size().y / 2.0);
+    painter.galley(
+        pos2(rect.left(), rect.center().y - word_galley.size().y / 2.0),
+        word_galley,
+        text,
+    );
+    let at = pos2(
+        rect.right() - number_galley.size().x,
+        rect.center().y - number_galley.size().y / 2.0,
+    );
     painter.galley(at, number_galley, text);
     painter.hline(rect.x_range(), rect.bottom() - 0.5, ink.line(1.0, |t| t.hairline));
     response
@@ -201,6 +241,15 @@ pub(super) fn warning_sign(ui: &Ui, ink: &Ink, at: egui::Pos2, size: f32) {
     let painter = ui.painter();
     let corner = |x: f32, y: f32| at + vec2(x, y) * size;
     let outline = vec![corner(0.5, 0.08), corner(0.98, 0.92), corner(0.02, 0.92)];
-    painter.add(egui::Shape::closed_line(outline, Stroke::new((size / 11.0).max(1.4), color)));
-    painter.text(corner(0.5, 0.62), Align2::CENTER_CENTER, "!", FontId::new(size * 0.56, ink.section().family), color);
+    painter.add(egui::Shape::closed_line(
+        outline,
+        Stroke::new((size / 11.0).max(1.4), color),
+    ));
+    painter.text(
+        corner(0.5, 0.62),
+        Align2::CENTER_CENTER,
+        "!",
+        FontId::new(size * 0.56, ink.section().family),
+        color,
+    );
 }

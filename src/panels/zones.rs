@@ -29,7 +29,8 @@ impl Zones {
         let least_stage = 80.0;
         let work_top = (window.y - work_height).max(head_bottom + least_stage + note_height);
         let note_top = work_top - note_height;
-        let rect = |left: f32, top: f32, right: f32, bottom: f32| Rect::from_min_max(pos2(left, top), pos2(right, bottom));
+        let rect =
+            |left: f32, top: f32, right: f32, bottom: f32| Rect::from_min_max(pos2(left, top), pos2(right, bottom));
         Self {
             head: rect(0.0, 0.0, window.x, head_bottom),
             side: rect(0.0, head_bottom, side_right, window.y),
@@ -61,7 +62,11 @@ mod tests {
 
     #[test]
     fn zones_fill_the_window_without_overlap() {
-        for window in [Vec2::new(1280.0, 720.0), Vec2::new(1920.0, 1080.0), Vec2::new(640.0, 360.0)] {
+        for window in [
+            Vec2::new(1280.0, 720.0),
+            Vec2::new(1920.0, 1080.0),
+            Vec2::new(640.0, 360.0),
+        ] {
             for percent in TextSize::STEPS {
                 let ink = Ink::new(Theme::Paper, TextSize::nearest(percent));
                 let zones = Zones::divide(window, &ink, 32.0 * ink.factor(), 48.0 * ink.factor());
@@ -69,14 +74,27 @@ mod tests {
                 let area: f32 = all.iter().map(|zone| zone.area()).sum();
                 println!("{window:?} {percent} %: {zones:?}");
                 for (i, a) in all.iter().enumerate() {
-                    assert!(a.width() > 0.0 && a.height() > 0.0, "{window:?} {percent} %: a zone is empty");
+                    assert!(
+                        a.width() > 0.0 && a.height() > 0.0,
+                        "{window:?} {percent} %: a zone is empty"
+                    );
                     for b in &all[i + 1..] {
-                        assert!(a.intersect(*b).area() <= 0.0 || !a.intersect(*b).is_positive(), "zones overlap");
+                        assert!(
+                            a.intersect(*b).area() <= 0.0 || !a.intersect(*b).is_positive(),
+                            "zones overlap"
+                        );
                     }
                 }
                 if window.y > 700.0 {
-                    assert!((area - window.x * window.y).abs() < 1.0, "{window:?} {percent} %: a gap");
-                    assert!(zones.stage.height() >= 260.0, "{window:?} {percent} %: {}", zones.stage.height());
+                    assert!(
+                        (area - window.x * window.y).abs() < 1.0,
+                        "{window:?} {percent} %: a gap"
+                    );
+                    assert!(
+                        zones.stage.height() >= 260.0,
+                        "{window:?} {percent} %: {}",
+                        zones.stage.height()
+                    );
                 }
             }
         }
@@ -85,8 +103,14 @@ mod tests {
     #[test]
     fn sizes_of_the_look() {
         let ink = Ink::new(Theme::Paper, TextSize::nearest(200));
-        assert!((1280.0 - Zones::stage_width(Vec2::new(1280.0, 720.0), &ink) - 416.0).abs() < 0.5, "side panel at 200 %");
+        assert!(
+            (1280.0 - Zones::stage_width(Vec2::new(1280.0, 720.0), &ink) - 416.0).abs() < 0.5,
+            "side panel at 200 %"
+        );
         let ink = Ink::new(Theme::Paper, TextSize::nearest(100));
-        assert!((1920.0 - Zones::stage_width(Vec2::new(1920.0, 1080.0), &ink) - 320.0).abs() < 0.5, "wide screen");
+        assert!(
+            (1920.0 - Zones::stage_width(Vec2::new(1920.0, 1080.0), &ink) - 320.0).abs() < 0.5,
+            "wide screen"
+        );
     }
 }

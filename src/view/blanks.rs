@@ -55,9 +55,14 @@ impl PitchCone {
     /// ln(r/r_m). A cut tooth is an arc of the cutter instead; the two differ by little over a face width.
     pub fn trace(&self, tooth: u32, s_mm: f64) -> TracePoint {
         let [axial_mm, radius_mm] = self.generator_mm(s_mm);
-        let turned_rad = math::tan(self.spiral_rad) / math::sin(self.angle_rad) * math::ln(radius_mm / self.mean_radius_mm);
+        let turned_rad =
+            math::tan(self.spiral_rad) / math::sin(self.angle_rad) * math::ln(radius_mm / self.mean_radius_mm);
         let tooth_rad = core::f64::consts::TAU * (f64::from(tooth) / f64::from(self.teeth.max(1)));
-        TracePoint { axial_mm, radius_mm, angle_rad: self.mean_angle_rad + tooth_rad + turned_rad }
+        TracePoint {
+            axial_mm,
+            radius_mm,
+            angle_rad: self.mean_angle_rad + tooth_rad + turned_rad,
+        }
     }
 }
 
@@ -85,19 +90,31 @@ impl Outline {
     /// Twice the area that the outline goes round, mm²; positive when the body lies to the left.
     pub fn signed_area_mm2(&self) -> f64 {
         let following = self.corners_mm.iter().cycle().skip(1);
-        self.corners_mm.iter().zip(following).map(|(a, b)| a[0] * b[1] - b[0] * a[1]).sum()
+        self.corners_mm
+            .iter()
+            .zip(following)
+            .map(|(a, b)| a[0] * b[1] - b[0] * a[1])
+            .sum()
     }
 
     /// Smallest and largest axial position, mm.
     pub fn axial_extent_mm(&self) -> [f64; 2] {
-        self.corners_mm.iter().fold([f64::INFINITY, f64::NEG_INFINITY], |[low, high], corner| {
-            [if corner[0] < low { corner[0] } else { low }, if corner[0] > high { corner[0] } else { high }]
-        })
+        self.corners_mm
+            .iter()
+            .fold([f64::INFINITY, f64::NEG_INFINITY], |[low, high], corner| {
+                [
+                    if corner[0] < low { corner[0] } else { low },
+                    if corner[0] > high { corner[0] } else { high },
+                ]
+            })
     }
 
     /// Largest radius, mm.
     pub fn outer_radius_mm(&self) -> f64 {
-        self.corners_mm.iter().fold(0.0, |largest, corner| if corner[1] > largest { corner[1] } else { largest })
+        self.corners_mm.iter().fold(
+            0.0,
+            |largest, corner| if corner[1] > largest { corner[1] } else { largest },
+        )
     }
 }
 
@@ -138,7 +155,8 @@ impl Blanks {
             // Pitch angles of ring gears; outside of them the pair is a worm or a bevel pinion.
             const LEAST_RAD: f64 = 0.6;
             const MOST_RAD: f64 = 1.5;
-            let mismatch = |angle_rad| Self::touching(design, angle_rad).map_or(f64::NAN, |blanks| blanks.module_mismatch());
+            let mismatch =
+                |angle_rad| Self::touching(design, angle_rad).map_or(f64::NAN, |blanks| blanks.module_mismatch());
             root::in_bracket(mismatch, LEAST_RAD, MOST_RAD, 1e-9).ok()?
         } else {
             math::atan2(f64::from(design.wheel_teeth), f64::from(design.pinion_teeth))
@@ -209,8 +227,14 @@ impl Blanks {
         };
         let tooth_depth_mm = 2.2 * design.wheel_outer_pitch_diameter_mm / f64::from(design.wheel_teeth);
         Some(Self {
-            wheel: Blank { outline: wheel_outline(&wheel_cone, tooth_depth_mm), cone: wheel_cone },
-            pinion: Blank { outline: pinion_outline(&pinion_cone, tooth_depth_mm), cone: pinion_cone },
+            wheel: Blank {
+                outline: wheel_outline(&wheel_cone, tooth_depth_mm),
+                cone: wheel_cone,
+            },
+            pinion: Blank {
+                outline: pinion_outline(&pinion_cone, tooth_depth_mm),
+                cone: pinion_cone,
+            },
             offset_mm,
             mean_point_mm,
         })
@@ -228,7 +252,14 @@ impl Blanks {
         let half_width_mm = 1.1 * half_width_mm;
         let half_height_mm = half_width_mm / 1.5;
         let wheel_radius_mm = 1.1 * wheel_radius_mm;
-        (centre, if half_height_mm > wheel_radius_mm { half_height_mm } else { wheel_radius_mm })
+        (
+            centre,
+            if half_height_mm > wheel_radius_mm {
+                half_height_mm
+            } else {
+                wheel_radius_mm
+            },
+        )
     }
 }
 
@@ -328,7 +359,11 @@ mod tests {
         let cone = &blank.cone;
         let point = |s_mm: f64, angle_rad: f64| {
             let [axial_mm, radius_mm] = cone.generator_mm(s_mm);
-            point_of(TracePoint { axial_mm, radius_mm, angle_rad })
+            point_of(TracePoint {
+                axial_mm,
+                radius_mm,
+                angle_rad,
+            })
         };
         let h = 1e-4;
         let mean = point(0.0, cone.mean_angle_rad);
@@ -351,10 +386,26 @@ mod tests {
                 Vector3::new(p.axial_mm, blanks.offset_mm + p.radius_mm * cos, p.radius_mm * sin)
             });
             let z = design.wheel_teeth;
-            assert!((wheel[0] - blanks.mean_point_mm).norm() < 1e-9, "{z}: ring gear passes the mean point");
-            assert!((pinion[0] - blanks.mean_point_mm).norm() < 1e-9, "{z}: pinion passes the mean point");
-            assert!((wheel[2] + pinion[2]).norm() < 1e-6, "{z}: common tangent plane, {:?} {:?}", wheel[2], pinion[2]);
-            assert!((wheel[3] - pinion[3]).norm() < 1e-6, "{z}: common trace, {:?} {:?}", wheel[3], pinion[3]);
+            assert!(
+                (wheel[0] - blanks.mean_point_mm).norm() < 1e-9,
+                "{z}: ring gear passes the mean point"
+            );
+            assert!(
+                (pinion[0] - blanks.mean_point_mm).norm() < 1e-9,
+                "{z}: pinion passes the mean point"
+            );
+            assert!(
+                (wheel[2] + pinion[2]).norm() < 1e-6,
+                "{z}: common tangent plane, {:?} {:?}",
+                wheel[2],
+                pinion[2]
+            );
+            assert!(
+                (wheel[3] - pinion[3]).norm() < 1e-6,
+                "{z}: common trace, {:?} {:?}",
+                wheel[3],
+                pinion[3]
+            );
         }
     }
 
@@ -363,8 +414,14 @@ mod tests {
     #[test]
     fn estimate_is_near_the_exact_cones() {
         let rows = [
-            (design([11, 41], 38.1, 223.5, 33.0, 50.0), [18.817_967, 69.859_014, 70.581_585 / 2.0]),
-            (design([10, 41], 38.1, 209.55, 31.75, 50.0), [13.954_642, 74.819_468, 60.900_956 / 2.0]),
+            (
+                design([11, 41], 38.1, 223.5, 33.0, 50.0),
+                [18.817_967, 69.859_014, 70.581_585 / 2.0],
+            ),
+            (
+                design([10, 41], 38.1, 209.55, 31.75, 50.0),
+                [13.954_642, 74.819_468, 60.900_956 / 2.0],
+            ),
         ];
         for (design, [pinion_deg, wheel_deg, pinion_radius_mm]) in rows {
             let blanks = Blanks::estimate(&design).expect("cones exist");
@@ -374,9 +431,20 @@ mod tests {
                 blanks.pinion.cone.mean_radius_mm,
             ];
             assert!(blanks.module_mismatch().abs() < 1e-6, "one module");
-            println!("δ1 {:+.2}°, δ2 {:+.2}°, r_m1 {:+.2} mm", got[0] - pinion_deg, got[1] - wheel_deg, got[2] - pinion_radius_mm);
-            assert!((got[0] - pinion_deg).abs() < 1.5 && (got[1] - wheel_deg).abs() < 1.5, "angles {got:?}");
-            assert!((got[2] - pinion_radius_mm).abs() < 0.02 * pinion_radius_mm, "pinion radius {got:?}");
+            println!(
+                "δ1 {:+.2}°, δ2 {:+.2}°, r_m1 {:+.2} mm",
+                got[0] - pinion_deg,
+                got[1] - wheel_deg,
+                got[2] - pinion_radius_mm
+            );
+            assert!(
+                (got[0] - pinion_deg).abs() < 1.5 && (got[1] - wheel_deg).abs() < 1.5,
+                "angles {got:?}"
+            );
+            assert!(
+                (got[2] - pinion_radius_mm).abs() < 0.02 * pinion_radius_mm,
+                "pinion radius {got:?}"
+            );
         }
     }
 
@@ -386,13 +454,19 @@ mod tests {
             let blanks = Blanks::estimate(&design).expect("cones exist");
             for outline in [&blanks.wheel.outline, &blanks.pinion.outline] {
                 assert!(outline.signed_area_mm2() > 0.0, "the body lies to the left");
-                assert!(outline.corners_mm.iter().all(|corner| corner[1] >= 0.0), "no corner beyond the axis");
+                assert!(
+                    outline.corners_mm.iter().all(|corner| corner[1] >= 0.0),
+                    "no corner beyond the axis"
+                );
                 assert!(outline.edges_mm().all(|[from, to]| from != to), "no empty edge");
             }
             let [front_mm, _] = blanks.wheel.outline.axial_extent_mm();
             assert!(front_mm > 0.0, "the ring gear's body stands at z > 0");
             let (centre_mm, radius_mm) = blanks.middle_mm();
-            assert!((blanks.mean_point_mm - centre_mm).norm() < radius_mm, "the mean point is in view");
+            assert!(
+                (blanks.mean_point_mm - centre_mm).norm() < radius_mm,
+                "the mean point is in view"
+            );
         }
     }
 
@@ -402,6 +476,10 @@ mod tests {
         assert_eq!(Blanks::estimate(&impossible), None, "an offset beyond the ring gear");
         impossible.offset_mm = f64::NAN;
         assert_eq!(Blanks::estimate(&impossible), None, "no number");
-        assert_eq!(Blanks::estimate(&design([11, 0], 0.0, 224.0, 32.0, 50.0)), None, "no teeth");
+        assert_eq!(
+            Blanks::estimate(&design([11, 0], 0.0, 224.0, 32.0, 50.0)),
+            None,
+            "no teeth"
+        );
     }
 }

@@ -159,7 +159,8 @@ impl GearEntry {
     pub fn new(design: &Design, origin: Origin) -> Self {
         let ratio = f64::from(design.wheel_teeth) / f64::from(design.pinion_teeth.max(1));
         let sin_pitch = math::sin(math::atan(ratio));
-        let cone_distance_mm = design.wheel_outer_pitch_diameter_mm / (2.0 * sin_pitch) - design.wheel_face_width_mm / 2.0;
+        let cone_distance_mm =
+            design.wheel_outer_pitch_diameter_mm / (2.0 * sin_pitch) - design.wheel_face_width_mm / 2.0;
         Self {
             name: design.name.clone(),
             origin,

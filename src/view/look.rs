@@ -189,7 +189,9 @@ pub struct TextSize {
 
 impl Default for TextSize {
     fn default() -> Self {
-        Self { percent: Self::STEPS[0] }
+        Self {
+            percent: Self::STEPS[0],
+        }
     }
 }
 
@@ -199,7 +201,10 @@ impl TextSize {
 
     /// The offered size nearest to a wish, the smaller of two equally near.
     pub fn nearest(percent: u16) -> Self {
-        let percent = Self::STEPS.into_iter().min_by_key(|step| step.abs_diff(percent)).unwrap_or(Self::STEPS[0]);
+        let percent = Self::STEPS
+            .into_iter()
+            .min_by_key(|step| step.abs_diff(percent))
+            .unwrap_or(Self::STEPS[0]);
         Self { percent }
     }
 
@@ -215,12 +220,19 @@ impl TextSize {
 
     /// The next larger size, if there is one.
     pub fn larger(self) -> Option<Self> {
-        Self::STEPS.into_iter().find(|step| *step > self.percent).map(|percent| Self { percent })
+        Self::STEPS
+            .into_iter()
+            .find(|step| *step > self.percent)
+            .map(|percent| Self { percent })
     }
 
     /// The next smaller size, if there is one.
     pub fn smaller(self) -> Option<Self> {
-        Self::STEPS.into_iter().rev().find(|step| *step < self.percent).map(|percent| Self { percent })
+        Self::STEPS
+            .into_iter()
+            .rev()
+            .find(|step| *step < self.percent)
+            .map(|percent| Self { percent })
     }
 }
 
@@ -234,7 +246,11 @@ mod tests {
         let luminance = |colour: Rgb| {
             let [r, g, b] = colour.channels().map(|channel| {
                 let c = f64::from(channel) / 255.0;
-                if c <= 0.040_45 { c / 12.92 } else { math::pow((c + 0.055) / 1.055, 2.4) }
+                if c <= 0.040_45 {
+                    c / 12.92
+                } else {
+                    math::pow((c + 0.055) / 1.055, 2.4)
+                }
             });
             0.2126 * r + 0.7152 * g + 0.0722 * b
         };
@@ -250,13 +266,18 @@ mod tests {
                 for front in [t.text, t.muted] {
                     assert!(contrast(front, back) >= 4.5, "{theme:?}: text {front:?} on {back:?}");
                 }
-                for front in [t.line, t.good, t.near, t.off, t.drive, t.coast, t.truth, t.belief, t.ghost, t.accent] {
+                for front in [
+                    t.line, t.good, t.near, t.off, t.drive, t.coast, t.truth, t.belief, t.ghost, t.accent,
+                ] {
                     assert!(contrast(front, back) >= 3.0, "{theme:?}: graphic {front:?} on {back:?}");
                 }
             }
             for back in [t.panel, t.inset] {
                 for front in [t.good, t.off, t.drive, t.coast, t.accent] {
-                    assert!(contrast(front, back) >= 4.5, "{theme:?}: coloured text {front:?} on {back:?}");
+                    assert!(
+                        contrast(front, back) >= 4.5,
+                        "{theme:?}: coloured text {front:?} on {back:?}"
+                    );
                 }
             }
             for back in [t.stage_top, t.stage_foot] {

@@ -217,7 +217,12 @@ impl Orbit {
         let backward = Vector3::new(cos_e * sin_a, -sin_e, -cos_e * cos_a);
         let right = Vector3::new(cos_a, 0.0, sin_a);
         let forward = -backward;
-        Eye { position_mm: self.target_mm + backward * self.distance_mm(), right, up: right.cross(&forward), forward }
+        Eye {
+            position_mm: self.target_mm + backward * self.distance_mm(),
+            right,
+            up: right.cross(&forward),
+            forward,
+        }
     }
 
     /// Where a point of the axle appears: to the right and up from the middle of the view, as fractions of the
@@ -231,7 +236,10 @@ impl Orbit {
             Projection::Perspective if depth_mm > 1e-6 => 2.0 * depth_mm * math::tan(FIELD_OF_VIEW_RAD / 2.0),
             Projection::Perspective => return None,
         };
-        Some([from_eye_mm.dot(&eye.right) / height_mm, from_eye_mm.dot(&eye.up) / height_mm])
+        Some([
+            from_eye_mm.dot(&eye.right) / height_mm,
+            from_eye_mm.dot(&eye.up) / height_mm,
+        ])
     }
 }
 
@@ -261,7 +269,11 @@ mod tests {
         assert_direction(above.forward, [0.0, 1.0, 0.0]);
         assert_direction(above.right, [1.0, 0.0, 0.0]);
         for viewpoint in Viewpoint::ALL {
-            assert_eq!(orbit(viewpoint).viewpoint(), Some(viewpoint), "a named place is known again");
+            assert_eq!(
+                orbit(viewpoint).viewpoint(),
+                Some(viewpoint),
+                "a named place is known again"
+            );
         }
     }
 
@@ -272,7 +284,10 @@ mod tests {
             let t = f64::from(step);
             orbit.turn(0.37 * t, 0.011 * t - 4.0);
             let eye = orbit.eye();
-            assert!((eye.right.cross(&eye.up) + eye.forward).norm() < 1e-12, "right × up = backward");
+            assert!(
+                (eye.right.cross(&eye.up) + eye.forward).norm() < 1e-12,
+                "right × up = backward"
+            );
             assert!((eye.up.norm() - 1.0).abs() < 1e-12, "unit axes");
             assert!(eye.up.y <= 1e-12, "up never points down");
         }
@@ -286,10 +301,19 @@ mod tests {
         let before = orbit.project(beside).expect("in front of the eye");
         orbit.set_projection(Projection::Flat);
         let after = orbit.project(beside).expect("in front of the eye");
-        assert!((before[0] - 25.0 / orbit.height_mm()).abs() < 1e-12, "25 mm to the right of the middle");
-        assert!((before[0] - after[0]).abs() < 1e-12 && after[1].abs() < 1e-12, "the change keeps the size");
+        assert!(
+            (before[0] - 25.0 / orbit.height_mm()).abs() < 1e-12,
+            "25 mm to the right of the middle"
+        );
+        assert!(
+            (before[0] - after[0]).abs() < 1e-12 && after[1].abs() < 1e-12,
+            "the change keeps the size"
+        );
         let middle = orbit.project(target).expect("in front of the eye");
-        assert!(middle[0].abs() < 1e-12 && middle[1].abs() < 1e-12, "the target is in the middle");
+        assert!(
+            middle[0].abs() < 1e-12 && middle[1].abs() < 1e-12,
+            "the target is in the middle"
+        );
     }
 
     #[test]
@@ -298,7 +322,10 @@ mod tests {
         let target = Vector3::new(10.0, 20.0, 30.0);
         orbit.pan(0.1, -0.05);
         let [right, up] = orbit.project(target).expect("in front of the eye");
-        assert!((right - 0.1).abs() < 1e-12 && (up + 0.05).abs() < 1e-12, "({right}, {up})");
+        assert!(
+            (right - 0.1).abs() < 1e-12 && (up + 0.05).abs() < 1e-12,
+            "({right}, {up})"
+        );
         for _ in 0..1000 {
             orbit.pan(0.3, 0.3);
         }
@@ -306,7 +333,11 @@ mod tests {
         let depth = (target - orbit.eye().position_mm).dot(&orbit.eye().forward);
         assert!(depth > nearest && depth < farthest, "the pair is never cut off");
         orbit.look_from(Viewpoint::Above);
-        assert_eq!(orbit, self::orbit(Viewpoint::Above), "a named place shows the whole pair again");
+        assert_eq!(
+            orbit,
+            self::orbit(Viewpoint::Above),
+            "a named place shows the whole pair again"
+        );
     }
 
     #[test]

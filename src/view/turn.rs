@@ -29,7 +29,12 @@ pub struct Turn {
 impl Turn {
     /// A pair at rest in the designed position. A gear without teeth counts as one with a single tooth.
     pub fn new(pinion_teeth: u32, wheel_teeth: u32) -> Self {
-        Self { pinion_teeth: pinion_teeth.max(1), wheel_teeth: wheel_teeth.max(1), steps: 0, waited: 0 }
+        Self {
+            pinion_teeth: pinion_teeth.max(1),
+            wheel_teeth: wheel_teeth.max(1),
+            steps: 0,
+            waited: 0,
+        }
     }
 
     /// Turns the pinion by whole teeth.
@@ -39,12 +44,15 @@ impl Turn {
 
     /// Lets the pinion turn by itself for a while. Time that does not fill a step is kept for the next call.
     pub fn run(&mut self, elapsed: Duration) {
-        let steps_per_minute =
-            u128::from(PINION_TURNS_PER_MINUTE) * u128::from(self.pinion_teeth) * u128::from(STEPS_PER_TOOTH.unsigned_abs());
+        let steps_per_minute = u128::from(PINION_TURNS_PER_MINUTE)
+            * u128::from(self.pinion_teeth)
+            * u128::from(STEPS_PER_TOOTH.unsigned_abs());
         // An hour at most: longer waits are a suspended machine, and the product stays far inside 128 bits.
         let nanos = elapsed.as_nanos().min(60 * NANOS_PER_MINUTE);
         let waited = self.waited + nanos * steps_per_minute;
-        self.steps = self.steps.saturating_add(i64::try_from(waited / NANOS_PER_MINUTE).unwrap_or(i64::MAX));
+        self.steps = self
+            .steps
+            .saturating_add(i64::try_from(waited / NANOS_PER_MINUTE).unwrap_or(i64::MAX));
         self.waited = waited % NANOS_PER_MINUTE;
     }
 
@@ -66,13 +74,19 @@ impl Turn {
     /// Whole turns and teeth of the pinion since the designed position; teeth are 0 to z1 − 1.
     pub fn pinion_turns_and_teeth(&self) -> (i64, i64) {
         let teeth = self.steps.div_euclid(STEPS_PER_TOOTH);
-        (teeth.div_euclid(i64::from(self.pinion_teeth)), teeth.rem_euclid(i64::from(self.pinion_teeth)))
+        (
+            teeth.div_euclid(i64::from(self.pinion_teeth)),
+            teeth.rem_euclid(i64::from(self.pinion_teeth)),
+        )
     }
 
     /// Whole turns and teeth of the ring gear, counted like the pinion's: both have passed the same teeth.
     pub fn wheel_turns_and_teeth(&self) -> (i64, i64) {
         let teeth = self.steps.div_euclid(STEPS_PER_TOOTH);
-        (teeth.div_euclid(i64::from(self.wheel_teeth)), teeth.rem_euclid(i64::from(self.wheel_teeth)))
+        (
+            teeth.div_euclid(i64::from(self.wheel_teeth)),
+            teeth.rem_euclid(i64::from(self.wheel_teeth)),
+        )
     }
 
     fn angle_rad(steps: i64, teeth: u32) -> f64 {
@@ -93,7 +107,10 @@ mod tests {
         assert_eq!(turn.wheel_turns_and_teeth(), (0, 11));
         assert!(turn.pinion_angle_rad().abs() < 1e-15, "a whole turn");
         let wanted = TAU * (41.0 - 11.0) / 41.0;
-        assert!((turn.wheel_angle_rad() - wanted).abs() < 1e-15, "the ring gear turns the other way");
+        assert!(
+            (turn.wheel_angle_rad() - wanted).abs() < 1e-15,
+            "the ring gear turns the other way"
+        );
         turn.teeth(-12);
         assert_eq!(turn.pinion_turns_and_teeth(), (-1, 10), "one tooth back");
     }
@@ -109,12 +126,22 @@ mod tests {
             turn.run(frame);
         }
         let steps = elapsed.as_nanos() * u128::from(PINION_TURNS_PER_MINUTE) * 9 * 5040 / NANOS_PER_MINUTE;
-        assert_eq!(u128::try_from(turn.steps()).expect("forward"), steps, "after {elapsed:?}");
+        assert_eq!(
+            u128::try_from(turn.steps()).expect("forward"),
+            steps,
+            "after {elapsed:?}"
+        );
         let teeth = turn.steps() as f64 / STEPS_PER_TOOTH as f64;
         let pinion = turn.pinion_angle_rad() / TAU + turn.pinion_turns_and_teeth().0 as f64;
         let wheel = 1.0 - turn.wheel_angle_rad() / TAU + turn.wheel_turns_and_teeth().0 as f64;
-        assert!((pinion * 9.0 - teeth).abs() < 1e-9 * teeth, "pinion {pinion}, teeth {teeth}");
-        assert!((wheel * 37.0 - teeth).abs() < 1e-9 * teeth, "ring gear {wheel}, teeth {teeth}");
+        assert!(
+            (pinion * 9.0 - teeth).abs() < 1e-9 * teeth,
+            "pinion {pinion}, teeth {teeth}"
+        );
+        assert!(
+            (wheel * 37.0 - teeth).abs() < 1e-9 * teeth,
+            "ring gear {wheel}, teeth {teeth}"
+        );
     }
 
     #[test]
@@ -122,6 +149,9 @@ mod tests {
         let mut turn = Turn::new(0, 0);
         turn.run(Duration::MAX);
         turn.teeth(i32::MIN);
-        assert!(turn.pinion_angle_rad().is_finite() && turn.wheel_angle_rad().is_finite(), "finite angles");
+        assert!(
+            turn.pinion_angle_rad().is_finite() && turn.wheel_angle_rad().is_finite(),
+            "finite angles"
+        );
     }
 }

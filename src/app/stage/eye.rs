@@ -68,7 +68,11 @@ pub(super) fn place(
     mut seen: Local<Option<Seen>>,
 ) {
     let (mut transform, mut projection, mut camera) = eye.into_inner();
-    let now = Seen { orbit: *session.orbit(), area: *area, target_px: camera.physical_target_size() };
+    let now = Seen {
+        orbit: *session.orbit(),
+        area: *area,
+        target_px: camera.physical_target_size(),
+    };
     if *seen == Some(now) {
         return;
     }
@@ -85,7 +89,12 @@ pub(super) fn place(
     let height_at_ground = match orbit.projection() {
         EyeProjection::Perspective => {
             let fov = bevy_length(FIELD_OF_VIEW_RAD);
-            *projection = Projection::Perspective(PerspectiveProjection { fov, near, far: far * 1.05, ..default() });
+            *projection = Projection::Perspective(PerspectiveProjection {
+                fov,
+                near,
+                far: far * 1.05,
+                ..default()
+            });
             2.0 * ground_mm * (fov / 2.0).tan()
         }
         EyeProjection::Flat => {
@@ -107,12 +116,20 @@ pub(super) fn place(
 }
 
 /// Width to height of the stage, and the window as a view that reaches beyond the stage on the panels' side.
-#[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "pixels of a window, checked to be 1 or more")]
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "pixels of a window, checked to be 1 or more"
+)]
 fn stage_view(area: &StageArea, target_px: Option<UVec2>) -> (f32, Option<SubCameraView>) {
     match (area.stage_px, target_px) {
         (Some([left, top, width, height]), Some(target_px)) => {
             let full_size = UVec2::new(width.round().max(1.0) as u32, height.round().max(1.0) as u32);
-            let sub_view = SubCameraView { full_size, offset: Vec2::new(-left.round(), -top.round()), size: target_px };
+            let sub_view = SubCameraView {
+                full_size,
+                offset: Vec2::new(-left.round(), -top.round()),
+                size: target_px,
+            };
             (width / height, Some(sub_view))
         }
         (_, Some(target_px)) => (target_px.x as f32 / target_px.y.max(1) as f32, None),

@@ -77,7 +77,9 @@ pub(super) fn plugin(app: &mut App) {
     app.add_systems(Startup, (steel::prepare, eye::open).chain())
         .add_systems(
             Update,
-            (show_blanks, turn_blanks, eye::place, steel::follow_theme).chain().in_set(AppSystems::Mirror),
+            (show_blanks, turn_blanks, eye::place, steel::follow_theme)
+                .chain()
+                .in_set(AppSystems::Mirror),
         );
 }
 
@@ -101,8 +103,22 @@ fn show_blanks(
     let [_, wheel_back_mm] = blanks.wheel.outline.axial_extent_mm();
     let [_, shaft_end_mm] = blanks.pinion.outline.axial_extent_mm();
     let gears = [
-        (Gear::Wheel, "Ring gear", Part::Wheel, GearAxis::wheel(), &blanks.wheel, wheel_back_mm),
-        (Gear::Pinion, "Pinion", Part::Pinion, GearAxis::pinion(blanks.offset_mm), &blanks.pinion, shaft_end_mm),
+        (
+            Gear::Wheel,
+            "Ring gear",
+            Part::Wheel,
+            GearAxis::wheel(),
+            &blanks.wheel,
+            wheel_back_mm,
+        ),
+        (
+            Gear::Pinion,
+            "Pinion",
+            Part::Pinion,
+            GearAxis::pinion(blanks.offset_mm),
+            &blanks.pinion,
+            shaft_end_mm,
+        ),
     ];
     for (gear, name, part, axis, blank, end_mm) in gears {
         let solids = [
@@ -131,19 +147,39 @@ fn show_blanks(
 
 /// Lines over the pitch cone, a tenth of the normal pitch wide, for all teeth but the marked one.
 fn traces(axis: &GearAxis, blank: &Blank) -> Solid {
-    Solid::traces(axis, &blank.cone, 1..blank.cone.teeth, 0.10 * blank.cone.normal_pitch_mm(), RAISED_MM)
+    Solid::traces(
+        axis,
+        &blank.cone,
+        1..blank.cone.teeth,
+        0.10 * blank.cone.normal_pitch_mm(),
+        RAISED_MM,
+    )
 }
 
 /// The marked tooth, and its mark on the end face at the back, so that it is seen from there too.
 fn mark(axis: &GearAxis, blank: &Blank, end_mm: f64) -> Solid {
     let cone = &blank.cone;
     let tooth = Solid::traces(axis, cone, [0], 0.34 * cone.normal_pitch_mm(), RAISED_MM);
-    let radii = blank.outline.corners_mm.iter().filter(|corner| (corner[0] - end_mm).abs() < 1e-9).map(|c| c[1]);
-    let [inner_mm, outer_mm] =
-        radii.fold([f64::INFINITY, 0.0], |[low, high], r| [if r < low { r } else { low }, if r > high { r } else { high }]);
+    let radii = blank
+        .outline
+        .corners_mm
+        .iter()
+        .filter(|corner| (corner[0] - end_mm).abs() < 1e-9)
+        .map(|c| c[1]);
+    let [inner_mm, outer_mm] = radii.fold([f64::INFINITY, 0.0], |[low, high], r| {
+        [if r < low { r } else { low }, if r > high { r } else { high }]
+    });
     let heel_angle_rad = cone.trace(0, cone.face_width_mm / 2.0).angle_rad;
     let width_mm = 0.22 * cone.normal_pitch_mm();
-    tooth.and(Solid::radial_mark(axis, heel_angle_rad, [inner_mm, outer_mm], end_mm, width_mm, RAISED_MM, true))
+    tooth.and(Solid::radial_mark(
+        axis,
+        heel_angle_rad,
+        [inner_mm, outer_mm],
+        end_mm,
+        width_mm,
+        RAISED_MM,
+        true,
+    ))
 }
 
 /// How high lines lie over the steel, mm: more than the flats of the turned bodies are deep, too little to be seen.

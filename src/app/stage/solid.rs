@@ -25,7 +25,12 @@ pub struct GearAxis {
 impl GearAxis {
     /// The ring gear's: +z through the origin, angle from x to y.
     pub fn wheel() -> Self {
-        Self { origin_mm: Vector3::zeros(), along: Vector3::z(), zero: Vector3::x(), quarter: Vector3::y() }
+        Self {
+            origin_mm: Vector3::zeros(),
+            along: Vector3::z(),
+            zero: Vector3::x(),
+            quarter: Vector3::y(),
+        }
     }
 
     /// The pinion's: +x through (0, a, 0), angle from y to z.
@@ -69,8 +74,13 @@ impl Solid {
         let turned = (b - a).cross(&(c - a)).dot(&normals[0]) < 0.0;
         self.points_mm.extend(corners_mm);
         self.normals.extend(normals);
-        let order = if turned { [[0, 2, 1], [0, 3, 2]] } else { [[0, 1, 2], [0, 2, 3]] };
-        self.triangles.extend(order.map(|triangle| triangle.map(|corner| first.saturating_add(corner))));
+        let order = if turned {
+            [[0, 2, 1], [0, 3, 2]]
+        } else {
+            [[0, 1, 2], [0, 2, 3]]
+        };
+        self.triangles
+            .extend(order.map(|triangle| triangle.map(|corner| first.saturating_add(corner))));
     }
 
     /// The solid that an outline sweeps when it goes round the axis in `facets` steps. Every edge of the outline is
@@ -87,15 +97,17 @@ impl Solid {
                 let angle = |step: u32| core::f64::consts::TAU * (f64::from(step) / f64::from(facets));
                 let (a, b) = (angle(facet), angle(facet + 1));
                 let place = |corner: [f64; 2], angle_rad: f64| {
-                    axis.place_mm(TracePoint { axial_mm: corner[0], radius_mm: corner[1], angle_rad })
+                    axis.place_mm(TracePoint {
+                        axial_mm: corner[0],
+                        radius_mm: corner[1],
+                        angle_rad,
+                    })
                 };
                 if from[1] > 0.0 && to[1] > 0.0 {
-                    solid.quad([place(from, a), place(to, a), place(to, b), place(from, b)], [
-                        normal(a),
-                        normal(a),
-                        normal(b),
-                        normal(b),
-                    ]);
+                    solid.quad(
+                        [place(from, a), place(to, a), place(to, b), place(from, b)],
+                        [normal(a), normal(a), normal(b), normal(b)],
+                    );
                 } else {
                     let (rim, hub) = if from[1] > 0.0 { (from, to) } else { (to, from) };
                     solid.triangle([place(hub, a), place(rim, a), place(rim, b)], normal((a + b) / 2.0));
@@ -137,7 +149,11 @@ impl Solid {
                 // Across the trace, in the tangent plane of the cone.
                 let across = around * math::cos(cone.spiral_rad) - heelward * math::sin(cone.spiral_rad);
                 let middle = axis.place_mm(at) + normal * raised_mm;
-                (middle - across * (width_mm / 2.0), middle + across * (width_mm / 2.0), normal)
+                (
+                    middle - across * (width_mm / 2.0),
+                    middle + across * (width_mm / 2.0),
+                    normal,
+                )
             };
             for piece in 0..PIECES {
                 let ((a, b, n), (c, d, m)) = (station(piece), station(piece + 1));
@@ -164,7 +180,10 @@ impl Solid {
         let across = axis.along.cross(&outward) * (width_mm / 2.0);
         let at = |radius_mm: f64| axis.along * axial_mm + outward * radius_mm + normal * raised_mm;
         let [inner, outer] = radii_mm.map(at);
-        solid.quad([inner - across, outer - across, outer + across, inner + across], [normal; 4]);
+        solid.quad(
+            [inner - across, outer - across, outer + across, inner + across],
+            [normal; 4],
+        );
         solid
     }
 
@@ -173,7 +192,10 @@ impl Solid {
         let first = u32::try_from(self.points_mm.len()).unwrap_or(u32::MAX);
         self.points_mm.extend(other.points_mm);
         self.normals.extend(other.normals);
-        let moved = other.triangles.into_iter().map(|t| t.map(|corner| corner.saturating_add(first)));
+        let moved = other
+            .triangles
+            .into_iter()
+            .map(|t| t.map(|corner| corner.saturating_add(first)));
         self.triangles.extend(moved);
         self
     }
@@ -199,20 +221,31 @@ mod tests {
     /// Volume of a closed solid by the divergence theorem: the sum of a · (b × c)/6 over its triangles.
     fn volume_mm3(solid: &Solid) -> f64 {
         let corner = |i: u32| solid.points_mm[usize::try_from(i).expect("a small number")];
-        solid.triangles.iter().map(|[a, b, c]| corner(*a).dot(&corner(*b).cross(&corner(*c))) / 6.0).sum()
+        solid
+            .triangles
+            .iter()
+            .map(|[a, b, c]| corner(*a).dot(&corner(*b).cross(&corner(*c))) / 6.0)
+            .sum()
     }
 
     /// A cylinder with a bore and a cone: volumes known from school. A polygon of 720 sides lacks 1.3e-5 of a circle.
     #[test]
     fn turned_bodies_hold_their_volume() {
-        let ring = Outline { corners_mm: vec![[0.0, 5.0], [4.0, 5.0], [4.0, 10.0], [0.0, 10.0]] };
-        let cone = Outline { corners_mm: vec![[0.0, 0.0], [9.0, 0.0], [9.0, 6.0]] };
+        let ring = Outline {
+            corners_mm: vec![[0.0, 5.0], [4.0, 5.0], [4.0, 10.0], [0.0, 10.0]],
+        };
+        let cone = Outline {
+            corners_mm: vec![[0.0, 0.0], [9.0, 0.0], [9.0, 6.0]],
+        };
         for (outline, wanted) in [(&ring, PI * 75.0 * 4.0), (&cone, PI * 36.0 * 9.0 / 3.0)] {
             assert!(outline.signed_area_mm2() > 0.0, "the body lies to the left");
             for axis in [GearAxis::wheel(), GearAxis::pinion(30.0)] {
                 let solid = Solid::revolved(&axis, outline, 720);
                 let volume = volume_mm3(&solid);
-                println!("volume {volume:.4}, by formula {wanted:.4}, relative {:+.1e}", volume / wanted - 1.0);
+                println!(
+                    "volume {volume:.4}, by formula {wanted:.4}, relative {:+.1e}",
+                    volume / wanted - 1.0
+                );
                 assert!((volume / wanted - 1.0).abs() < 2e-5, "{volume} instead of {wanted}");
             }
         }
@@ -220,7 +253,9 @@ mod tests {
 
     #[test]
     fn triangles_look_the_way_of_their_normals() {
-        let outline = Outline { corners_mm: vec![[0.0, 5.0], [4.0, 5.0], [3.0, 10.0], [1.0, 9.0]] };
+        let outline = Outline {
+            corners_mm: vec![[0.0, 5.0], [4.0, 5.0], [3.0, 10.0], [1.0, 9.0]],
+        };
         let cone = PitchCone {
             angle_rad: 1.2,
             mean_radius_mm: 90.0,
@@ -242,7 +277,10 @@ mod tests {
                 let normal = solid.normals[usize::try_from(triangle[0]).expect("a small number")];
                 let face = (b - a).cross(&(c - a));
                 assert!(face.norm() > 0.0, "no empty triangle");
-                assert!(face.normalize().dot(&normal) > 0.9, "a face looks the way of its normal");
+                assert!(
+                    face.normalize().dot(&normal) > 0.9,
+                    "a face looks the way of its normal"
+                );
             }
         }
     }

@@ -43,7 +43,10 @@ pub(super) fn prepare(mut commands: Commands, easel: Res<Easel>, mut materials: 
         materials.add(match easel.drawing {
             Drawing::Parts => {
                 let [red, green, blue] = part_color(part);
-                StandardMaterial { unlit: true, ..Color::srgb_u8(red, green, blue).into() }
+                StandardMaterial {
+                    unlit: true,
+                    ..Color::srgb_u8(red, green, blue).into()
+                }
             }
             Drawing::Shaded => match part {
                 Part::Wheel | Part::Pinion => StandardMaterial {
@@ -90,11 +93,18 @@ pub(super) fn surroundings(images: &mut Assets<Image>) -> EnvironmentMapLight {
 
 /// A lamp over the left shoulder and a weaker one from the right; they go with the eye, as on a drawing.
 pub(super) fn lights(eye: &mut ChildSpawnerCommands<'_>) {
-    let lamps = [("Key lamp", Vec3::new(0.55, -0.75, -0.8), 3600.0), ("Fill lamp", Vec3::new(-0.9, -0.1, -0.5), 1000.0)];
+    let lamps = [
+        ("Key lamp", Vec3::new(0.55, -0.75, -0.8), 2500.0),
+        ("Fill lamp", Vec3::new(-0.9, -0.1, -0.5), 800.0),
+    ];
     for (name, direction, illuminance) in lamps {
         eye.spawn((
             Name::new(name),
-            DirectionalLight { illuminance, shadow_maps_enabled: false, ..default() },
+            DirectionalLight {
+                illuminance,
+                shadow_maps_enabled: false,
+                ..default()
+            },
             Transform::default().looking_to(direction, Vec3::Y),
         ));
     }
@@ -113,14 +123,24 @@ pub(super) fn backdrop(
     meshes: &mut Assets<Mesh>,
     materials: &mut Assets<StandardMaterial>,
 ) {
-    let grounds: Vec<(Theme, Handle<Mesh>)> =
-        Theme::ALL.into_iter().map(|theme| (theme, meshes.add(gradient(theme)))).collect();
-    let mesh = grounds.iter().find(|(of, _)| *of == theme).map(|(_, mesh)| mesh.clone()).unwrap_or_default();
+    let grounds: Vec<(Theme, Handle<Mesh>)> = Theme::ALL
+        .into_iter()
+        .map(|theme| (theme, meshes.add(gradient(theme))))
+        .collect();
+    let mesh = grounds
+        .iter()
+        .find(|(of, _)| *of == theme)
+        .map(|(_, mesh)| mesh.clone())
+        .unwrap_or_default();
     eye.spawn((
         Name::new("Ground"),
         Backdrop { grounds },
         Mesh3d(mesh),
-        MeshMaterial3d(materials.add(StandardMaterial { unlit: true, cull_mode: None, ..default() })),
+        MeshMaterial3d(materials.add(StandardMaterial {
+            unlit: true,
+            cull_mode: None,
+            ..default()
+        })),
         NoFrustumCulling,
     ));
 }
@@ -141,7 +161,9 @@ fn gradient(theme: Theme) -> Mesh {
             colors.push(mixed);
         }
     }
-    let indices = (0..BANDS).flat_map(|row| [0, 1, 3, 0, 3, 2].map(|corner| 2 * row + corner)).collect();
+    let indices = (0..BANDS)
+        .flat_map(|row| [0, 1, 3, 0, 3, 2].map(|corner| 2 * row + corner))
+        .collect();
     Mesh::new(PrimitiveTopology::TriangleList, RenderAssetUsages::default())
         .with_inserted_attribute(Mesh::ATTRIBUTE_NORMAL, vec![[0.0, 0.0, 1.0]; positions.len()])
         .with_inserted_attribute(Mesh::ATTRIBUTE_POSITION, positions)
