@@ -278,7 +278,7 @@ impl OffScreen {
         let target = app.world_mut().resource_mut::<Assets<Image>>().add(image);
         let easel = Easel {
             target: Some(target.clone().into()),
-            smoothing: Msaa::Off,
+            smoothing: if request.drawing == Drawing::Parts { Msaa::Off } else { Msaa::Sample4 },
             drawing: request.drawing,
             panels: request.panels,
         };

@@ -1,13 +1,15 @@
 //! The camera. It looks as the session's orbit says, with the middle of the stage as the middle of its view, whatever
 //! part of the window the panels take.
 
-use bevy::camera::{Exposure, RenderTarget, ScalingMode, SubCameraView};
+use bevy::camera::{RenderTarget, ScalingMode, SubCameraView};
 use bevy::core_pipeline::tonemapping::{DebandDither, Tonemapping};
+use bevy::light::cluster::ClusterConfig;
 use bevy::prelude::*;
+use bevy::render::view::NoIndirectDrawing;
 
 use super::super::frames::{bevy_from_axle, bevy_from_eye, bevy_length};
 use super::super::{Session, StageArea, screen};
-use super::steel::{self, Backdrop};
+use super::steel::{self, Backdrop, Finish};
 use super::{Drawing, Easel};
 use crate::view::orbit::FIELD_OF_VIEW_RAD;
 use crate::view::{Orbit, Projection as EyeProjection};
@@ -16,14 +18,13 @@ use crate::view::{Orbit, Projection as EyeProjection};
 #[derive(Debug, Component)]
 pub(super) struct StageEye;
 
-/// Opens the eye, with its lights and the ground behind.
+/// Opens the eye, with the ground behind.
 pub(super) fn open(
     mut commands: Commands,
     session: Res<Session>,
     easel: Res<Easel>,
     mut meshes: ResMut<Assets<Mesh>>,
-    mut materials: ResMut<Assets<StandardMaterial>>,
-    mut images: ResMut<Assets<Image>>,
+    mut finishes: ResMut<Assets<Finish>>,
 ) {
     let mut eye = commands.spawn((
         Name::new("Eye"),
@@ -33,8 +34,9 @@ pub(super) fn open(
         // Colours of the look arrive as they are.
         Tonemapping::None,
         DebandDither::Disabled,
-        Exposure::default(),
-        steel::surroundings(&mut images),
+        // A handful of bodies and no lamps: nothing to sort into clusters, no crowd to cull on the card.
+        ClusterConfig::Single,
+        NoIndirectDrawing,
     ));
     if let Some(target) = &easel.target {
         eye.insert(RenderTarget::Image(target.clone()));
@@ -44,9 +46,8 @@ pub(super) fn open(
     }
     let drawing = easel.drawing;
     eye.with_children(|eye| {
-        steel::lights(eye);
         if drawing == Drawing::Shaded {
-            steel::backdrop(eye, session.theme(), &mut meshes, &mut materials);
+            steel::backdrop(eye, session.theme(), &mut meshes, &mut finishes);
         }
     });
 }

@@ -1,7 +1,7 @@
-//! The stage: the two blanks, the light on them, the ground behind, the eye.
+//! The stage: the two blanks, the ground behind, the eye.
 //!
 //! Everything here follows the [`Session`]; nothing here changes it. `solid` turns outlines into triangles, `eye`
-//! places the camera, `steel` holds materials and light.
+//! places the camera, `steel` holds the finishes and their shader.
 
 mod eye;
 pub mod solid;
@@ -12,7 +12,7 @@ use bevy::camera::visibility::NoFrustumCulling;
 use bevy::prelude::*;
 
 use self::solid::{GearAxis, Solid};
-use self::steel::Materials;
+use self::steel::Finishes;
 use super::frames::{bevy_from_axle, bevy_turn};
 use super::{AppSystems, Session};
 use crate::view::blanks::Blank;
@@ -74,6 +74,7 @@ pub enum Gear {
 
 /// Draws the stage. Needs a [`Session`], an [`Easel`] and a [`super::StageArea`].
 pub(super) fn plugin(app: &mut App) {
+    app.add_plugins(steel::plugin);
     app.add_systems(Startup, (steel::prepare, eye::open).chain())
         .add_systems(
             Update,
@@ -87,7 +88,7 @@ pub(super) fn plugin(app: &mut App) {
 fn show_blanks(
     mut commands: Commands,
     session: Res<Session>,
-    materials: Res<Materials>,
+    finishes: Res<Finishes>,
     mut meshes: ResMut<Assets<Mesh>>,
     standing: Query<Entity, With<Gear>>,
     mut shown: Local<Option<usize>>,
@@ -137,7 +138,7 @@ fn show_blanks(
                 for (part, solid) in solids {
                     body.spawn((
                         Mesh3d(meshes.add(solid.mesh())),
-                        MeshMaterial3d(materials.of(part)),
+                        MeshMaterial3d(finishes.of(part)),
                         NoFrustumCulling,
                     ));
                 }

@@ -1,10 +1,11 @@
-//! Steel, paste, light and the ground behind.
+//! Steel, paste, and the ground behind.
 
-use bevy::asset::RenderAssetUsages;
+use bevy::asset::{RenderAssetUsages, uuid_handle};
 use bevy::camera::visibility::NoFrustumCulling;
-use bevy::light::EnvironmentMapLight;
 use bevy::mesh::{Indices, PrimitiveTopology};
 use bevy::prelude::*;
+use bevy::render::render_resource::AsBindGroup;
+use bevy::shader::ShaderRef;
 
 use super::super::Session;
 use super::{Drawing, Easel, Part, part_color};
@@ -17,17 +18,64 @@ fn color(rgb: Rgb) -> Color {
     Color::srgb_u8(red, green, blue)
 }
 
-/// The materials of the parts.
-#[derive(Debug, Resource)]
-pub(super) struct Materials {
-    body: [Handle<StandardMaterial>; 2],
-    traces: Handle<StandardMaterial>,
-    mark: Handle<StandardMaterial>,
+/// The shader of [`Finish`].
+const FINISH_SHADER: Handle<Shader> = uuid_handle!("5c0a3a0e-3f0e-4a55-9a55-1f6b1c2e7d41");
+
+/// The finish of a surface: a colour, lit or flat, and how much of the shop it mirrors.
+#[derive(Debug, Clone, Asset, TypePath, AsBindGroup)]
+pub(super) struct Finish {
+    #[uniform(0)]
+    color: LinearRgba,
+    /// Lit (1) or flat (0), share of the shop that is mirrored, sharpness of the lamp's reflection.
+    #[uniform(0)]
+    nature: Vec4,
 }
 
-impl Materials {
-    /// The material of a part.
-    pub(super) fn of(&self, part: Part) -> Handle<StandardMaterial> {
+impl Finish {
+    fn flat(color: Color) -> Self {
+        Self { color: color.into(), nature: Vec4::ZERO }
+    }
+
+    fn lit(color: Color, mirrored: f32, sharpness: f32) -> Self {
+        Self { color: color.into(), nature: Vec4::new(1.0, mirrored, sharpness, 0.0) }
+    }
+}
+
+impl Material for Finish {
+    fn fragment_shader() -> ShaderRef {
+        FINISH_SHADER.into()
+    }
+
+    fn enable_prepass() -> bool {
+        false
+    }
+
+    fn enable_shadows() -> bool {
+        false
+    }
+}
+
+/// Brings the finish and its shader, which is there before the first frame.
+pub(super) fn plugin(app: &mut App) {
+    let shader = Shader::from_wgsl(include_str!("finish.wgsl"), "lashwright/finish.wgsl");
+    let mut shaders = app.world_mut().resource_mut::<Assets<Shader>>();
+    if let Err(error) = shaders.insert(FINISH_SHADER.id(), shader) {
+        error!("the shader of the stage could not be kept: {error}");
+    }
+    app.add_plugins(MaterialPlugin::<Finish>::default());
+}
+
+/// The finishes of the parts.
+#[derive(Debug, Resource)]
+pub(super) struct Finishes {
+    body: [Handle<Finish>; 2],
+    traces: Handle<Finish>,
+    mark: Handle<Finish>,
+}
+
+impl Finishes {
+    /// The finish of a part.
+    pub(super) fn of(&self, part: Part) -> Handle<Finish> {
         match part {
             Part::Wheel => self.body[0].clone(),
             Part::Pinion => self.body[1].clone(),
@@ -37,77 +85,27 @@ impl Materials {
     }
 }
 
-/// Makes the materials.
-pub(super) fn prepare(mut commands: Commands, easel: Res<Easel>, mut materials: ResMut<Assets<StandardMaterial>>) {
-    let mut material = |part: Part| {
-        materials.add(match easel.drawing {
+/// Makes the finishes.
+pub(super) fn prepare(mut commands: Commands, easel: Res<Easel>, mut finishes: ResMut<Assets<Finish>>) {
+    let mut finish = |part: Part| {
+        finishes.add(match easel.drawing {
             Drawing::Parts => {
                 let [red, green, blue] = part_color(part);
-                StandardMaterial {
-                    unlit: true,
-                    ..Color::srgb_u8(red, green, blue).into()
-                }
+                Finish::flat(Color::srgb_u8(red, green, blue))
             }
             Drawing::Shaded => match part {
-                Part::Wheel | Part::Pinion => StandardMaterial {
-                    base_color: color(TOOTH.steel).lighter(0.16),
-                    metallic: 0.65,
-                    perceptual_roughness: 0.5,
-                    ..default()
-                },
-                Part::Traces => StandardMaterial {
-                    base_color: color(TOOTH.steel_worn),
-                    metallic: 0.3,
-                    perceptual_roughness: 0.6,
-                    ..default()
-                },
-                Part::Mark => StandardMaterial {
-                    base_color: color(TOOTH.paste),
-                    perceptual_roughness: 0.8,
-                    reflectance: 0.2,
-                    ..default()
-                },
+                Part::Wheel | Part::Pinion => Finish::lit(color(TOOTH.steel), 0.36, 26.0),
+                Part::Traces => Finish::lit(color(TOOTH.steel_worn), 0.04, 8.0),
+                Part::Mark => Finish::lit(color(TOOTH.paste).darker(0.16), 0.0, 1.0),
             },
         })
     };
-    let prepared = Materials {
-        body: [material(Part::Wheel), material(Part::Pinion)],
-        traces: material(Part::Traces),
-        mark: material(Part::Mark),
+    let prepared = Finishes {
+        body: [finish(Part::Wheel), finish(Part::Pinion)],
+        traces: finish(Part::Traces),
+        mark: finish(Part::Mark),
     };
     commands.insert_resource(prepared);
-}
-
-/// What steel mirrors: a bright ceiling, a grey shop, a darker floor.
-pub(super) fn surroundings(images: &mut Assets<Image>) -> EnvironmentMapLight {
-    EnvironmentMapLight {
-        intensity: 900.0,
-        ..EnvironmentMapLight::hemispherical_gradient(
-            images,
-            Color::srgb(0.98, 0.97, 0.94),
-            Color::srgb(0.62, 0.62, 0.61),
-            Color::srgb(0.30, 0.29, 0.28),
-        )
-    }
-}
-
-/// A lamp over the left shoulder and a weaker one from the right; they go with the eye, as on a drawing.
-pub(super) fn lights(eye: &mut ChildSpawnerCommands<'_>) {
-    let lamps = [
-        ("Key lamp", Vec3::new(0.55, -0.75, -0.8), 2500.0),
-        ("Fill lamp", Vec3::new(-0.9, -0.1, -0.5), 800.0),
-    ];
-    for (name, direction, illuminance) in lamps {
-        eye.spawn((
-            Name::new(name),
-            DirectionalLight {
-                illuminance,
-                shadow_maps_enabled: false,
-                ..default()
-            },
-            Transform::default().looking_to(direction, Vec3::Y),
-        ));
-    }
 }
 
 /// The ground of the stage, drawn behind everything.
@@ -121,7 +119,7 @@ pub(super) fn backdrop(
     eye: &mut ChildSpawnerCommands<'_>,
     theme: Theme,
     meshes: &mut Assets<Mesh>,
-    materials: &mut Assets<StandardMaterial>,
+    finishes: &mut Assets<Finish>,
 ) {
     let grounds: Vec<(Theme, Handle<Mesh>)> = Theme::ALL
         .into_iter()
@@ -136,11 +134,7 @@ pub(super) fn backdrop(
         Name::new("Ground"),
         Backdrop { grounds },
         Mesh3d(mesh),
-        MeshMaterial3d(materials.add(StandardMaterial {
-            unlit: true,
-            cull_mode: None,
-            ..default()
-        })),
+        MeshMaterial3d(finishes.add(Finish::flat(Color::WHITE))),
         NoFrustumCulling,
     ));
 }
