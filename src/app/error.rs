@@ -26,10 +26,12 @@ pub enum AppError {
         reason: String,
     },
     /// The gear set has no pitch cones that could be drawn.
-    #[error("cannot draw {name}: no pitch cones with these numbers exist")]
+    #[error("cannot draw {name}: {why}")]
     NoBlanks {
         /// The gear set.
         name: String,
+        /// What about its numbers.
+        why: String,
     },
     /// The graphics driver did not deliver a picture.
     #[error("cannot draw: {reason}")]

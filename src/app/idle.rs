@@ -10,7 +10,7 @@ use super::{AppSystems, Session};
 
 /// The longest pause between frames. The window system wants a time at which to look again and spins without one
 /// (it cannot add `Duration::MAX` to a clock), so it gets a day.
-const LONGEST_PAUSE: Duration = Duration::from_secs(24 * 60 * 60);
+const LONGEST_PAUSE: Duration = Duration::from_hours(24);
 
 /// When the window system should ask for the next frame.
 pub fn update_mode(turning: bool) -> UpdateMode {

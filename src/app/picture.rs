@@ -186,16 +186,16 @@ pub fn picture(request: &PictureRequest, out: &Path) -> Result<PictureReport, Ap
 pub fn draw(request: &PictureRequest) -> Result<Picture, AppError> {
     let start = Instant::now();
     let session = session_of(request)?;
-    let Some(blanks) = session.blanks().cloned() else {
-        let name = session
+    let blanks = session.blanks().cloned().map_err(|why| AppError::NoBlanks {
+        name: session
             .view()
             .chosen_gears()
-            .map_or_else(String::new, |gears| gears.name.clone());
-        return Err(AppError::NoBlanks { name });
-    };
+            .map_or_else(String::new, |gears| gears.name.clone()),
+        why: why.trim_end_matches('.').to_owned(),
+    })?;
     let orbit = *session.orbit();
     let adapter = preflight::adapter()?;
-    let mut easel = OffScreen::open(request, session)?;
+    let mut easel = OffScreen::open(request, session);
     // The panels learn the size of the picture in the second frame, the eye learns what they leave in the third, and
     // the list has scrolled to the chosen set in the one after.
     const FRAMES_TO_SETTLE: u32 = 5;
@@ -253,7 +253,7 @@ struct OffScreen {
 }
 
 impl OffScreen {
-    fn open(request: &PictureRequest, session: Session) -> Result<Self, AppError> {
+    fn open(request: &PictureRequest, session: Session) -> Self {
         let plugins = DefaultPlugins
             .build()
             .set(WindowPlugin {
@@ -278,7 +278,11 @@ impl OffScreen {
         let target = app.world_mut().resource_mut::<Assets<Image>>().add(image);
         let easel = Easel {
             target: Some(target.clone().into()),
-            smoothing: if request.drawing == Drawing::Parts { Msaa::Off } else { Msaa::Sample4 },
+            smoothing: if request.drawing == Drawing::Parts {
+                Msaa::Off
+            } else {
+                Msaa::Sample4
+            },
             drawing: request.drawing,
             panels: request.panels,
         };
@@ -295,7 +299,7 @@ impl OffScreen {
         }
         app.finish();
         app.cleanup();
-        Ok(Self { app, target })
+        Self { app, target }
     }
 
     /// One frame, drawn to its end.
@@ -305,7 +309,7 @@ impl OffScreen {
         device
             .poll(PollType::Wait {
                 submission_index: None,
-                timeout: Some(Duration::from_secs(60)),
+                timeout: Some(Duration::from_mins(1)),
             })
             .map(drop)
             .map_err(|error| AppError::NoPicture {

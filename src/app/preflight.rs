@@ -1,15 +1,10 @@
 //! What must be there before Bevy is started: a display for a window, a driver for any drawing. Bevy itself ends with
 //! a panic where one of them is missing.
 
-use core::ops::Deref;
-
-use bevy::render::renderer::RenderInstance;
+use bevy::render::settings::{Backends, WgpuSettings};
 use bevy::tasks::block_on;
 
 use super::AppError;
-
-/// wgpu's instance. Bevy hands it out inside of wrappers and does not export its name.
-type Instance = <<<RenderInstance as Deref>::Target as Deref>::Target as Deref>::Target;
 
 /// The driver that will draw.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -46,13 +41,22 @@ pub fn display() -> Result<(), AppError> {
 /// # Errors
 /// [`AppError::NoAdapter`].
 pub fn adapter() -> Result<Adapter, AppError> {
-    let instance = Instance::default();
-    let adapter = block_on(instance.request_adapter(&Default::default())).map_err(|_no_adapter| AppError::NoAdapter)?;
+    // What Bevy will ask for, with what the environment says about it.
+    let settings = WgpuSettings::default();
+    let instance = wgpu::Instance::new(wgpu::InstanceDescriptor {
+        backends: settings.backends.unwrap_or(Backends::all()),
+        flags: settings.instance_flags,
+        ..wgpu::InstanceDescriptor::new_without_display_handle()
+    });
+    let options = wgpu::RequestAdapterOptions {
+        power_preference: settings.power_preference,
+        ..wgpu::RequestAdapterOptions::default()
+    };
+    let adapter = block_on(instance.request_adapter(&options)).map_err(|_no_adapter| AppError::NoAdapter)?;
     let info = adapter.get_info();
     Ok(Adapter {
         name: info.name,
         driver: format!("{} {}", info.driver, info.driver_info),
-        // The type of the field has no name here; its word does.
-        software: format!("{:?}", info.device_type) == "Cpu",
+        software: info.device_type == wgpu::DeviceType::Cpu,
     })
 }

@@ -29,7 +29,7 @@ pub struct Session {
     designs: Vec<Design>,
     entries: Vec<GearEntry>,
     chosen: Option<usize>,
-    blanks: Option<Blanks>,
+    blanks: Result<Blanks, String>,
     turn: Turn,
     turning: bool,
     orbit: Orbit,
@@ -49,7 +49,7 @@ impl Session {
             designs: gears.into_iter().map(|(design, _)| design).collect(),
             entries,
             chosen: None,
-            blanks: None,
+            blanks: Err("No gear set is chosen.".to_owned()),
             turn: Turn::new(1, 1),
             turning: false,
             orbit: Orbit::around(nalgebra::Vector3::zeros(), 100.0, Viewpoint::default()),
@@ -70,7 +70,7 @@ impl Session {
     pub fn apply(&mut self, command: Command) -> Result<(), Refusal> {
         match command {
             Command::ChooseGears(index) if index >= self.designs.len() => return Err(Refusal::NoSuchGears(index)),
-            Command::SetTurning(true) | Command::TurnTeeth(_) if self.blanks.is_none() => {
+            Command::SetTurning(true) | Command::TurnTeeth(_) if self.blanks.is_err() => {
                 return Err(Refusal::NothingToTurn);
             }
             Command::ChooseGears(index) => {
@@ -99,13 +99,13 @@ impl Session {
         let Some(design) = self.designs.get(index) else { return };
         self.chosen = Some(index);
         self.turn = Turn::new(design.pinion_teeth, design.wheel_teeth);
-        self.blanks = Blanks::estimate(design);
+        self.blanks = Blanks::new(design).map_err(|error| sentence(&error.to_string()));
         match &self.blanks {
-            Some(blanks) => {
+            Ok(blanks) => {
                 let (centre_mm, radius_mm) = blanks.middle_mm();
                 self.orbit = self.orbit.moved_to(centre_mm, radius_mm);
             }
-            None => self.turning = false,
+            Err(_) => self.turning = false,
         }
     }
 
@@ -132,8 +132,11 @@ impl Session {
     }
 
     /// The blanks on the stage.
-    pub fn blanks(&self) -> Option<&Blanks> {
-        self.blanks.as_ref()
+    ///
+    /// # Errors
+    /// Why there are none, in a sentence.
+    pub fn blanks(&self) -> Result<&Blanks, &str> {
+        self.blanks.as_ref().map_err(String::as_str)
     }
 
     /// Where the stage is looked at from.
@@ -162,12 +165,23 @@ impl Session {
             stage: StageView {
                 turning: self.turning,
                 turn: self.turn,
-                filled: self.blanks.is_some(),
+                missing: self.blanks.as_ref().err().map(String::as_str),
                 viewpoint: self.orbit.viewpoint(),
                 projection: self.orbit.projection(),
             },
         }
     }
+}
+
+/// What an error says, as a sentence of its own.
+fn sentence(error: &str) -> String {
+    let mut letters = error.chars();
+    let first = letters.next().map(char::to_uppercase);
+    format!(
+        "{}{}.",
+        first.into_iter().flatten().collect::<String>(),
+        letters.as_str()
+    )
 }
 
 /// Commands and the turning pinion. Needs a [`Session`] and Bevy's time, no window and no drawing.

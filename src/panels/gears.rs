@@ -5,6 +5,7 @@ use egui::{EventFilter, Id, Key, Modifiers, ScrollArea, Ui};
 use super::theme::Ink;
 use super::widget::{self, Row};
 use crate::quantity::{self, Units};
+use crate::view::gear_list::Family;
 use crate::view::{Command, GearEntry, WindowView};
 
 /// The list of gear sets. A click or the space bar chooses; with the keyboard in the list, up and down choose the
@@ -129,13 +130,15 @@ pub fn gear_numbers_panel(ui: &mut Ui, view: &WindowView<'_>) {
         ("Offset", design_length(numbers.offset_mm, view.units)),
         ("Pinion spiral angle", spiral),
         ("Tooth depth", numbers.depth_label().to_owned()),
-        ("Family", numbers.family.label().to_owned()),
+        ("Family", numbers.family.map_or("\u{2013}", Family::label).to_owned()),
     ];
     for (word, number) in rows {
         widget::number_row(ui, &ink, word, &number);
     }
     ui.add_space(ink.space(6.0));
-    widget::words(ui, numbers.family.rule(), ink.small(), ink.color(|t| t.muted));
+    if let Some(family) = numbers.family {
+        widget::words(ui, family.rule(), ink.small(), ink.color(|t| t.muted));
+    }
 }
 
 /// Height that [`gear_numbers_panel`] needs at 100 % to 130 %, points.

@@ -46,10 +46,10 @@ pub fn window_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) 
 
     ground(ui, &ink, &zones, window.min.to_vec2());
     in_zone(ui, "head", at(zones.head), vec2(margin, 0.0), |ui| {
-        head_panel(ui, view, out)
+        head_panel(ui, view, out);
     });
     in_zone(ui, "side", at(zones.side), vec2(margin, ink.space(12.0)), |ui| {
-        side(ui, &ink, view, out)
+        side(ui, &ink, view, out);
     });
     let stage = at(zones.stage);
     stage_panel(ui, stage, view, out);
@@ -59,7 +59,7 @@ pub fn window_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) 
     in_zone(ui, "note", at(zones.note), note_margin, |ui| note_panel(ui, view));
     let work_margin = if ink.large() { ink.space(8.0) } else { 0.0 };
     in_zone(ui, "work", at(zones.work), vec2(margin, work_margin), |ui| {
-        turning_panel(ui, view, out)
+        turning_panel(ui, view, out);
     });
     lines(ui, &ink, &zones, window.min.to_vec2());
     stage

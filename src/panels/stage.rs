@@ -26,7 +26,7 @@ pub fn stage_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out: &mut Vec
     let response = ui.interact(rect, ui.id().with("stage"), Sense::click_and_drag());
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, "Stage"));
     pointer(ui, rect, &response, out);
-    let focused = ui.memory(|memory| memory.focused());
+    let focused = ui.memory(egui::Memory::focused);
     if focused.is_none() || focused == Some(response.id) {
         keys(ui, view, out);
     }
@@ -118,9 +118,9 @@ fn command_of_key(key: Key, shift: bool, view: &WindowView<'_>) -> Option<Comman
         Key::Num3 => Command::LookFrom(Viewpoint::RingGear),
         Key::Num4 => Command::LookFrom(Viewpoint::Above),
         Key::F => Command::SetProjection(other_projection(view.stage.projection)),
-        Key::Space if view.stage.filled => Command::SetTurning(!view.stage.turning),
-        Key::Period if view.stage.filled => Command::TurnTeeth(1),
-        Key::Comma if view.stage.filled => Command::TurnTeeth(-1),
+        Key::Space if view.stage.missing.is_none() => Command::SetTurning(!view.stage.turning),
+        Key::Period if view.stage.missing.is_none() => Command::TurnTeeth(1),
+        Key::Comma if view.stage.missing.is_none() => Command::TurnTeeth(-1),
         _ => return None,
     })
 }
@@ -170,9 +170,9 @@ pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out:
             ui.set_max_width(ink.scaled(250.0));
             ui.spacing_mut().item_spacing.y = 0.0;
             let text = ink.color(|t| t.text);
-            if !view.stage.filled {
+            if let Some(why) = view.stage.missing {
                 widget::words(ui, "Nothing on the stage", ink.section(), text);
-                widget::words(ui, "Choose a gear set whose pitch cones exist.", ink.small(), text);
+                widget::words(ui, why, ink.small(), text);
                 return;
             }
             widget::words(
@@ -195,7 +195,7 @@ pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out:
 pub fn turning_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let ink = Ink::new(view.theme, view.text_size);
     let stage = &view.stage;
-    ui.add_enabled_ui(stage.filled, |ui| {
+    ui.add_enabled_ui(stage.missing.is_none(), |ui| {
         let buttons = |ui: &mut Ui, out: &mut Vec<Command>| {
             let (label, rank) = if stage.turning {
                 ("Stop", Rank::Plain)
@@ -219,7 +219,7 @@ pub fn turning_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>)
             ui.horizontal_centered(|ui| {
                 buttons(ui, out);
                 ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-                    readout(ui, &ink, &stage.turn)
+                    readout(ui, &ink, &stage.turn);
                 });
             });
         }

@@ -13,10 +13,6 @@ use crate::view::{Rgb, TextSize, Theme, look};
 const BOLD: &str = "bold";
 
 /// A colour of the look for egui.
-#[expect(
-    clippy::disallowed_methods,
-    reason = "the one place that makes colours, and it makes them from the look's"
-)]
 pub const fn color(rgb: Rgb) -> Color32 {
     let [red, green, blue] = rgb.channels();
     Color32::from_rgb(red, green, blue)

@@ -71,7 +71,7 @@ mod tests {
                 let ink = Ink::new(Theme::Paper, TextSize::nearest(percent));
                 let zones = Zones::divide(window, &ink, 32.0 * ink.factor(), 48.0 * ink.factor());
                 let all = [zones.head, zones.side, zones.stage, zones.note, zones.work];
-                let area: f32 = all.iter().map(|zone| zone.area()).sum();
+                let area: f32 = all.iter().map(Rect::area).sum();
                 println!("{window:?} {percent} %: {zones:?}");
                 for (i, a) in all.iter().enumerate() {
                     assert!(

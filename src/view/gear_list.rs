@@ -1,7 +1,6 @@
 //! The gear sets that were found, and the numbers of each as the trade reads them.
 
-use crate::gear::{DepthTaper, Design};
-use crate::numerics::math;
+use crate::gear::{DepthTaper, Design, PitchCones, PitchInput};
 
 /// Where a gear set came from.
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
@@ -126,8 +125,8 @@ pub struct GearNumbers {
     pub cutter_radius_mm: f64,
     /// How the tooth depth runs.
     pub depth: DepthTaper,
-    /// What a pinion move does.
-    pub family: Family,
+    /// What a pinion move does; unknown where no such gears exist.
+    pub family: Option<Family>,
     /// j0, mm.
     pub lash_mm: f64,
 }
@@ -154,13 +153,10 @@ pub struct GearEntry {
 }
 
 impl GearEntry {
-    /// The line for a gear set. The family is told from the bevel pitch angle, atan(z2/z1): an offset changes the
-    /// mean cone distance by a few percent, far less than the families lie apart.
+    /// The line for a gear set.
     pub fn new(design: &Design, origin: Origin) -> Self {
         let ratio = f64::from(design.wheel_teeth) / f64::from(design.pinion_teeth.max(1));
-        let sin_pitch = math::sin(math::atan(ratio));
-        let cone_distance_mm =
-            design.wheel_outer_pitch_diameter_mm / (2.0 * sin_pitch) - design.wheel_face_width_mm / 2.0;
+        let pitch = PitchCones::solve(&PitchInput::from(design)).ok();
         Self {
             name: design.name.clone(),
             origin,
@@ -175,7 +171,7 @@ impl GearEntry {
                 pinion_spiral_angle_deg: design.pinion_mean_spiral_angle_deg,
                 cutter_radius_mm: design.cutter_radius_mm,
                 depth: design.depth,
-                family: Family::of(design.cutter_radius_mm, cone_distance_mm),
+                family: pitch.map(|p| Family::of(design.cutter_radius_mm, p.wheel_cone_distance_mm)),
                 lash_mm: design.lash_mm,
             },
         }

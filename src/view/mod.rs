@@ -39,7 +39,7 @@ pub struct WindowView<'a> {
     /// Millimetres or inches.
     pub units: Units,
     /// The stage.
-    pub stage: StageView,
+    pub stage: StageView<'a>,
 }
 
 impl WindowView<'_> {
@@ -51,13 +51,13 @@ impl WindowView<'_> {
 
 /// What the stage shows and says.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct StageView {
+pub struct StageView<'a> {
     /// Whether the pinion turns by itself.
     pub turning: bool,
     /// How far the pair has been turned.
     pub turn: Turn,
-    /// Whether there are blanks to look at.
-    pub filled: bool,
+    /// Why there is nothing to look at, if there is not.
+    pub missing: Option<&'a str>,
     /// The named place it is seen from, if it is one.
     pub viewpoint: Option<Viewpoint>,
     /// Perspective or flat.

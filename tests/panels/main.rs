@@ -55,7 +55,7 @@ impl Desk {
             stage: StageView {
                 turning: self.turning,
                 turn: self.turn,
-                filled: self.chosen.is_some(),
+                missing: self.chosen.is_none().then_some("No gear set is chosen."),
                 viewpoint: Some(Viewpoint::Corner),
                 projection: self.projection,
             },

@@ -2,6 +2,7 @@
 
 use lashwright::app::stage::{Drawing, Part, part_color};
 use lashwright::app::{AppError, Picture, PictureRequest, draw};
+use lashwright::numerics::math;
 use lashwright::view::{Projection, Theme, Viewpoint};
 use nalgebra::Vector3;
 
@@ -120,8 +121,8 @@ fn marks_turn_with_the_teeth() {
     let angle = cone.mean_angle_rad + turned;
     let wanted = report
         .pixel_of(Vector3::new(
-            cone.mean_radius_mm * angle.cos(),
-            cone.mean_radius_mm * angle.sin(),
+            cone.mean_radius_mm * math::cos(angle),
+            cone.mean_radius_mm * math::sin(angle),
             cone.mean_axial_mm,
         ))
         .expect("flat");
@@ -139,6 +140,16 @@ fn marks_turn_with_the_teeth() {
     assert!(pixels > 20.0, "the mark is seen near {wanted:?}: {pixels} px");
     assert_near("mark, from the left", sum[0] / pixels, wanted[0]);
     assert_near("mark, from the top", sum[1] / pixels, wanted[1]);
+}
+
+/// A place in whole pixels.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "pixels of a small picture"
+)]
+fn px(place: f32) -> u32 {
+    place as u32
 }
 
 /// With panels: the colours of the look arrive as they are, text is drawn, the stage is where the panels say.
@@ -164,13 +175,13 @@ fn the_whole_window_wears_the_look() {
         );
         let panel = at(8, 300);
         assert!(near(panel, tokens.panel.channels()), "{theme:?}: panel {panel:?}");
-        let (stage_left, stage_top) = (left as u32, top as u32);
+        let (stage_left, stage_top) = (px(left), px(top));
         let upper = at(stage_left + 3, stage_top + 3);
         assert!(
             near(upper, tokens.stage_top.channels()),
             "{theme:?}: upper edge of the stage {upper:?}"
         );
-        let foot = at(stage_left + 3, (top + height) as u32 - 5);
+        let foot = at(stage_left + 3, px(top + height) - 5);
         assert!(
             near(foot, tokens.stage_foot.channels()),
             "{theme:?}: foot of the stage {foot:?}"
@@ -183,7 +194,7 @@ fn the_whole_window_wears_the_look() {
         assert!(ink > 60, "{theme:?}: the program's name is written: {ink} px of ink");
         // Steel: neither ground nor paper, bluish grey, in the middle of the stage's width.
         let steel = (0..720).filter(|y| {
-            let [r, _, b] = at(stage_left + (width * 0.5) as u32, *y);
+            let [r, _, b] = at(stage_left + px(width * 0.5), *y);
             b >= r && (60..250).contains(&r)
         });
         assert!(steel.count() > 60, "{theme:?}: steel is seen");

@@ -125,7 +125,7 @@ fn turning_keeps_the_ratio_for_a_million_frames() {
 #[test]
 fn the_wait_before_turning_is_no_time_of_turning() {
     let mut app = app();
-    app.insert_resource(TimeUpdateStrategy::ManualDuration(Duration::from_secs(3600)));
+    app.insert_resource(TimeUpdateStrategy::ManualDuration(Duration::from_hours(1)));
     ask(&mut app, Command::SetTurning(true));
     assert_eq!(of(&app).turn().steps(), 0, "an hour of rest before");
     app.insert_resource(TimeUpdateStrategy::ManualDuration(FRAME));
@@ -148,7 +148,7 @@ fn a_window_at_rest_sleeps() {
         let settings = app.world().resource::<WinitSettings>();
         (settings.focused_mode, settings.unfocused_mode)
     };
-    let asleep = |mode: UpdateMode| matches!(mode, UpdateMode::Reactive { wait, react_to_device_events: false, .. } if wait >= Duration::from_secs(3600));
+    let asleep = |mode: UpdateMode| matches!(mode, UpdateMode::Reactive { wait, react_to_device_events: false, .. } if wait >= Duration::from_hours(1));
     let (focused, unfocused) = mode(&app);
     assert!(asleep(focused) && asleep(unfocused), "{focused:?} {unfocused:?}");
     for _ in 0..100 {

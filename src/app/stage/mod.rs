@@ -100,7 +100,7 @@ fn show_blanks(
     for body in &standing {
         commands.entity(body).despawn();
     }
-    let Some(blanks) = session.blanks() else { return };
+    let Ok(blanks) = session.blanks() else { return };
     let [_, wheel_back_mm] = blanks.wheel.outline.axial_extent_mm();
     let [_, shaft_end_mm] = blanks.pinion.outline.axial_extent_mm();
     let gears = [
@@ -170,7 +170,7 @@ fn mark(axis: &GearAxis, blank: &Blank, end_mm: f64) -> Solid {
     let [inner_mm, outer_mm] = radii.fold([f64::INFINITY, 0.0], |[low, high], r| {
         [if r < low { r } else { low }, if r > high { r } else { high }]
     });
-    let heel_angle_rad = cone.trace(0, cone.face_width_mm / 2.0).angle_rad;
+    let heel_angle_rad = cone.trace(0, cone.face_mm[1]).angle_rad;
     let width_mm = 0.22 * cone.normal_pitch_mm();
     tooth.and(Solid::radial_mark(
         axis,

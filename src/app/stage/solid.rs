@@ -110,7 +110,10 @@ impl Solid {
                     );
                 } else {
                     let (rim, hub) = if from[1] > 0.0 { (from, to) } else { (to, from) };
-                    solid.triangle([place(hub, a), place(rim, a), place(rim, b)], normal((a + b) / 2.0));
+                    solid.triangle(
+                        [place(hub, a), place(rim, a), place(rim, b)],
+                        normal(f64::midpoint(a, b)),
+                    );
                 }
             }
         }
@@ -140,7 +143,8 @@ impl Solid {
         let (sin, cos) = math::sin_cos(cone.angle_rad);
         for tooth in teeth {
             let station = |piece: u32| {
-                let s_mm = cone.face_width_mm * (f64::from(piece) / f64::from(PIECES) - 0.5);
+                let [toe_mm, heel_mm] = cone.face_mm;
+                let s_mm = toe_mm + (heel_mm - toe_mm) * (f64::from(piece) / f64::from(PIECES));
                 let at = cone.trace(tooth, s_mm);
                 let outward = axis.outward(at.angle_rad);
                 let around = axis.along.cross(&outward);
@@ -188,6 +192,7 @@ impl Solid {
     }
 
     /// Both together.
+    #[must_use]
     pub fn and(mut self, other: Self) -> Self {
         let first = u32::try_from(self.points_mm.len()).unwrap_or(u32::MAX);
         self.points_mm.extend(other.points_mm);
@@ -260,7 +265,7 @@ mod tests {
             angle_rad: 1.2,
             mean_radius_mm: 90.0,
             mean_axial_mm: 30.0,
-            face_width_mm: 30.0,
+            face_mm: [-15.0, 15.0],
             spiral_rad: -0.6,
             mean_angle_rad: 0.3,
             teeth: 41,

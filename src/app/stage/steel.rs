@@ -33,11 +33,17 @@ pub(super) struct Finish {
 
 impl Finish {
     fn flat(color: Color) -> Self {
-        Self { color: color.into(), nature: Vec4::ZERO }
+        Self {
+            color: color.into(),
+            nature: Vec4::ZERO,
+        }
     }
 
     fn lit(color: Color, mirrored: f32, sharpness: f32) -> Self {
-        Self { color: color.into(), nature: Vec4::new(1.0, mirrored, sharpness, 0.0) }
+        Self {
+            color: color.into(),
+            nature: Vec4::new(1.0, mirrored, sharpness, 0.0),
+        }
     }
 }
 
