@@ -64,6 +64,8 @@ impl Default for PictureRequest {
 impl PictureRequest {
     /// Smallest width and height, pixels.
     pub const LEAST_PX: u32 = 64;
+    /// Smallest width and height for the whole window; a smaller picture shows the stage alone, pixels.
+    pub const LEAST_WINDOW_PX: [u32; 2] = [960, 540];
     /// Largest width and height, pixels: what every driver can draw at once.
     pub const MOST_PX: u32 = 4096;
 
@@ -110,6 +112,7 @@ impl PictureRequest {
             size_px,
             viewpoint,
             theme,
+            panels: size_px[0] >= Self::LEAST_WINDOW_PX[0] && size_px[1] >= Self::LEAST_WINDOW_PX[1],
             ..Self::default()
         })
     }

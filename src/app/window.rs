@@ -6,7 +6,7 @@ use bevy::render::RenderPlugin;
 use bevy::window::{PresentMode, WindowResizeConstraints, WindowResolution};
 
 use super::stage::{Drawing, Easel};
-use super::{AppError, idle, preflight, program};
+use super::{AppError, PictureRequest, idle, preflight, program};
 use crate::view::{TextSize, Theme};
 
 /// What to open the window with.
@@ -37,8 +37,8 @@ pub fn run(request: &WindowRequest) -> Result<(), AppError> {
         name: Some("lashwright".to_owned()),
         resolution: WindowResolution::new(1280, 720),
         resize_constraints: WindowResizeConstraints {
-            min_width: 640.0,
-            min_height: 360.0,
+            min_width: PictureRequest::LEAST_WINDOW_PX[0] as f32,
+            min_height: PictureRequest::LEAST_WINDOW_PX[1] as f32,
             ..default()
         },
         present_mode: PresentMode::AutoVsync,

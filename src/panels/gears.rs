@@ -6,7 +6,7 @@ use super::theme::Ink;
 use super::widget::{self, Row};
 use crate::quantity::{self, Units};
 use crate::view::gear_list::Family;
-use crate::view::{Command, GearEntry, WindowView};
+use crate::view::{Command, GearEntry, TextSize, WindowView};
 
 /// The list of gear sets. A click or the space bar chooses; with the keyboard in the list, up and down choose the
 /// neighbour.
@@ -14,7 +14,10 @@ pub fn gear_list_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command
     let ink = Ink::new(view.theme, view.text_size);
     let muted = ink.color(|t| t.muted);
     ui.horizontal(|ui| {
-        widget::words(ui, "Gear sets", ink.zone_title(), ink.color(|t| t.text));
+        // With large text the tab above says it already.
+        if !ink.large() {
+            widget::words(ui, "Gear sets", ink.zone_title(), ink.color(|t| t.text));
+        }
         widget::words(ui, &format!("{} found", view.gears.len()), ink.small(), muted);
     });
     ui.add_space(ink.space(4.0));
@@ -59,10 +62,11 @@ fn row(
     if response.gained_focus() {
         response.scroll_to_me(None);
     }
-    // The chosen set is seen when the list is first shown, and when it was chosen elsewhere.
+    // The chosen set is in view when the list is first shown, when it was chosen elsewhere, when text grew.
     let seen = list.with("seen");
-    if chosen && ui.data(|data| data.get_temp::<usize>(seen)) != Some(index) {
-        ui.data_mut(|data| data.insert_temp(seen, index));
+    let now = (index, view.text_size);
+    if chosen && ui.data(|data| data.get_temp::<(usize, TextSize)>(seen)) != Some(now) {
+        ui.data_mut(|data| data.insert_temp(seen, now));
         response.scroll_to_me(Some(egui::Align::Center));
     }
     if response.has_focus() {
@@ -127,7 +131,14 @@ pub fn gear_numbers_panel(ui: &mut Ui, view: &WindowView<'_>) {
             "Ring gear diameter",
             design_length(numbers.ring_gear_diameter_mm, view.units),
         ),
-        ("Offset", design_length(numbers.offset_mm, view.units)),
+        (
+            "Offset",
+            if numbers.offset_mm > 0.0 {
+                design_length(numbers.offset_mm, view.units)
+            } else {
+                "none".to_owned()
+            },
+        ),
         ("Pinion spiral angle", spiral),
         ("Tooth depth", numbers.depth_label().to_owned()),
         ("Family", numbers.family.map_or("\u{2013}", Family::label).to_owned()),

@@ -36,13 +36,13 @@ enum SideTab {
 pub fn window_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) -> Rect {
     let ink = Ink::new(view.theme, view.text_size);
     let window = ui.max_rect();
-    let note_margin = vec2(ink.space(16.0), ink.space(7.0));
+    let margin = ink.space(16.0);
+    let note_margin = vec2(margin, ink.space(7.0));
     let stage_width = Zones::stage_width(window.size(), &ink);
     let note_height = note::note_height(ui, &ink, stage_width, note_margin);
-    let work_height = stage::turning_height(&ink, stage_width);
+    let work_height = stage::turning_height(ui, &ink, stage_width - 2.0 * margin);
     let zones = Zones::divide(window.size(), &ink, note_height, work_height);
     let at = |zone: Rect| zone.translate(window.min.to_vec2());
-    let margin = ink.space(16.0);
 
     ground(ui, &ink, &zones, window.min.to_vec2());
     in_zone(ui, "head", at(zones.head), vec2(margin, 0.0), |ui| {
@@ -57,8 +57,7 @@ pub fn window_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) 
         stage_captions_panel(ui, stage, view, out)
     });
     in_zone(ui, "note", at(zones.note), note_margin, |ui| note_panel(ui, view));
-    let work_margin = if ink.large() { ink.space(8.0) } else { 0.0 };
-    in_zone(ui, "work", at(zones.work), vec2(margin, work_margin), |ui| {
+    in_zone(ui, "work", at(zones.work), vec2(margin, 0.0), |ui| {
         turning_panel(ui, view, out);
     });
     lines(ui, &ink, &zones, window.min.to_vec2());

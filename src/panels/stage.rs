@@ -2,11 +2,12 @@
 //! drawn by whoever draws the stage; this only says what is asked of it.
 
 use egui::{
-    Align, EventFilter, Key, Layout, PointerButton, Rect, Response, Sense, Ui, UiBuilder, WidgetInfo, WidgetType, vec2,
+    Align, EventFilter, Key, Layout, PointerButton, Rect, Response, Sense, StrokeKind, Ui, UiBuilder, WidgetInfo,
+    WidgetType, vec2,
 };
 
 use super::theme::Ink;
-use super::widget::{self, Rank};
+use super::widget::{self, ButtonFace, Rank};
 use crate::quantity::radians;
 use crate::view::{Command, Projection, Turn, Viewpoint, WindowView};
 
@@ -136,12 +137,12 @@ fn other_projection(projection: Projection) -> Projection {
 pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let ink = Ink::new(view.theme, view.text_size);
     let inside = rect.shrink2(vec2(ink.space(12.0), ink.space(10.0)));
-    let buttons = UiBuilder::new()
+    let builder = UiBuilder::new()
         .id_salt("views")
         .max_rect(inside)
         .layout(Layout::right_to_left(Align::Min));
-    let buttons_bottom = ui
-        .scope_builder(buttons, |ui| {
+    let buttons = ui
+        .scope_builder(builder, |ui| {
             let flat = view.stage.projection == Projection::Flat;
             let response = widget::lone_cell(ui, &ink, "Projection", "Flat", flat);
             if response.on_hover_text("Parallel lines stay parallel. Key F").clicked() {
@@ -153,42 +154,56 @@ pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out:
             }
         })
         .response
-        .rect
-        .bottom();
-    let top = if ink.large() {
-        buttons_bottom + ink.space(6.0)
-    } else {
-        inside.top()
+        .rect;
+    let (title, second) = match view.stage.missing {
+        Some(why) => ("Nothing on the stage", why),
+        None => (
+            view.stage.viewpoint.map_or("Turned by hand", Viewpoint::caption),
+            WHAT_IS_DRAWN,
+        ),
     };
-    let words = Rect::from_min_max(egui::pos2(inside.left(), top), inside.max);
-    ui.scope_builder(
-        UiBuilder::new()
-            .id_salt("caption")
-            .max_rect(words)
-            .layout(Layout::top_down(Align::Min)),
-        |ui| {
-            ui.set_max_width(ink.scaled(250.0));
-            ui.spacing_mut().item_spacing.y = 0.0;
-            let text = ink.color(|t| t.text);
-            if let Some(why) = view.stage.missing {
-                widget::words(ui, "Nothing on the stage", ink.section(), text);
-                widget::words(ui, why, ink.small(), text);
-                return;
-            }
-            widget::words(
-                ui,
-                view.stage.viewpoint.map_or("Turned by hand", Viewpoint::caption),
-                ink.section(),
-                text,
-            );
-            widget::words(
-                ui,
-                "Pitch cones, one line a tooth; teeth are not drawn. Yellow: one tooth of each gear is marked.",
-                ink.small(),
-                text,
-            );
-        },
+    title_block(ui, &ink, inside.left_top(), buttons, title, second);
+}
+
+/// What the picture shows and what it does not.
+const WHAT_IS_DRAWN: &str =
+    "Pitch cones, one line a tooth; teeth are not drawn. Yellow: one tooth of each gear is marked.";
+
+/// What the picture is, in a frame as on a drawing, so that it can be read whatever lies behind it. With large text
+/// the second rank gives way to the picture and is said when the pointer rests on the first.
+///
+/// It stands in the upper left corner, and below the buttons where there is no room beside them.
+fn title_block(ui: &mut Ui, ink: &Ink, corner: egui::Pos2, buttons: Rect, title: &str, second: &str) {
+    let text = ink.color(|t| t.text);
+    let wrap = ink.scaled(236.0);
+    let first = ui.painter().layout(title.to_owned(), ink.section(), text, wrap);
+    let below = (!ink.large()).then(|| ui.painter().layout(second.to_owned(), ink.small(), text, wrap));
+    let pad = vec2(ink.space(8.0), ink.space(6.0));
+    let below_size = below.as_ref().map_or(egui::Vec2::ZERO, |galley| galley.size());
+    let size = vec2(first.size().x.max(below_size.x), first.size().y + below_size.y) + 2.0 * pad;
+    let beside = corner.x + size.x + ink.space(8.0) <= buttons.left();
+    let top = if beside {
+        corner.y
+    } else {
+        buttons.bottom() + ink.space(6.0)
+    };
+    let rect = Rect::from_min_size(egui::pos2(corner.x, top), size);
+    let response = ui.interact(rect, ui.id().with("title block"), Sense::hover());
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("{title}. {second}")));
+    ui.painter().rect(
+        rect,
+        0.0,
+        ink.color(|t| t.panel),
+        ink.line(1.0, |t| t.line),
+        StrokeKind::Inside,
     );
+    let below_top = rect.min + pad + vec2(0.0, first.size().y);
+    ui.painter().galley(rect.min + pad, first, text);
+    if let Some(below) = below {
+        ui.painter().galley(below_top, below, text);
+    } else {
+        response.on_hover_text(second);
+    }
 }
 
 /// What can be done, and how far the pair has been turned.
@@ -197,22 +212,15 @@ pub fn turning_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>)
     let stage = &view.stage;
     ui.add_enabled_ui(stage.missing.is_none(), |ui| {
         let buttons = |ui: &mut Ui, out: &mut Vec<Command>| {
-            let (label, rank) = if stage.turning {
-                ("Stop", Rank::Plain)
-            } else {
-                ("Turn pinion", Rank::Next)
-            };
-            if widget::button(ui, &ink, label, "Space", rank).clicked() {
-                out.push(Command::SetTurning(!stage.turning));
-            }
-            if widget::button(ui, &ink, "One tooth back", ",", Rank::Plain).clicked() {
-                out.push(Command::TurnTeeth(-1));
-            }
-            if widget::button(ui, &ink, "One tooth on", ".", Rank::Plain).clicked() {
-                out.push(Command::TurnTeeth(1));
+            for (face, command) in work_buttons(stage.turning) {
+                if widget::button(ui, &ink, &face).clicked() {
+                    out.push(command);
+                }
             }
         };
-        if ink.large() {
+        let (_, readout_below) = work_rows(ui, &ink, ui.available_width());
+        if readout_below {
+            ui.add_space(ink.space(8.0));
             ui.horizontal_wrapped(|ui| buttons(ui, out));
             readout(ui, &ink, &stage.turn);
         } else {
@@ -224,6 +232,34 @@ pub fn turning_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>)
             });
         }
     });
+}
+
+/// What can be done at the stage, in the order of the work line.
+fn work_buttons(turning: bool) -> [(ButtonFace<'static>, Command); 3] {
+    let (label, rank) = if turning {
+        ("Stop", Rank::Plain)
+    } else {
+        ("Turn pinion", Rank::Next)
+    };
+    let plain = |label, key| ButtonFace {
+        label,
+        longest: label,
+        key,
+        rank: Rank::Plain,
+    };
+    [
+        (
+            ButtonFace {
+                label,
+                longest: "Turn pinion",
+                key: "Space",
+                rank,
+            },
+            Command::SetTurning(!turning),
+        ),
+        (plain("One tooth back", ","), Command::TurnTeeth(-1)),
+        (plain("One tooth on", "."), Command::TurnTeeth(1)),
+    ]
 }
 
 /// Both gears, one line each; the lines begin at the same place, so that turns stand over turns.
@@ -240,7 +276,7 @@ fn readout(ui: &mut Ui, ink: &Ink, turn: &Turn) {
         .map(|line| ui.painter().layout_no_wrap(line, ink.body(), text));
     let width = galleys
         .iter()
-        .fold(ink.scaled(210.0), |widest, galley| widest.max(galley.size().x));
+        .fold(ink.scaled(READOUT), |widest, galley| widest.max(galley.size().x));
     let height = galleys.iter().map(|galley| galley.size().y).sum();
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, lines.join(", ")));
@@ -261,13 +297,33 @@ fn turned(gear: &str, turns: i64, teeth: i64) -> String {
     )
 }
 
-/// Height that [`turning_panel`] needs, points.
-pub(super) fn turning_height(ink: &Ink, width: f32) -> f32 {
-    if ink.large() {
-        // Three buttons need about 440 points at 100 %; below that they wrap.
-        let rows = if width < 480.0 * ink.factor() { 2.0 } else { 1.0 };
-        rows * (ink.scaled(32.0) + 8.0) + ink.scaled(40.0) + 2.0 * ink.space(8.0)
-    } else {
-        ink.scaled(48.0)
+/// Rows of buttons in the work line at this width, and whether the readout stands below them instead of beside.
+fn work_rows(ui: &Ui, ink: &Ink, width: f32) -> (f32, bool) {
+    let gap = ui.spacing().item_spacing.x;
+    let (mut rows, mut used) = (1.0, 0.0);
+    for (face, _) in work_buttons(false) {
+        let button = face.size(ui, ink).x;
+        if used > 0.0 && used + button > width {
+            rows += 1.0;
+            used = 0.0;
+        }
+        used += button + gap;
+    }
+    let below = ink.large() || rows > 1.0 || used + ink.scaled(READOUT) > width;
+    (rows, below)
+}
+
+/// Width kept for the readout, points at 100 %.
+const READOUT: f32 = 220.0;
+
+/// Height that [`turning_panel`] needs at this width, points.
+pub(super) fn turning_height(ui: &Ui, ink: &Ink, width: f32) -> f32 {
+    match work_rows(ui, ink, width) {
+        (_, false) => ink.scaled(48.0),
+        (rows, true) => {
+            let button = work_buttons(false)[0].0.size(ui, ink).y;
+            let readout = 2.0 * ink.scaled(18.0);
+            (rows * (button + ui.spacing().item_spacing.y) + readout + 2.0 * ink.space(8.0)).ceil()
+        }
     }
 }

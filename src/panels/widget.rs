@@ -1,9 +1,8 @@
 //! What can be pressed: buttons, joined choices, rows of a list. Drawn as on a workshop sheet: thin frame, 2 px
 //! corners, violet outline where the keyboard is.
 
-use egui::{
-    Align2, Color32, FontId, Id, Rect, Response, Sense, Stroke, StrokeKind, Ui, WidgetInfo, WidgetType, pos2, vec2,
-};
+use egui::{Align2, Color32, FontId, Id, Rect, Response, Sense, Stroke, StrokeKind, Ui, Vec2, pos2, vec2};
+use egui::{WidgetInfo, WidgetType};
 
 use super::theme::Ink;
 
@@ -27,9 +26,42 @@ pub(super) fn focus_outline(ui: &Ui, ink: &Ink, response: &Response, rect: Rect)
     }
 }
 
-/// A button with its key beside the word. The key is not part of its name.
-pub(super) fn button(ui: &mut Ui, ink: &Ink, label: &str, key: &str, rank: Rank) -> Response {
-    let (fill, text_color, frame) = match rank {
+/// What a button shows.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct ButtonFace<'a> {
+    /// Its word, which is its name too.
+    pub(super) label: &'a str,
+    /// The longest word that it ever shows, so that its neighbours stay where they are.
+    pub(super) longest: &'a str,
+    /// The key that does the same; not part of its name.
+    pub(super) key: &'a str,
+    /// What it is for.
+    pub(super) rank: Rank,
+}
+
+impl ButtonFace<'_> {
+    /// Size of the button, points.
+    pub(super) fn size(&self, ui: &Ui, ink: &Ink) -> Vec2 {
+        let longest = text_size(ui, self.longest, ink.body());
+        let pads = 2.0 * ink.space(12.0) + ink.space(8.0);
+        vec2(pads + longest.x + self.cap_size(ui, ink).x, ink.scaled(TARGET))
+    }
+
+    fn cap_size(&self, ui: &Ui, ink: &Ink) -> Vec2 {
+        let key = text_size(ui, self.key, ink.small());
+        vec2(key.x.max(ink.scaled(10.0)) + ink.space(8.0), key.y + 2.0)
+    }
+}
+
+fn text_size(ui: &Ui, text: &str, font: FontId) -> Vec2 {
+    ui.painter()
+        .layout_no_wrap(text.to_owned(), font, Color32::PLACEHOLDER)
+        .size()
+}
+
+/// A button with its key beside the word.
+pub(super) fn button(ui: &mut Ui, ink: &Ink, face: &ButtonFace<'_>) -> Response {
+    let (fill, text_color, frame) = match face.rank {
         Rank::Plain => (ink.color(|t| t.inset), ink.color(|t| t.text), ink.line(1.0, |t| t.line)),
         Rank::Next => (
             ink.color(|t| t.accent),
@@ -37,19 +69,17 @@ pub(super) fn button(ui: &mut Ui, ink: &Ink, label: &str, key: &str, rank: Rank)
             ink.line(1.0, |t| t.accent),
         ),
     };
-    let label_galley = ui.painter().layout_no_wrap(label.to_owned(), ink.body(), text_color);
-    let key_galley = ui.painter().layout_no_wrap(key.to_owned(), ink.small(), text_color);
+    let label_galley = ui
+        .painter()
+        .layout_no_wrap(face.label.to_owned(), ink.body(), text_color);
+    let key_galley = ui
+        .painter()
+        .layout_no_wrap(face.key.to_owned(), ink.small(), text_color);
     let pad = ink.space(12.0);
-    let cap = vec2(
-        key_galley.size().x.max(ink.scaled(10.0)) + ink.space(8.0),
-        key_galley.size().y + 2.0,
-    );
-    let size = vec2(
-        pad + label_galley.size().x + ink.space(8.0) + cap.x + pad,
-        ink.scaled(TARGET),
-    );
-    let (rect, response) = ui.allocate_exact_size(size, Sense::click());
-    response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, ui.is_enabled(), label));
+    let cap = face.cap_size(ui, ink);
+    let (rect, response) = ui.allocate_exact_size(face.size(ui, ink), Sense::click());
+    let enabled = ui.is_enabled();
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, enabled, face.label));
 
     let frame = if response.hovered() {
         Stroke::new(2.0, frame.color)

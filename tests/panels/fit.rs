@@ -20,6 +20,7 @@ const ALWAYS: &[&str] = &[
     "View: Ring gear",
     "View: Above",
     "Projection: Flat",
+    "From the corner. Pitch cones, one line a tooth; teeth are not drawn. Yellow: one tooth of each gear is marked.",
     "Turn pinion",
     "One tooth back",
     "One tooth on",
@@ -28,8 +29,16 @@ const ALWAYS: &[&str] = &[
 
 #[test]
 fn everything_fits_at_every_text_size() {
-    for size in [Vec2::new(1280.0, 720.0), Vec2::new(1920.0, 1080.0)] {
-        for percent in TextSize::STEPS {
+    for size in [
+        Vec2::new(960.0, 540.0),
+        Vec2::new(1280.0, 720.0),
+        Vec2::new(1920.0, 1080.0),
+    ] {
+        // The smallest window is for text up to 130 %; the usual one for all sizes.
+        for percent in TextSize::STEPS
+            .into_iter()
+            .filter(|percent| *percent <= 130 || size.y > 700.0)
+        {
             let mut desk = Desk::with_sets(14);
             desk.text_size = TextSize::nearest(percent);
             let harness = window(size, desk);
