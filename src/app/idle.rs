@@ -4,6 +4,7 @@
 use core::time::Duration;
 
 use bevy::prelude::*;
+use bevy::window::{RequestRedraw, WindowResized, WindowScaleFactorChanged};
 use bevy::winit::{UpdateMode, WinitSettings};
 
 use super::{AppSystems, Session};
@@ -22,14 +23,29 @@ pub fn update_mode(turning: bool) -> UpdateMode {
     }
 }
 
-/// Keeps the mode in step with the session.
+/// Keeps the mode in step with the session, and the layout in step with the window.
 pub fn plugin(app: &mut App) {
     let mode = update_mode(false);
     app.insert_resource(WinitSettings {
         focused_mode: mode,
         unfocused_mode: mode,
     })
-    .add_systems(Update, follow_turning.in_set(AppSystems::Mirror));
+    .add_systems(
+        Update,
+        (follow_turning, draw_again_when_resized).in_set(AppSystems::Mirror),
+    );
+}
+
+/// A window of new size is laid out one frame after the one that learns of it, because egui is told the size of the
+/// frame before; at rest that frame must be asked for.
+fn draw_again_when_resized(
+    mut resized: MessageReader<WindowResized>,
+    mut scaled: MessageReader<WindowScaleFactorChanged>,
+    mut redraw: MessageWriter<RequestRedraw>,
+) {
+    if resized.read().count() + scaled.read().count() > 0 {
+        redraw.write(RequestRedraw);
+    }
 }
 
 fn follow_turning(session: Res<Session>, mut settings: ResMut<WinitSettings>) {

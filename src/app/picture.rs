@@ -13,7 +13,7 @@ use bevy::render::pipelined_rendering::PipelinedRenderingPlugin;
 use bevy::render::render_resource::{PollType, TextureFormat};
 use bevy::render::renderer::RenderDevice;
 use bevy::render::view::screenshot::{Screenshot, ScreenshotCaptured};
-use bevy::window::ExitCondition;
+use bevy::window::{ExitCondition, RequestRedraw};
 use bevy::winit::WinitPlugin;
 
 use super::preflight::{self, Adapter};
@@ -127,6 +127,8 @@ pub struct PictureReport {
     pub first_picture: Duration,
     /// What each further frame takes.
     pub frame: Duration,
+    /// How often another frame was asked for in the last two, although nothing changed. A window would never rest.
+    pub redraws_asked: usize,
     /// Left, top, width and height of the stage in the picture, pixels.
     pub stage_px: [f32; 4],
     /// Where the stage was looked at from.
@@ -212,6 +214,7 @@ pub fn draw(request: &PictureRequest) -> Result<Picture, AppError> {
         easel.frame()?;
     }
     let frame = start.elapsed() / FRAMES;
+    let redraws_asked = easel.redraws_asked();
     let rgba = easel.capture()?;
     let [width, height] = request.size_px;
     let stage_px = easel.stage_px().unwrap_or([0.0, 0.0, width as f32, height as f32]);
@@ -219,6 +222,7 @@ pub fn draw(request: &PictureRequest) -> Result<Picture, AppError> {
         adapter,
         first_picture,
         frame,
+        redraws_asked,
         stage_px,
         orbit,
         blanks,
@@ -341,6 +345,10 @@ impl OffScreen {
         Err(AppError::NoPicture {
             reason: "the graphics driver delivered no picture".to_owned(),
         })
+    }
+
+    fn redraws_asked(&self) -> usize {
+        self.app.world().resource::<Messages<RequestRedraw>>().len()
     }
 
     fn stage_px(&self) -> Option<[f32; 4]> {

@@ -1,5 +1,7 @@
 //! The window on the screen.
 
+use std::panic::{self, AssertUnwindSafe};
+
 use bevy::log::{Level, LogPlugin};
 use bevy::prelude::*;
 use bevy::render::RenderPlugin;
@@ -55,7 +57,10 @@ pub fn run(request: &WindowRequest) -> Result<(), AppError> {
         })
         .set(quiet_log());
     let mut app = App::new();
-    app.add_plugins(plugins);
+    // The window system is opened here; where a library of it is missing, Bevy says so by a panic.
+    without_panic(|| {
+        app.add_plugins(plugins);
+    })?;
     let easel = Easel {
         target: None,
         smoothing,
@@ -70,6 +75,23 @@ pub fn run(request: &WindowRequest) -> Result<(), AppError> {
             reason: format!("the window ended with code {code}"),
         }),
     }
+}
+
+/// Runs what may panic in code of others before anything is shown, and makes a sentence of the panic.
+fn without_panic(start: impl FnOnce()) -> Result<(), AppError> {
+    let before = panic::take_hook();
+    panic::set_hook(Box::new(|_| {}));
+    let done = panic::catch_unwind(AssertUnwindSafe(start));
+    panic::set_hook(before);
+    done.map_err(|payload| {
+        let said = payload.downcast_ref::<String>().map(String::as_str);
+        let said = said
+            .or_else(|| payload.downcast_ref::<&str>().copied())
+            .unwrap_or("it does not say why");
+        AppError::Start {
+            reason: format!("the window system did not start ({})", said.replace('\n', " ")),
+        }
+    })
 }
 
 /// Nothing but errors, unless `RUST_LOG` asks for more.

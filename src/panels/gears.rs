@@ -14,6 +14,7 @@ pub fn gear_list_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command
     let ink = Ink::new(view.theme, view.text_size);
     let muted = ink.color(|t| t.muted);
     ui.horizontal(|ui| {
+        ui.spacing_mut().interact_size.y = 0.0;
         // With large text the tab above says it already.
         if !ink.large() {
             widget::words(ui, "Gear sets", ink.zone_title(), ink.color(|t| t.text));

@@ -3,7 +3,7 @@
 use egui::{Align, Layout, Ui};
 
 use super::theme::Ink;
-use super::widget;
+use super::widget::{self, Cell};
 use crate::quantity::Units;
 use crate::view::{Command, Theme, WindowView};
 
@@ -16,12 +16,17 @@ pub fn head_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
             // Right to left: what is listed first stands at the right edge.
             text_size(ui, &ink, view, out);
             ui.add_space(ink.space(12.0));
-            let themes = Theme::ALL.map(|theme| (theme.label(), theme));
+            let themes = Theme::ALL.map(|theme| Cell {
+                label: theme.label(),
+                value: theme,
+                hint: "",
+            });
             if let Some(theme) = widget::segments(ui, &ink, "Ground", &themes, Some(view.theme)) {
                 out.push(Command::SetTheme(theme));
             }
             ui.add_space(ink.space(12.0));
-            let units = [("mm", Units::Metric), ("inch", Units::Inch)];
+            let units =
+                [("mm", Units::Metric), ("inch", Units::Inch)].map(|(label, value)| Cell { label, value, hint: "" });
             if let Some(units) = widget::segments(ui, &ink, "Units", &units, Some(view.units)) {
                 out.push(Command::SetUnits(units));
             }

@@ -69,6 +69,7 @@ fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
         let key = ui.id().with("tab");
         let mut tab = ui.data(|data| data.get_temp::<SideTab>(key)).unwrap_or_default();
         let tabs = [("Gear sets", SideTab::List), ("Numbers", SideTab::Numbers)];
+        let tabs = tabs.map(|(label, value)| widget::Cell { label, value, hint: "" });
         if let Some(pressed) = widget::segments(ui, ink, "Show", &tabs, Some(tab)) {
             tab = pressed;
             ui.data_mut(|data| data.insert_temp(key, tab));

@@ -7,7 +7,7 @@ use egui::{
 };
 
 use super::theme::Ink;
-use super::widget::{self, ButtonFace, Rank};
+use super::widget::{self, ButtonFace, Cell, Rank};
 use crate::quantity::radians;
 use crate::view::{Command, Projection, Turn, Viewpoint, WindowView};
 
@@ -148,7 +148,11 @@ pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out:
             if response.on_hover_text("Parallel lines stay parallel. Key F").clicked() {
                 out.push(Command::SetProjection(other_projection(view.stage.projection)));
             }
-            let views = Viewpoint::ALL.map(|viewpoint| (viewpoint.label(), viewpoint));
+            let views = Viewpoint::ALL.map(|viewpoint| Cell {
+                label: viewpoint.label(),
+                value: viewpoint,
+                hint: key_hint(viewpoint),
+            });
             if let Some(viewpoint) = widget::segments(ui, &ink, "View", &views, view.stage.viewpoint) {
                 out.push(Command::LookFrom(viewpoint));
             }
@@ -163,6 +167,16 @@ pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out:
         ),
     };
     title_block(ui, &ink, inside.left_top(), buttons, title, second);
+}
+
+/// What the tooltip of a view says.
+const fn key_hint(viewpoint: Viewpoint) -> &'static str {
+    match viewpoint {
+        Viewpoint::Corner => "From between the toothed side and the flange. Key 1",
+        Viewpoint::Pinion => "Along the pinion's axis, from the flange. Key 2",
+        Viewpoint::RingGear => "Along the ring gear's axis, from the toothed side. Key 3",
+        Viewpoint::Above => "From above. Key 4",
+    }
 }
 
 /// What the picture shows and what it does not.
@@ -228,10 +242,21 @@ pub fn turning_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>)
                 buttons(ui, out);
                 ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
                     readout(ui, &ink, &stage.turn);
+                    hand_hint(ui, &ink);
                 });
             });
         }
     });
+}
+
+/// How the stage is turned by hand, in the room that is left; where there is none, it is left out.
+fn hand_hint(ui: &mut Ui, ink: &Ink) {
+    let hint = "Drag goes round, right drag shifts,\nthe wheel zooms.".to_owned();
+    let galley = ui.painter().layout_no_wrap(hint, ink.small(), ink.color(|t| t.muted));
+    if galley.size().x + ink.space(24.0) <= ui.available_width() {
+        ui.add_space(ink.space(12.0));
+        ui.add(egui::Label::new(galley));
+    }
 }
 
 /// What can be done at the stage, in the order of the work line.

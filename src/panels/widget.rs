@@ -97,32 +97,51 @@ pub(super) fn button(ui: &mut Ui, ink: &Ink, face: &ButtonFace<'_>) -> Response 
     response
 }
 
+/// One of joined cells.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Cell<T> {
+    /// Its word.
+    pub(super) label: &'static str,
+    /// What it stands for.
+    pub(super) value: T,
+    /// What is said when the pointer rests on it; empty says nothing.
+    pub(super) hint: &'static str,
+}
+
 /// A choice of one among a few, drawn as joined cells. Returns what was pressed, also when it was chosen before.
 pub(super) fn segments<T: Copy + PartialEq>(
     ui: &mut Ui,
     ink: &Ink,
     what: &str,
-    cells: &[(&str, T)],
+    cells: &[Cell<T>],
     chosen: Option<T>,
 ) -> Option<T> {
-    let text = ink.color(|t| t.text);
-    let width_of = |label: &str| {
-        let galley = ui.painter().layout_no_wrap(label.to_owned(), ink.body(), text);
-        (galley.size().x + 2.0 * ink.space(12.0)).ceil()
-    };
-    let widths: Vec<f32> = cells.iter().map(|(label, _)| width_of(label)).collect();
+    let width_of = |of: &Cell<T>| (text_size(ui, of.label, ink.body()).x + 2.0 * ink.space(12.0)).ceil();
+    let widths: Vec<f32> = cells.iter().map(width_of).collect();
     // Cells share their frames: each begins on the last point of the one before.
     let shared = widths.len().saturating_sub(1) as f32;
     let size = vec2(widths.iter().sum::<f32>() - shared, ink.scaled(CELL));
     let (_, all) = ui.allocate_space(size);
     let mut left = all.left();
     let mut pressed = None;
-    for ((label, value), width) in cells.iter().zip(widths) {
+    let mut focused = None;
+    for (of, width) in cells.iter().zip(widths) {
         let rect = Rect::from_min_size(pos2(left, all.top()), vec2(width, size.y));
         left += width - 1.0;
-        if cell(ui, ink, what, label, rect, chosen == Some(*value)).clicked() {
-            pressed = Some(*value);
+        let response = cell(ui, ink, what, of.label, rect, chosen == Some(of.value));
+        if response.clicked() {
+            pressed = Some(of.value);
         }
+        if response.has_focus() {
+            focused = Some(response.clone());
+        }
+        if !of.hint.is_empty() {
+            response.on_hover_text(of.hint);
+        }
+    }
+    // After all cells, so that no neighbour covers it.
+    if let Some(response) = focused {
+        focus_outline(ui, ink, &response, response.rect);
     }
     pressed
 }
@@ -134,7 +153,9 @@ pub(super) fn lone_cell(ui: &mut Ui, ink: &Ink, what: &str, label: &str, is_chos
         .layout_no_wrap(label.to_owned(), ink.body(), ink.color(|t| t.text));
     let size = vec2((galley.size().x + 2.0 * ink.space(12.0)).ceil(), ink.scaled(CELL));
     let (_, rect) = ui.allocate_space(size);
-    cell(ui, ink, what, label, rect, is_chosen)
+    let response = cell(ui, ink, what, label, rect, is_chosen);
+    focus_outline(ui, ink, &response, rect);
+    response
 }
 
 /// A square button with a sign in place of a word; `name` is what it is called for those who listen.

@@ -161,6 +161,10 @@ fn the_whole_window_wears_the_look() {
             ..PictureRequest::default()
         };
         let Some(picture) = drawn(&request) else { return };
+        assert_eq!(
+            picture.report.redraws_asked, 0,
+            "{theme:?}: a window at rest asks for no frame"
+        );
         let at = |x: u32, y: u32| -> [u8; 3] {
             let i = usize::try_from(4 * (y * picture.size_px[0] + x)).expect("a small picture");
             [picture.rgba[i], picture.rgba[i + 1], picture.rgba[i + 2]]

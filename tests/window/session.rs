@@ -6,7 +6,7 @@ use std::time::Duration;
 use bevy::ecs::schedule::{LogLevel, ScheduleBuildSettings};
 use bevy::prelude::*;
 use bevy::time::TimeUpdateStrategy;
-use bevy::window::RequestRedraw;
+use bevy::window::{RequestRedraw, WindowResized, WindowScaleFactorChanged};
 use bevy::winit::{UpdateMode, WinitSettings};
 use lashwright::app::{Asked, Refusal, Session, idle, order_plugin, session_plugin};
 use lashwright::job::gear_sets;
@@ -23,6 +23,8 @@ fn app() -> App {
     let mut app = App::new();
     app.add_plugins((MinimalPlugins, order_plugin, session_plugin, idle::plugin))
         .add_message::<RequestRedraw>()
+        .add_message::<WindowResized>()
+        .add_message::<WindowScaleFactorChanged>()
         .insert_resource(TimeUpdateStrategy::ManualDuration(FRAME))
         .insert_resource(session());
     app.edit_schedule(Update, |schedule| {
@@ -160,4 +162,18 @@ fn a_window_at_rest_sleeps() {
     assert_eq!(mode(&app), (UpdateMode::Continuous, UpdateMode::Continuous), "turning");
     ask(&mut app, Command::SetTurning(false));
     assert!(asleep(mode(&app).0), "at rest again");
+}
+
+#[test]
+fn a_window_of_new_size_is_drawn_twice() {
+    let mut app = app();
+    let window = app.world_mut().spawn_empty().id();
+    app.world_mut().write_message(WindowResized {
+        window,
+        width: 960.0,
+        height: 540.0,
+    });
+    app.update();
+    let requests = app.world().resource::<Messages<RequestRedraw>>().len();
+    assert_eq!(requests, 1, "the frame that lays it out is asked for");
 }
