@@ -26,6 +26,7 @@
 pub mod catalogue;
 pub mod cli;
 pub mod document;
+pub mod drawing;
 pub mod gear;
 pub mod job;
 pub mod numerics;
