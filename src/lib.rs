@@ -23,6 +23,7 @@
 //! [`gear`] (what a gear set is), then [`text`] (how files are read), [`job`] (what the program does for people) and
 //! [`cli`]. The core floors know no screen, no clock and no file: same inputs, same bits.
 
+pub mod bearing;
 pub mod catalogue;
 pub mod cli;
 pub mod document;
