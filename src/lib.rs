@@ -25,9 +25,11 @@
 
 #[cfg(feature = "window")]
 pub mod app;
+pub mod bearing;
 pub mod catalogue;
 pub mod cli;
 pub mod document;
+pub mod drawing;
 pub mod gear;
 pub mod job;
 pub mod numerics;

@@ -2,7 +2,7 @@
 
 use clap::{Parser, Subcommand};
 
-use super::Command;
+use super::{Command, PreloadArguments};
 
 /// What the person asks for.
 #[derive(Debug, Clone, PartialEq)]
@@ -60,6 +60,8 @@ enum Subcommands {
         #[arg(long)]
         json: bool,
     },
+    /// Preload and rolling torque of a pinion support with its nut tightened
+    Preload(PreloadArguments),
     /// Draw what the window shows into a PNG file, without a window
     Picture(PictureArguments),
 }
@@ -70,6 +72,7 @@ pub fn parse() -> Request {
     match Arguments::parse().command {
         None => Request::Window,
         Some(Subcommands::Picture(arguments)) => Request::Picture(arguments),
+        Some(Subcommands::Preload(arguments)) => Request::Command(Command::Preload(arguments)),
         Some(Subcommands::Check { files }) => Request::Command(Command::Check { files }),
         Some(Subcommands::Gears { json }) => Request::Command(Command::Gears { json }),
     }

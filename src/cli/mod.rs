@@ -6,11 +6,13 @@
 mod arguments;
 mod check;
 mod gears;
+mod preload;
 
 use std::io::Write;
 use std::process::ExitCode;
 
 pub use arguments::{PictureArguments, Request, parse};
+pub use preload::PreloadArguments;
 
 use crate::job::{Failure, Fault};
 
@@ -27,6 +29,8 @@ pub enum Command {
         /// As one JSON document.
         json: bool,
     },
+    /// What a pinion support does with its nut tightened.
+    Preload(PreloadArguments),
 }
 
 /// What a command prints on standard output.
@@ -37,6 +41,7 @@ pub fn run(command: &Command) -> ExitCode {
     let answer = match command {
         Command::Check { files } => check::run(files),
         Command::Gears { json } => gears::run(*json),
+        Command::Preload(arguments) => preload::run(arguments),
     };
     match answer {
         Ok(text) => print(&text),

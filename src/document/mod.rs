@@ -1,3 +1,4 @@
 //! What commands print as JSON: one type a document, with its published schema.
 
 pub mod gears;
+pub mod preload;

@@ -7,7 +7,11 @@ pub mod check;
 mod failure;
 pub mod gear_sets;
 pub mod picture_file;
+pub mod preload;
+pub mod preload_picture;
 mod problem_text;
+pub mod shop_units;
+pub mod supports;
 
 pub use failure::{Failure, Fault};
 pub use problem_text::problem_text;

@@ -2,4 +2,5 @@
 
 mod check;
 mod gears;
+mod preload;
 mod program;

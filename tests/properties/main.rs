@@ -1,4 +1,5 @@
 //! Invariants over random inputs.
 
+mod bearing;
 mod reading;
 mod roots;
