@@ -54,7 +54,7 @@ pub fn window_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) 
     let stage = at(zones.stage);
     stage_panel(ui, stage, view, out);
     in_zone(ui, "captions", stage, Vec2::ZERO, |ui| {
-        stage_captions_panel(ui, stage, view, out)
+        stage_captions_panel(ui, stage, view, out);
     });
     in_zone(ui, "note", at(zones.note), note_margin, |ui| note_panel(ui, view));
     in_zone(ui, "work", at(zones.work), vec2(margin, 0.0), |ui| {
