@@ -63,12 +63,15 @@ fn row(
     if response.gained_focus() {
         response.scroll_to_me(None);
     }
-    // The chosen set is in view when the list is first shown, when it was chosen elsewhere, when text grew.
+    // The chosen set is in view: in the middle when the list is first shown or text grew, otherwise moved no farther
+    // than needed, so that nothing jumps under the pointer.
     let seen = list.with("seen");
     let now = (index, view.text_size);
-    if chosen && ui.data(|data| data.get_temp::<(usize, TextSize)>(seen)) != Some(now) {
+    let before = ui.data(|data| data.get_temp::<(usize, TextSize)>(seen));
+    if chosen && before != Some(now) {
         ui.data_mut(|data| data.insert_temp(seen, now));
-        response.scroll_to_me(Some(egui::Align::Center));
+        let same_text = before.is_some_and(|(_, text_size)| text_size == view.text_size);
+        response.scroll_to_me((!same_text).then_some(egui::Align::Center));
     }
     if response.has_focus() {
         let arrows = EventFilter {
