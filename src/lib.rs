@@ -25,6 +25,7 @@
 
 pub mod catalogue;
 pub mod cli;
+pub mod contact;
 pub mod document;
 pub mod gear;
 pub mod job;
