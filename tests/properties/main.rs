@@ -1,5 +1,6 @@
 //! Invariants over random inputs.
 
 mod bearing;
+mod convergence;
 mod reading;
 mod roots;
