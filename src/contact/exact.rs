@@ -16,7 +16,13 @@ pub(super) fn envelope(pair: &Pair, stand: &Stand, side: Side) -> Option<Envelop
     let pitch = pair.gears().wheel_pitch_rad();
     let step = pitch / pair.resolution().rolls as f64;
     let toucher = Toucher { stand, flank };
-    let curve = Curve::new(&toucher, flank.first_sample, flank.last_sample, step);
+    let curve = Curve::new(
+        &toucher,
+        flank.first_sample,
+        flank.last_sample,
+        step,
+        pair.resolution().rolls,
+    );
     Envelope::new(&curve, pitch)
 }
 
