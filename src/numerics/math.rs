@@ -97,7 +97,17 @@ mod tests {
     fn bits_are_those_of_the_portable_library() {
         let bits: Vec<u64> = (0..64)
             .map(|i| 0.37 * f64::from(i) - 9.0)
-            .flat_map(|x| [sin(x), cos(x), tan(x), exp(x), atan(x), atan2(x, 1.5), pow(x.abs(), 0.9)])
+            .flat_map(|x| {
+                [
+                    sin(x),
+                    cos(x),
+                    tan(x),
+                    exp(x),
+                    atan(x),
+                    atan2(x, 1.5),
+                    pow(x.abs(), 0.9),
+                ]
+            })
             .map(f64::to_bits)
             .collect();
         let mut hash = blake3::Hasher::new();

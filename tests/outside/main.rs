@@ -1,1 +1,7 @@
-//! Test target.
+//! Checks against the outside world: one module a source; the deviation from each number is printed
+//! (`cargo test --test outside -- --nocapture`).
+
+mod crown_gear;
+mod hunting_tooth;
+mod iso_23509;
+mod oracle;
