@@ -2,3 +2,5 @@
 
 pub mod gear;
 pub mod numerics;
+pub mod quantity;
+pub mod text;
