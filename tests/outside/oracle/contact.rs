@@ -281,31 +281,194 @@ impl<'a> Side<'a> {
     }
 }
 
-/// One side's motion: the lower envelope over all pairs.
+/// One side's motion: the touching curve of one pair, and the lower envelope over all pairs one pitch apart.
 #[derive(Debug)]
 pub(crate) struct Motion<'a> {
     pub(crate) side: Side<'a>,
+    first: f64,
+    step: f64,
+    curve: Vec<Option<Touch>>,
 }
 
 impl<'a> Motion<'a> {
-    pub(crate) fn new(gears: &'a Gears, side: usize, moved: Moved) -> Self {
-        Self {
-            side: Side::new(gears, side, moved),
-        }
+    /// The pair's curve over `pitches` to each side of the designed middle, `per_pitch` samples a pitch.
+    pub(crate) fn new(gears: &'a Gears, side: usize, moved: Moved, pitches: f64, per_pitch: f64) -> Self {
+        let side = Side::new(gears, side, moved);
+        let step = side.tooth_pitch() / per_pitch;
+        let half = (pitches * per_pitch).round();
+        let first = -half * step;
+        let count = 2 * half as usize + 1;
+        let curve = (0..count).map(|k| side.touch(first + k as f64 * step)).collect();
+        Self { side, first, step, curve }
     }
 
-    /// First touch of whichever pair touches at wheel angle φ, and the pair's own roll.
-    pub(crate) fn envelope(&self, roll: f64) -> Option<(Touch, f64)> {
+    /// All samples of the pair's curve.
+    pub(crate) fn samples(&self) -> impl Iterator<Item = (f64, &Touch)> {
+        self.curve.iter().enumerate().filter_map(|(k, t)| Some((self.first + k as f64 * self.step, t.as_ref()?)))
+    }
+
+    /// The pair's curve at a roll, by the cubic through the four samples round it; `None` beyond the samples.
+    pub(crate) fn pair(&self, roll: f64) -> Option<f64> {
+        let place = (roll - self.first) / self.step;
+        let k = place.floor();
+        let t = place - k;
+        let value = |i: f64| {
+            if k + i < 0.0 {
+                return None;
+            }
+            self.curve.get((k + i) as usize)?.map(|touch| touch.rotation)
+        };
+        let (b, c) = (value(0.0)?, if t == 0.0 { value(0.0)? } else { value(1.0)? });
+        let (Some(a), Some(d)) = (value(-1.0), value(2.0)) else { return Some(b + t * (c - b)) };
+        Some(
+            -a * t * (t - 1.0) * (t - 2.0) / 6.0 + b * (t + 1.0) * (t - 1.0) * (t - 2.0) / 2.0
+                - c * (t + 1.0) * t * (t - 2.0) / 2.0
+                + d * (t + 1.0) * t * (t - 1.0) / 6.0,
+        )
+    }
+
+    /// D(φ): the lower envelope over all pairs.
+    pub(crate) fn envelope(&self, roll: f64) -> Option<f64> {
         let pitch = self.side.tooth_pitch();
-        let mut best: Option<(Touch, f64)> = None;
-        for pair in -4..=4 {
-            let own = roll + f64::from(pair) * pitch;
-            if let Some(t) = self.side.touch(own)
-                && best.as_ref().is_none_or(|(b, _)| t.rotation < b.rotation)
-            {
-                best = Some((t, own));
+        (-8..=8)
+            .filter_map(|k| self.pair(roll + f64::from(k) * pitch))
+            .reduce(|a, b| if b < a { b } else { a })
+    }
+
+    /// Least and largest value of the envelope over one pitch: fine samples, the change-over found by halving.
+    pub(crate) fn extremes(&self) -> Option<[f64; 2]> {
+        let pitch = self.side.tooth_pitch();
+        const FINE: usize = 4096;
+        let values: Option<Vec<f64>> =
+            (0..FINE).map(|k| self.envelope(k as f64 / FINE as f64 * pitch)).collect();
+        let values = values?;
+        let low = values.iter().fold(f64::MAX, |m, v| if *v < m { *v } else { m });
+        let at = (0..FINE).max_by(|&i, &j| values[i].total_cmp(&values[j]))?;
+        // Round the largest sample the envelope is a peak: golden section.
+        let (mut a, mut b) = ((at as f64 - 1.0) / FINE as f64 * pitch, (at as f64 + 1.0) / FINE as f64 * pitch);
+        for _ in 0..60 {
+            let (c, d) = (b - 0.618_033_988_75 * (b - a), a + 0.618_033_988_75 * (b - a));
+            if self.envelope(c)? > self.envelope(d)? { b = d } else { a = c }
+        }
+        Some([low, self.envelope(0.5 * (a + b))?])
+    }
+
+    /// Peak to peak over one pitch, rad.
+    pub(crate) fn transmission_error(&self) -> Option<f64> {
+        self.extremes().map(|[low, high]| high - low)
+    }
+}
+
+/// Lash over one pitch: least, mean, largest, mm (design.md section 6).
+pub(crate) fn lash(drive: &Motion<'_>, coast: &Motion<'_>) -> Option<[f64; 3]> {
+    let n = &drive.side.gears.numbers;
+    let shift = 2.0 * drive.side.sense * n.lash / n.d_e2;
+    const FINE: usize = 4096;
+    let pitch = drive.side.tooth_pitch();
+    let (mut low, mut sum, mut high) = (f64::MAX, 0.0, f64::MIN);
+    for k in 0..FINE {
+        let roll = k as f64 / FINE as f64 * pitch;
+        let value = n.lash + (drive.envelope(roll)? + coast.envelope(roll + shift)?) * n.d_e2 / 2.0;
+        low = if value < low { value } else { low };
+        high = if value > high { value } else { high };
+        sum += value;
+    }
+    Some([low, sum / FINE as f64, high])
+}
+
+/// The marked contact on the wheel flank.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Pattern {
+    pub(crate) area: f64,
+    pub(crate) centroid: [f64; 2],
+    /// Least and largest x, least and largest y.
+    pub(crate) extents: [f64; 4],
+}
+
+/// Least gap at a wheel point over all rolls, the wheel held by whichever pair touches, mm.
+fn least_gap(motion: &Motion<'_>, changes: &[f64], at: [f64; 2]) -> Option<f64> {
+    let side = &motion.side;
+    let middle = side.gears.pinion_point(side.side, at[0], at[1])?.roll;
+    let reach = 0.5 * side.tooth_pitch();
+    let mut uv = at;
+    let mut gap = |roll: f64| {
+        let rotation = motion.envelope(roll)?;
+        let (gap, found, counts) = side.gap_at(at, roll, rotation, uv)?;
+        uv = found;
+        counts.then_some(gap)
+    };
+    let mut borders = vec![middle - reach];
+    borders.extend(changes.iter().copied().filter(|c| (c - middle).abs() < reach));
+    borders.push(middle + reach);
+    let mut best: Option<f64> = None;
+    let mut keep = |value: Option<f64>| {
+        if let Some(v) = value
+            && best.is_none_or(|b| v < b)
+        {
+            best = Some(v);
+        }
+    };
+    for piece in borders.windows(2) {
+        let (mut a, mut b) = (piece[0], piece[1]);
+        keep(gap(a));
+        keep(gap(b));
+        for _ in 0..22 {
+            let (c, d) = (b - 0.618_033_988_75 * (b - a), a + 0.618_033_988_75 * (b - a));
+            let (at_c, at_d) = (gap(c), gap(d));
+            keep(at_c);
+            keep(at_d);
+            if at_c.unwrap_or(f64::MAX) < at_d.unwrap_or(f64::MAX) { b = d } else { a = c }
+        }
+    }
+    best
+}
+
+/// The pattern under a film (mm), on a grid of `cells` × `cells` of the x–y square; area and centroid by sub-cells of
+/// the bilinear surface of the least gap.
+pub(crate) fn pattern(motion: &Motion<'_>, film: f64, cells: usize) -> Option<Pattern> {
+    let pitch = motion.side.tooth_pitch();
+    // Change-over rolls: where the pair's curve crosses the next pair's.
+    let difference = |roll: f64| Some(motion.pair(roll)? - motion.pair(roll + pitch)?);
+    let mut changes = Vec::new();
+    const STEPS: i32 = 600;
+    for k in -STEPS..STEPS {
+        let (a, b) = (f64::from(k) * pitch / 100.0, f64::from(k + 1) * pitch / 100.0);
+        if let (Some(fa), Some(fb)) = (difference(a), difference(b))
+            && fa * fb <= 0.0
+        {
+            let at = super::vector::halve(|r| difference(r).unwrap_or(f64::NAN), a, b);
+            for k in -8..=8 {
+                changes.push(at + f64::from(k) * pitch);
             }
         }
-        best
     }
+    changes.sort_by(f64::total_cmp);
+    changes.dedup_by(|a, b| (*a - *b).abs() < 1e-9);
+    let place = |k: usize| 2.0 * k as f64 / cells as f64 - 1.0;
+    let gaps: Vec<Vec<f64>> = (0..=cells)
+        .map(|i| (0..=cells).map(|j| least_gap(motion, &changes, [place(i), place(j)]).unwrap_or(f64::NAN)).collect())
+        .collect();
+    const SUB: usize = 16;
+    let (mut count, mut sum) = (0.0, [0.0, 0.0]);
+    let mut extents = [f64::MAX, f64::MIN, f64::MAX, f64::MIN];
+    for i in 0..cells {
+        for j in 0..cells {
+            let corner = [gaps[i][j], gaps[i + 1][j], gaps[i][j + 1], gaps[i + 1][j + 1]];
+            for a in 0..SUB {
+                for b in 0..SUB {
+                    let (u, v) = ((a as f64 + 0.5) / SUB as f64, (b as f64 + 0.5) / SUB as f64);
+                    let gap = (corner[0] * (1.0 - u) + corner[1] * u) * (1.0 - v)
+                        + (corner[2] * (1.0 - u) + corner[3] * u) * v;
+                    if gap < film {
+                        let (x, y) = (place(i) + u * 2.0 / cells as f64, place(j) + v * 2.0 / cells as f64);
+                        count += 1.0;
+                        sum = [sum[0] + x, sum[1] + y];
+                        extents = [extents[0].min(x), extents[1].max(x), extents[2].min(y), extents[3].max(y)];
+                    }
+                }
+            }
+        }
+    }
+    let all = (cells * cells * SUB * SUB) as f64;
+    (count > 0.0).then(|| Pattern { area: count / all, centroid: [sum[0] / count, sum[1] / count], extents })
 }
