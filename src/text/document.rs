@@ -27,8 +27,14 @@ impl<'t> Document<'t> {
             return Ok(Self { text, root });
         }
         let mut problems = Problems::new();
+        let mut last_line = None;
         for error in errors {
             let span = on_characters(text, error.span().unwrap_or(0..0));
+            // One slip makes the parser stumble several times on its line; the first says what is wrong.
+            let line = text.get(..span.start).map_or(0, |before| before.matches('\n').count());
+            if last_line.replace(line) == Some(line) {
+                continue;
+            }
             let first_line = error
                 .message()
                 .lines()

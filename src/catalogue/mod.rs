@@ -1,0 +1,43 @@
+//! What ships inside the program: the files of `assets/` and `scenarios/`, embedded when it is built.
+
+/// An embedded file.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Embedded {
+    /// Its name on the command line: the file name without the ending.
+    pub name: &'static str,
+    /// Its text.
+    pub text: &'static str,
+}
+
+/// Embeds files of one folder by name; a test compares the list with the folder.
+macro_rules! embed {
+    ($folder:literal, [$($name:literal),* $(,)?]) => {
+        &[$(Embedded { name: $name, text: include_str!(concat!("../../", $folder, "/", $name, ".toml")) }),*]
+    };
+}
+
+/// All gear sets, by ratio.
+pub const GEAR_SETS: &[Embedded] = embed!(
+    "assets/gears",
+    [
+        "3.00-tapered-ring-186",
+        "3.08-uniform-ring-172",
+        "3.23-tapered-ring-162",
+        "3.42-uniform-ring-180",
+        "3.55-tapered-ring-198",
+        "3.73-tapered-ring-224",
+        "3.89-uniform-ring-194",
+        "4.11-tapered-ring-178",
+        "4.56-uniform-ring-238",
+        "4.88-uniform-ring-226",
+        "5.29-tapered-ring-250",
+        "5.86-uniform-ring-268",
+        "6.43-uniform-ring-280",
+        "7.33-tapered-ring-298",
+    ]
+);
+
+/// The embedded gear set of this name.
+pub fn gear_set(name: &str) -> Option<&'static Embedded> {
+    GEAR_SETS.iter().find(|e| e.name == name)
+}

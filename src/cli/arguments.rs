@@ -1,0 +1,76 @@
+//! What stands on the command line.
+
+use clap::{Parser, Subcommand};
+
+use super::Command;
+
+/// What the person asks for.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Request {
+    /// Open the window.
+    Window,
+    /// Draw a picture without a window.
+    Picture(PictureArguments),
+    /// A command that needs no screen.
+    Command(Command),
+}
+
+/// Arguments of `picture`.
+#[derive(Debug, Clone, PartialEq, Eq, clap::Args)]
+pub struct PictureArguments {
+    /// Gear set to show: an embedded name or a file
+    #[arg(value_name = "GEARS")]
+    pub gears: Option<String>,
+    /// PNG file to write
+    #[arg(long, value_name = "FILE.png")]
+    pub out: std::path::PathBuf,
+    /// Size in pixels
+    #[arg(long, value_name = "WxH", default_value = "1280x720")]
+    pub size: String,
+    /// Where to look from: pinion, ring-gear, above or corner
+    #[arg(long, value_name = "VIEW", default_value = "corner")]
+    pub view: String,
+    /// paper or slate
+    #[arg(long, value_name = "THEME", default_value = "paper")]
+    pub theme: String,
+}
+
+/// Teaching simulator for setting up a ring and pinion. Without a command it opens the window.
+///
+/// Simulated values are never a specification for a real axle: the maker's service information, local codes and
+/// qualified practice come first.
+#[derive(Debug, Parser)]
+#[command(name = "lashwright", version, about, long_about, disable_help_subcommand = true)]
+struct Arguments {
+    #[command(subcommand)]
+    command: Option<Subcommands>,
+}
+
+#[derive(Debug, Subcommand)]
+enum Subcommands {
+    /// Check files and show all their problems
+    Check {
+        /// Files, or names of embedded gear sets
+        #[arg(required = true, value_name = "FILE")]
+        files: Vec<String>,
+    },
+    /// List the gear sets that ship with the program
+    Gears {
+        /// One JSON document
+        #[arg(long)]
+        json: bool,
+    },
+    /// Draw what the window shows into a PNG file, without a window
+    Picture(PictureArguments),
+}
+
+/// Reads the command line of this process; on a mistake there, or for `--help`, it prints what to say and ends the
+/// process with exit code 2 or 0.
+pub fn parse() -> Request {
+    match Arguments::parse().command {
+        None => Request::Window,
+        Some(Subcommands::Picture(arguments)) => Request::Picture(arguments),
+        Some(Subcommands::Check { files }) => Request::Command(Command::Check { files }),
+        Some(Subcommands::Gears { json }) => Request::Command(Command::Gears { json }),
+    }
+}

@@ -1,0 +1,77 @@
+//! The command line: arguments in, people's text or JSON out. One file a command.
+//!
+//! A command builds its whole answer before the first byte is printed, so that a failure prints nothing on standard
+//! output. Exit codes: 0 fine, 2 bad input, 1 anything else.
+
+mod arguments;
+mod check;
+mod gears;
+
+use std::io::Write;
+use std::process::ExitCode;
+
+pub use arguments::{PictureArguments, Request, parse};
+
+use crate::job::{Failure, Fault};
+
+/// A command that needs no screen.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Command {
+    /// Check files.
+    Check {
+        /// Names of embedded files, or paths.
+        files: Vec<String>,
+    },
+    /// List the gear sets that ship with the program.
+    Gears {
+        /// As one JSON document.
+        json: bool,
+    },
+}
+
+/// What a command prints on standard output.
+pub(crate) type Answer = Result<String, Failure>;
+
+/// Runs a command and prints its answer.
+pub fn run(command: &Command) -> ExitCode {
+    let answer = match command {
+        Command::Check { files } => check::run(files),
+        Command::Gears { json } => gears::run(*json),
+    };
+    match answer {
+        Ok(text) => print(&text),
+        Err(failure) => fail(&failure),
+    }
+}
+
+/// Prints `text`, ended by a line end, on standard output.
+pub fn print(text: &str) -> ExitCode {
+    let mut out = std::io::stdout().lock();
+    match out
+        .write_all(text.as_bytes())
+        .and_then(|()| {
+            if text.ends_with('\n') {
+                Ok(())
+            } else {
+                out.write_all(b"\n")
+            }
+        })
+        .and_then(|()| out.flush())
+    {
+        // A reader that has seen enough is no failure.
+        Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => fail(&Failure::other(format!(
+            "error: cannot write to standard output: {error}."
+        ))),
+        _ => ExitCode::SUCCESS,
+    }
+}
+
+/// Prints what went wrong on standard error.
+pub fn fail(failure: &Failure) -> ExitCode {
+    // If standard error is closed there is nobody left to tell; the exit code still says it.
+    drop(writeln!(std::io::stderr().lock(), "{}", failure.text));
+    match failure.fault {
+        Fault::Input => ExitCode::from(2),
+        Fault::Other => ExitCode::from(1),
+    }
+}

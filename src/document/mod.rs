@@ -1,0 +1,3 @@
+//! What commands print as JSON: one type a document, with its published schema.
+
+pub mod gears;

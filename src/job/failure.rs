@@ -1,0 +1,49 @@
+//! Why a job was not done, in words for people.
+
+use crate::store::StoreError;
+
+/// Whose fault it is; decides the exit code.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Fault {
+    /// What was given cannot be used: exit code 2.
+    Input,
+    /// Anything else: exit code 1.
+    Other,
+}
+
+/// A job that was not done.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("{text}")]
+pub struct Failure {
+    /// Whose fault it is.
+    pub fault: Fault,
+    /// What to tell people; whole lines without a line end at the end.
+    pub text: String,
+}
+
+impl Failure {
+    /// Something that was given cannot be used.
+    pub fn input(text: impl Into<String>) -> Self {
+        Self {
+            fault: Fault::Input,
+            text: text.into(),
+        }
+    }
+
+    /// Something else went wrong.
+    pub fn other(text: impl Into<String>) -> Self {
+        Self {
+            fault: Fault::Other,
+            text: text.into(),
+        }
+    }
+}
+
+impl From<StoreError> for Failure {
+    fn from(error: StoreError) -> Self {
+        match error {
+            StoreError::Read { .. } | StoreError::TooLarge { .. } => Self::input(format!("error: {error}.")),
+            StoreError::Write { .. } => Self::other(format!("error: {error}.")),
+        }
+    }
+}

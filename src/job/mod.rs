@@ -1,0 +1,12 @@
+//! What the program does for people, one use case a file, shared by the command line and the window.
+//!
+//! A job takes plain requests, reads files through `store` and `catalogue`, calls the core, and answers with values or
+//! a [`Failure`]: a finished text for people and whether their input was at fault.
+
+pub mod check;
+mod failure;
+pub mod gear_sets;
+mod problem_text;
+
+pub use failure::{Failure, Fault};
+pub use problem_text::problem_text;
