@@ -1,0 +1,30 @@
+//! What is embedded is what lies in the folders, and all of it can be used.
+
+use std::collections::BTreeSet;
+use std::path::Path;
+
+use lashwright::catalogue;
+use lashwright::job::gear_sets;
+
+/// Names of the TOML files in a folder, without the ending.
+fn names_in(folder: &str) -> BTreeSet<String> {
+    std::fs::read_dir(Path::new(env!("CARGO_MANIFEST_DIR")).join(folder))
+        .expect("folder is readable")
+        .map(|entry| entry.expect("entry is readable").path())
+        .filter(|path| path.extension().is_some_and(|e| e == "toml"))
+        .map(|path| path.file_stem().expect("a name").to_string_lossy().into_owned())
+        .collect()
+}
+
+#[test]
+fn every_gear_set_is_embedded_and_read() {
+    let embedded: BTreeSet<String> = catalogue::GEAR_SETS.iter().map(|e| e.name.to_owned()).collect();
+    assert_eq!(
+        embedded,
+        names_in("assets/gears"),
+        "list in src/catalogue against the folder"
+    );
+    let sets = gear_sets::embedded().unwrap_or_else(|failure| panic!("{failure}"));
+    let titles: BTreeSet<&str> = sets.iter().map(|s| s.design.name.as_str()).collect();
+    assert_eq!(titles.len(), sets.len(), "names shown to people must differ");
+}
