@@ -312,3 +312,65 @@ fn v_and_h_for_five_millimetres() {
         );
     }
 }
+
+/// 3.2: play at the mean radius for a wheel move, j_t = 2 ΔG tan α_n sin δ2 / cos β_m2, and for a pinion move,
+/// j_t = 2 ΔP tan α_n sin δ1 / cos β_m1; printed there: formula, and "exact contact solution of 2.3". The third set is
+/// given by its teeth and spiral angle only; the slope does not depend on its size.
+#[test]
+fn lash_slopes_of_an_exactly_conjugate_pair() {
+    let third = Pair {
+        z1: 10.0,
+        z2: 41.0,
+        spiral: 28.0_f64.to_radians(),
+        ..benchmark(1, 0)
+    };
+    for (name, pair, wheel, pinion) in [
+        ("12/36", benchmark(0, 0), 0.843049, Some(0.281016)),
+        ("11/41", benchmark(1, 0), 0.811842, Some(0.217811)),
+        ("10/41", third, 0.800964, None),
+    ] {
+        let slope = |kind: usize| {
+            let step = 0.005;
+            let mut sum = 0.0;
+            for side in 0..2 {
+                let pair = Pair {
+                    side: [1.0, -1.0][side],
+                    radius_factor: [1.03, 0.97][side],
+                    ..pair
+                };
+                let lag = |by: f64| {
+                    let c = pair.contact(moved(kind, by), Some(0.0), [0.0; 8]);
+                    assert!(c.residual < 1e-12, "crown-gear contact not solved: {:e}", c.residual);
+                    c.lag
+                };
+                sum += pair.side * (lag(step) - lag(-step)) / (2.0 * step);
+            }
+            sum.abs() * pair.cone * pair.delta2().sin()
+        };
+        let (alpha, beta, delta2) = (20.0_f64.to_radians(), pair.spiral, pair.delta2());
+        let formula = [
+            2.0 * alpha.tan() * delta2.sin() / beta.cos(),
+            2.0 * alpha.tan() * delta2.cos() / beta.cos(),
+        ];
+        println!(
+            "{name}: wheel {:.6} (formula {:.6}, printed {wheel})",
+            slope(1),
+            formula[0]
+        );
+        assert!(
+            (slope(1) - wheel).abs() < 5e-6 && (formula[0] - wheel).abs() < 1e-6,
+            "{name}"
+        );
+        if let Some(pinion) = pinion {
+            println!(
+                "{name}: pinion {:.6} (formula {:.6}, printed {pinion})",
+                slope(0),
+                formula[1]
+            );
+            assert!(
+                (slope(0) - pinion).abs() < 5e-6 && (formula[1] - pinion).abs() < 1e-6,
+                "{name}"
+            );
+        }
+    }
+}

@@ -4,4 +4,7 @@
 mod crown_gear;
 mod hunting_tooth;
 mod iso_23509;
+mod lash_slopes;
+mod marking_film;
 mod oracle;
+mod sets;

@@ -299,12 +299,20 @@ impl<'a> Motion<'a> {
         let first = -half * step;
         let count = 2 * half as usize + 1;
         let curve = (0..count).map(|k| side.touch(first + k as f64 * step)).collect();
-        Self { side, first, step, curve }
+        Self {
+            side,
+            first,
+            step,
+            curve,
+        }
     }
 
     /// All samples of the pair's curve.
     pub(crate) fn samples(&self) -> impl Iterator<Item = (f64, &Touch)> {
-        self.curve.iter().enumerate().filter_map(|(k, t)| Some((self.first + k as f64 * self.step, t.as_ref()?)))
+        self.curve
+            .iter()
+            .enumerate()
+            .filter_map(|(k, t)| Some((self.first + k as f64 * self.step, t.as_ref()?)))
     }
 
     /// The pair's curve at a roll, by the cubic through the four samples round it; `None` beyond the samples.
@@ -319,7 +327,9 @@ impl<'a> Motion<'a> {
             self.curve.get((k + i) as usize)?.map(|touch| touch.rotation)
         };
         let (b, c) = (value(0.0)?, if t == 0.0 { value(0.0)? } else { value(1.0)? });
-        let (Some(a), Some(d)) = (value(-1.0), value(2.0)) else { return Some(b + t * (c - b)) };
+        let (Some(a), Some(d)) = (value(-1.0), value(2.0)) else {
+            return Some(b + t * (c - b));
+        };
         Some(
             -a * t * (t - 1.0) * (t - 2.0) / 6.0 + b * (t + 1.0) * (t - 1.0) * (t - 2.0) / 2.0
                 - c * (t + 1.0) * t * (t - 2.0) / 2.0
@@ -339,16 +349,24 @@ impl<'a> Motion<'a> {
     pub(crate) fn extremes(&self) -> Option<[f64; 2]> {
         let pitch = self.side.tooth_pitch();
         const FINE: usize = 4096;
-        let values: Option<Vec<f64>> =
-            (0..FINE).map(|k| self.envelope(k as f64 / FINE as f64 * pitch)).collect();
+        let values: Option<Vec<f64>> = (0..FINE)
+            .map(|k| self.envelope(k as f64 / FINE as f64 * pitch))
+            .collect();
         let values = values?;
         let low = values.iter().fold(f64::MAX, |m, v| if *v < m { *v } else { m });
         let at = (0..FINE).max_by(|&i, &j| values[i].total_cmp(&values[j]))?;
         // Round the largest sample the envelope is a peak: golden section.
-        let (mut a, mut b) = ((at as f64 - 1.0) / FINE as f64 * pitch, (at as f64 + 1.0) / FINE as f64 * pitch);
+        let (mut a, mut b) = (
+            (at as f64 - 1.0) / FINE as f64 * pitch,
+            (at as f64 + 1.0) / FINE as f64 * pitch,
+        );
         for _ in 0..60 {
             let (c, d) = (b - 0.618_033_988_75 * (b - a), a + 0.618_033_988_75 * (b - a));
-            if self.envelope(c)? > self.envelope(d)? { b = d } else { a = c }
+            if self.envelope(c)? > self.envelope(d)? {
+                b = d
+            } else {
+                a = c
+            }
         }
         Some([low, self.envelope(0.5 * (a + b))?])
     }
@@ -417,7 +435,11 @@ fn least_gap(motion: &Motion<'_>, changes: &[f64], at: [f64; 2]) -> Option<f64> 
             let (at_c, at_d) = (gap(c), gap(d));
             keep(at_c);
             keep(at_d);
-            if at_c.unwrap_or(f64::MAX) < at_d.unwrap_or(f64::MAX) { b = d } else { a = c }
+            if at_c.unwrap_or(f64::MAX) < at_d.unwrap_or(f64::MAX) {
+                b = d
+            } else {
+                a = c
+            }
         }
     }
     best
@@ -446,7 +468,11 @@ pub(crate) fn pattern(motion: &Motion<'_>, film: f64, cells: usize) -> Option<Pa
     changes.dedup_by(|a, b| (*a - *b).abs() < 1e-9);
     let place = |k: usize| 2.0 * k as f64 / cells as f64 - 1.0;
     let gaps: Vec<Vec<f64>> = (0..=cells)
-        .map(|i| (0..=cells).map(|j| least_gap(motion, &changes, [place(i), place(j)]).unwrap_or(f64::NAN)).collect())
+        .map(|i| {
+            (0..=cells)
+                .map(|j| least_gap(motion, &changes, [place(i), place(j)]).unwrap_or(f64::NAN))
+                .collect()
+        })
         .collect();
     const SUB: usize = 16;
     let (mut count, mut sum) = (0.0, [0.0, 0.0]);
@@ -463,12 +489,21 @@ pub(crate) fn pattern(motion: &Motion<'_>, film: f64, cells: usize) -> Option<Pa
                         let (x, y) = (place(i) + u * 2.0 / cells as f64, place(j) + v * 2.0 / cells as f64);
                         count += 1.0;
                         sum = [sum[0] + x, sum[1] + y];
-                        extents = [extents[0].min(x), extents[1].max(x), extents[2].min(y), extents[3].max(y)];
+                        extents = [
+                            extents[0].min(x),
+                            extents[1].max(x),
+                            extents[2].min(y),
+                            extents[3].max(y),
+                        ];
                     }
                 }
             }
         }
     }
     let all = (cells * cells * SUB * SUB) as f64;
-    (count > 0.0).then(|| Pattern { area: count / all, centroid: [sum[0] / count, sum[1] / count], extents })
+    (count > 0.0).then(|| Pattern {
+        area: count / all,
+        centroid: [sum[0] / count, sum[1] / count],
+        extents,
+    })
 }

@@ -4,7 +4,7 @@
 use super::blank::{Blank, blank};
 use super::numbers::Numbers;
 use super::pitch_vectors::{Pitch, pitch};
-use super::vector::{V, X, Y, Z};
+use super::vector::{V, Y, Z};
 
 /// One side of the slot.
 #[derive(Debug, Clone, Copy)]
@@ -101,6 +101,20 @@ impl Gears {
         }
     }
 
+    /// The same gears seen in a mirror (y turned round): a left-hand wheel, the pinion's offset on the other side.
+    pub(crate) fn mirrored(&self) -> Self {
+        let flip = |v: V| V(v.0, -v.1, v.2);
+        let mut other = self.clone();
+        other.numbers.offset = -self.numbers.offset;
+        other.pitch.p = flip(self.pitch.p);
+        other.pitch.zeta_m = -self.pitch.zeta_m;
+        for cone in &mut other.cones {
+            cone.centre = flip(cone.centre);
+            cone.axis = flip(cone.axis);
+        }
+        other
+    }
+
     /// The wheel point of flank coordinates, by Newton's method on the angle round the wheel's axis.
     pub(crate) fn wheel_point(&self, side: usize, x: f64, y: f64) -> Option<V> {
         let [r, z] = self.blank.from_flank(x, y);
@@ -176,10 +190,5 @@ impl Gears {
             second,
             inside,
         })
-    }
-
-    /// Pinion axis direction, for the reader of the frames.
-    pub(crate) fn pinion_axis() -> V {
-        X
     }
 }
