@@ -72,7 +72,7 @@ fn read_pair(
     let clearance_factor = pair.optional_number("clearance_factor", NumberRange::closed(0.0, 0.5), p);
     let wheel_addendum_factor = pair.optional_number("wheel_addendum_factor", NumberRange::closed(0.02, 0.98), p);
     let thickness_factor = pair.optional_number("thickness_factor", NumberRange::closed(-0.5, 0.5), p);
-    let lash_mm = pair.number("lash_mm", NumberRange::closed(0.0, 2.0), p);
+    let lash_mm = pair.optional_number("lash_mm", NumberRange::closed(0.0, 2.0), p);
 
     if let (Some(pinion), Some(wheel)) = (pinion_teeth, wheel_teeth)
         && wheel <= pinion
@@ -123,7 +123,7 @@ fn read_pair(
         clearance_factor: clearance_factor.unwrap_or(0.125),
         wheel_addendum_factor: wheel_addendum_factor.unwrap_or(0.21 + 0.29 / (ratio * ratio)),
         thickness_factor: thickness_factor.unwrap_or(0.03),
-        lash_mm: lash_mm?,
+        lash_mm: lash_mm.unwrap_or(0.15),
         ease_off_drive,
         ease_off_coast,
     })
@@ -160,7 +160,6 @@ limit_radius_mm = 95.25
 pressure_angle_drive_deg = 20.0
 pressure_angle_coast_deg = 20.0
 depth = "tapered"
-lash_mm = 0.15
 [ease_off.drive]
 lengthwise_crown_um = 60.0
 profile_crown_um = 20.0
@@ -179,6 +178,7 @@ profile_crown_um = 20.0
             "0.21 + 0.29 / (41/11)²"
         );
         assert!((design.depth_factor - 2.0).abs() < 1e-12, "depth factor");
+        assert!((design.lash_mm - 0.15).abs() < 1e-12, "lash");
         assert!(
             (design.ease_off_drive.lengthwise_crown_um - 60.0).abs() < 1e-12,
             "ease-off"
@@ -193,7 +193,7 @@ profile_crown_um = 20.0
             .replace("offset_mm = 35.0", "offset_mm = -3")
             .replace("= 220.0", "= 8.66")
             .replace("\"tapered\"", "\"taperd\"")
-            .replace("lash_mm = 0.15", "lash_mm = \"0.15\"");
+            .replace("wheel_face_width_mm = 32.0", "wheel_face_width_mm = \"32\"");
         let problems = Design::from_toml(&text).expect_err("five problems");
         let whats: Vec<&str> = problems.list().iter().map(|p| p.what.as_str()).collect();
         assert_eq!(whats.len(), 6, "{whats:#?}");

@@ -1,1 +1,5 @@
-//! Test target.
+//! The command line as people and scripts meet it.
+
+mod check;
+mod gears;
+mod program;

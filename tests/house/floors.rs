@@ -19,7 +19,6 @@ fn allowed(floor: &str) -> Vec<&'static str> {
         "job" => with_core(&["store", "class", "catalogue", "document", "view", "drawing"]),
         "class" => vec!["exercise", "drawing", "document"],
         "catalogue" | "view" | "document" | "store" => CORE.to_vec(),
-        "drawing" => vec!["quantity"],
         "exercise" => vec![
             "bench", "axle", "contact", "bearing", "gear", "text", "numerics", "quantity",
         ],
@@ -28,7 +27,7 @@ fn allowed(floor: &str) -> Vec<&'static str> {
         "contact" => vec!["gear", "text", "numerics", "quantity"],
         "bearing" | "gear" => vec!["text", "numerics", "quantity"],
         "text" => vec!["numerics", "quantity"],
-        "numerics" => vec!["quantity"],
+        "numerics" | "drawing" => vec!["quantity"],
         "quantity" => vec!["numerics"],
         // The tour only names the floors.
         "lib" => vec![],

@@ -1,5 +1,8 @@
 //! The house keeps its order: floors, dependencies, embedded files.
 
+#![expect(clippy::disallowed_methods, reason = "these tests read the sources themselves")]
+
 mod dependencies;
 mod embedded;
 mod floors;
+mod licences;

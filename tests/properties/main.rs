@@ -1,1 +1,4 @@
-//! Test target.
+//! Invariants over random inputs.
+
+mod reading;
+mod roots;

@@ -1,0 +1,44 @@
+//! Running the program.
+
+use std::process::Output;
+
+use assert_cmd::Command;
+
+/// What a run printed and how it ended.
+pub(crate) struct Run {
+    pub(crate) code: i32,
+    pub(crate) out: String,
+    pub(crate) err: String,
+}
+
+/// Runs the program with these arguments in the package's folder, without a display.
+pub(crate) fn run(arguments: &[&str]) -> Run {
+    let Output { status, stdout, stderr } = Command::cargo_bin("lashwright")
+        .expect("the program was built")
+        .current_dir(env!("CARGO_MANIFEST_DIR"))
+        .env_remove("DISPLAY")
+        .env_remove("WAYLAND_DISPLAY")
+        .args(arguments)
+        .output()
+        .expect("it runs");
+    Run {
+        code: status.code().expect("it ended by itself"),
+        out: String::from_utf8(stdout).expect("text"),
+        err: String::from_utf8(stderr).expect("text"),
+    }
+}
+
+#[test]
+fn help_says_the_job_and_the_caution() {
+    let run = run(&["--help"]);
+    assert_eq!(run.code, 0, "exit code");
+    assert!(run.out.contains("ring and pinion"), "{}", run.out);
+    assert!(run.out.contains("never a specification for a real axle"), "{}", run.out);
+}
+
+#[test]
+fn a_slip_on_the_command_line_is_bad_input() {
+    let run = run(&["chekc"]);
+    assert_eq!((run.code, run.out.as_str()), (2, ""), "{}", run.err);
+    assert!(run.err.contains("check"), "suggests the command: {}", run.err);
+}

@@ -1,0 +1,183 @@
+//! Files from anywhere: no bytes make a reader panic, and every problem can be drawn.
+
+use lashwright::catalogue;
+use lashwright::gear::Design;
+use lashwright::job::{gear_sets, problem_text};
+use lashwright::numerics::random::Stream;
+use lashwright::text::{Limits, decode};
+use proptest::prelude::*;
+
+/// Inputs a run, as the project's rule for parsers says.
+const INPUTS: u32 = 20_000;
+
+/// Reads `bytes` as a gear set and draws what is wrong with it.
+fn read_and_draw(bytes: &[u8]) {
+    match gear_sets::read("fuzzed.toml", bytes) {
+        Ok(found) => assert!(found.design.wheel_teeth > found.design.pinion_teeth, "checked"),
+        Err(failure) => assert!(failure.text.contains("fuzzed.toml"), "names the file: {failure}"),
+    }
+}
+
+/// Pieces that a careless or malicious writer might put into a file.
+const PIECES: &[&str] = &[
+    "\n",
+    "=",
+    "[",
+    "]",
+    "[[",
+    "{",
+    "}",
+    "\"",
+    "\"\"\"",
+    "'",
+    ",",
+    ".",
+    "-",
+    "+",
+    "_",
+    "#",
+    "0x",
+    "1e400",
+    "-0.0",
+    "nan",
+    "inf",
+    "é",
+    "\u{202e}",
+    "\u{feff}",
+    "\t",
+    "\r",
+    "\r\n",
+    "\\u0000",
+    "99999999999999999999",
+    "1979-05-27T07:32:00Z",
+    "true",
+    "pair",
+    "[pair]",
+    "ease_off.drive",
+    "pinion_teeth = ",
+    "offset_mm = ",
+    "format = \"lashwright-gears/1\"",
+    "lash_mm = 0.1\n",
+];
+
+/// Takes out, doubles, exchanges and inserts at random places of a good file.
+fn damaged(stream: &mut Stream, text: &str) -> Vec<u8> {
+    let mut bytes = text.as_bytes().to_vec();
+    for _ in 0..=stream.index(6) {
+        let length = u64::try_from(bytes.len()).expect("small");
+        let at = usize::try_from(stream.index(length + 1)).expect("small");
+        let count = usize::try_from(stream.index(40)).expect("small").min(bytes.len() - at);
+        match stream.index(5) {
+            0 => drop(bytes.drain(at..at + count)),
+            1 => {
+                let copy = bytes[at..at + count].to_vec();
+                bytes.splice(at..at, copy);
+            }
+            2 => {
+                let piece = PIECES[usize::try_from(stream.index(PIECES.len() as u64)).expect("small")];
+                bytes.splice(at..at + count, piece.bytes());
+            }
+            3 => bytes
+                .iter_mut()
+                .skip(at)
+                .take(1)
+                .for_each(|b| *b ^= 1 << stream.index(8)),
+            _ => {
+                let piece = PIECES[usize::try_from(stream.index(PIECES.len() as u64)).expect("small")];
+                bytes.splice(at..at, piece.bytes());
+            }
+        }
+    }
+    bytes
+}
+
+#[test]
+fn damaged_gear_set_files_never_panic() {
+    let mut stream = Stream::new(20_260_101, "damaged gear set files");
+    let (mut good, mut bad) = (0, 0);
+    for round in 0..INPUTS {
+        let set = &catalogue::GEAR_SETS[round as usize % catalogue::GEAR_SETS.len()];
+        let bytes = damaged(&mut stream, set.text);
+        read_and_draw(&bytes);
+        if gear_sets::read("x", &bytes).is_ok() {
+            good += 1;
+        } else {
+            bad += 1;
+        }
+    }
+    println!("{good} still good, {bad} refused");
+    assert!(
+        good > 100 && bad > 10_000,
+        "damage of both kinds is wanted: {good} good, {bad} bad"
+    );
+}
+
+#[test]
+fn deep_nesting_is_refused_and_not_followed() {
+    for text in [
+        "[".repeat(30_000),
+        "a = ".to_owned() + &"[".repeat(30_000),
+        "a.".repeat(20_000) + "b = 1",
+        "a = ".to_owned() + &"{ b = ".repeat(8_000),
+    ] {
+        read_and_draw(text.as_bytes());
+    }
+}
+
+#[test]
+fn a_file_over_the_limit_is_refused() {
+    let big = "#".repeat(Limits::HAND_WRITTEN.bytes + 1);
+    let failure = gear_sets::read("big.toml", big.as_bytes()).expect_err("too large");
+    assert!(failure.text.contains("65537 bytes"), "{failure}");
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 4_000, ..ProptestConfig::default() })]
+
+    /// Any bytes at all.
+    #[test]
+    fn any_bytes(bytes in proptest::collection::vec(any::<u8>(), 0..600)) {
+        read_and_draw(&bytes);
+    }
+
+    /// Any text after a good start, so that the reader gets past the format line.
+    #[test]
+    fn any_text_after_a_good_start(tail in ".{0,300}") {
+        read_and_draw(format!("format = \"lashwright-gears/1\"\nname = \"x\"\n[pair]\n{tail}").as_bytes());
+    }
+
+    /// Every place of every problem lies in the text, on whole characters.
+    #[test]
+    fn every_problem_has_a_place(tail in ".{0,200}") {
+        let text = format!("format = \"lashwright-gears/1\"\n{tail}");
+        let shown = decode(text.as_bytes(), Limits::HAND_WRITTEN);
+        if let Ok(shown) = shown
+            && let Err(problems) = Design::from_toml(shown)
+        {
+            prop_assert!(!problems.is_empty());
+            for problem in problems.list() {
+                prop_assert!(shown.get(problem.span.clone()).is_some(), "{problem:?}");
+                prop_assert!(!problem.what.is_empty() && !problem.remedy.is_empty());
+            }
+            prop_assert!(problem_text("x.toml", shown, &problems).contains("error: "));
+        }
+    }
+
+    /// Numbers inside their ranges are read to the last bit, written plainly or with an exponent.
+    #[test]
+    fn numbers_come_in_as_written(offset in 0.0_f64..300.0, lash in 0.001_f64..2.0) {
+        let given = catalogue::GEAR_SETS[5]
+            .text
+            .lines()
+            .map(|line| match line.split_once(" = ") {
+                Some(("offset_mm", _)) => format!("offset_mm = {offset:?}"),
+                Some(("lash_mm", _)) => format!("lash_mm = {lash:e}"),
+                _ => line.to_owned(),
+            })
+            .collect::<Vec<_>>()
+            .join("\n");
+        let design = Design::from_toml(&given).expect("a good file");
+        prop_assert_eq!(design.offset_mm.to_bits(), offset.to_bits());
+        prop_assert_eq!(design.lash_mm.to_bits(), lash.to_bits());
+    }
+}
