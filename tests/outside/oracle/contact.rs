@@ -5,7 +5,7 @@
 //! points whose foot lies in the x–y square and which lie inside the pinion's face cone on the regular envelope.
 
 use super::flank::{Gears, PinionPoint};
-use super::vector::{V, X, Y, Z};
+use super::vector::{V, X, Y, Z, solve};
 
 /// P, G, E in mm; Σ in radians.
 #[derive(Debug, Clone, Copy, Default)]
@@ -155,7 +155,7 @@ impl<'a> Side<'a> {
         if let Some(touch) = self.polish_inside(uv, roll) {
             return Some(touch);
         }
-        self.zoom(uv, meeting, roll)
+        self.on_borders(uv, meeting, roll)
     }
 
     /// Newton's method on the gradient; `None` where it leaves the allowed region.
@@ -196,47 +196,77 @@ impl<'a> Side<'a> {
         })
     }
 
-    /// Where the minimum lies on a border: the best feasible point of ever finer grids round the best one.
-    fn zoom(&self, start: [f64; 2], first: Meeting, roll: f64) -> Option<Touch> {
-        let (mut uv, mut best) = (start, first);
+    /// Rotation and the borders' slacks (toe, heel, root, top, pinion tip, end of the envelope) of a pinion point.
+    fn slacks(&self, uv: [f64; 2], roll: f64) -> Option<(f64, [f64; 6], [f64; 2])> {
+        let (meeting, point) = self.meet_uv(uv, roll)?;
+        let [x, y] = meeting.at;
+        Some((meeting.rotation, [1.0 + x, 1.0 - x, 1.0 + y, 1.0 - y, point.inside, point.second / 100.0], meeting.at))
+    }
+
+    /// Where the minimum lies on a border: finer grids round the best point to come near, then Newton's method on the
+    /// equations of a minimum under one border, or of a corner of two; the least feasible one.
+    fn on_borders(&self, start: [f64; 2], first: Meeting, roll: f64) -> Option<Touch> {
+        let (mut uv, mut best) = (start, first.rotation);
         let mut width = 2.0 * REACH / (CELLS as f64 - 1.0);
-        for _ in 0..60 {
+        for _ in 0..8 {
             let centre = uv;
-            let before = best.rotation;
-            for i in -6..=6 {
-                for j in -6..=6 {
-                    let trial = [
-                        centre[0] + f64::from(i) * width / 6.0,
-                        centre[1] + f64::from(j) * width / 6.0,
-                    ];
-                    let Some((meeting, point)) = self.meet_uv(trial, roll) else {
-                        continue;
-                    };
-                    if self.feasible(meeting.at, &point) && meeting.rotation < best.rotation {
-                        (uv, best) = (trial, meeting);
+            for i in -4..=4 {
+                for j in -4..=4 {
+                    let trial = [centre[0] + f64::from(i) * width / 4.0, centre[1] + f64::from(j) * width / 4.0];
+                    if let Some((rotation, slack, _)) = self.slacks(trial, roll)
+                        && slack.iter().all(|s| *s >= 0.0)
+                        && rotation < best
+                    {
+                        (uv, best) = (trial, rotation);
                     }
                 }
             }
-            if before - best.rotation < 1e-3 * width * width {
-                width *= 0.6;
+            width *= 0.6;
+        }
+        let none = [f64::NAN; 6];
+        let at = |uv: [f64; 2]| self.slacks(uv, roll).map_or((f64::NAN, none), |(r, s, _)| (r, s));
+        let h = 1e-3;
+        let gradient = |uv: [f64; 2], k: usize| {
+            let value = |uv| if k == 6 { at(uv).0 * 1e3 } else { at(uv).1[k] };
+            [
+                (value([uv[0] + h, uv[1]]) - value([uv[0] - h, uv[1]])) / (2.0 * h),
+                (value([uv[0], uv[1] + h]) - value([uv[0], uv[1] - h])) / (2.0 * h),
+            ]
+        };
+        let mut found: Option<(f64, [f64; 2], usize)> = None;
+        let mut keep = |candidate: [f64; 2], border: usize| {
+            if let Some((rotation, slack, at)) = self.slacks(candidate, roll)
+                && slack.iter().all(|s| *s >= -1e-7)
+                && (candidate[0] - uv[0]).abs() + (candidate[1] - uv[1]).abs() < 0.3
+                && found.is_none_or(|(r, _, _)| rotation < r)
+            {
+                found = Some((rotation, at, border));
             }
-            if width < 1e-7 {
-                break;
+        };
+        for border in 0..6 {
+            let (x, _) = solve(
+                |x: [f64; 3]| {
+                    let uv = [x[0], x[1]];
+                    let (g, c) = (gradient(uv, 6), gradient(uv, border));
+                    [g[0] - x[2] * c[0], g[1] - x[2] * c[1], at(uv).1[border]]
+                },
+                [uv[0], uv[1], 0.0],
+                [1e-3, 1e-3, 1e-3],
+                30,
+            );
+            keep([x[0], x[1]], border);
+            for other in 0..border {
+                let (x, _) = solve(|x| [at(x).1[border], at(x).1[other]], uv, [1e-4, 1e-4], 30);
+                keep(x, border);
             }
         }
-        let (_, point) = self.meet_uv(uv, roll)?;
-        let decider = if best.at[0].abs() > 0.9999 || best.at[1].abs() > 0.9999 {
-            Decider::WheelEdge
-        } else if point.inside < 1e-3 {
-            Decider::PinionTip
-        } else {
-            Decider::EndOfEnvelope
+        let (rotation, at, border) = found?;
+        let decider = match border {
+            0..=3 => Decider::WheelEdge,
+            4 => Decider::PinionTip,
+            _ => Decider::EndOfEnvelope,
         };
-        Some(Touch {
-            rotation: best.rotation,
-            at: best.at,
-            decider,
-        })
+        Some(Touch { rotation, at, decider })
     }
 
     /// Gap at a wheel point (x, y), the wheel turned by `rotation`: Newton's method on the pinion point whose foot it
