@@ -41,3 +41,29 @@ pub const GEAR_SETS: &[Embedded] = embed!(
 pub fn gear_set(name: &str) -> Option<&'static Embedded> {
     GEAR_SETS.iter().find(|e| e.name == name)
 }
+
+/// All pinion supports, from light to heavy.
+pub const SUPPORTS: &[Embedded] = embed!(
+    "assets/supports",
+    [
+        "light-axle-sleeve",
+        "medium-axle-solid",
+        "cartridge-solid",
+        "heavy-axle-solid",
+    ]
+);
+
+/// Nut torque that an embedded pinion support is meant for, N m; the file format has no key for it.
+pub fn meant_nut_torque_nm(support: &str) -> Option<f64> {
+    match support {
+        "light-axle-sleeve" | "medium-axle-solid" => Some(217.0),
+        "cartridge-solid" => Some(500.0),
+        "heavy-axle-solid" => Some(1000.0),
+        _ => None,
+    }
+}
+
+/// The embedded pinion support of this name.
+pub fn support(name: &str) -> Option<&'static Embedded> {
+    SUPPORTS.iter().find(|e| e.name == name)
+}

@@ -6,7 +6,15 @@
 pub mod check;
 mod failure;
 pub mod gear_sets;
+pub mod mesh;
+mod mesh_text;
+pub mod picture_file;
+pub mod placements;
+pub mod preload;
+pub mod preload_picture;
 mod problem_text;
+pub mod shop_units;
+pub mod supports;
 
 pub use failure::{Failure, Fault};
 pub use problem_text::problem_text;

@@ -134,7 +134,8 @@ impl NumberRange {
 
 /// Other units that people give by mistake: ending of the key, factor from the mistaken unit to the right one, the
 /// mistaken unit, the right one. Endings are tried in this order; the longest must come first.
-const MIX_UPS: [(&str, f64, &str, &str); 11] = [
+const MIX_UPS: [(&str, f64, &str, &str); 13] = [
+    ("_n_per_um", 0.001, "newtons per millimetre", "newtons per micrometre"),
     (
         "_n_per_um",
         0.175_126_835,
@@ -144,6 +145,7 @@ const MIX_UPS: [(&str, f64, &str, &str); 11] = [
     ("_n_per_mm", 0.175_126_835, "pounds per inch", "newtons per millimetre"),
     ("_mm2", 645.16, "square inches", "square millimetres"),
     ("_mm", 25.4, "inches", "millimetres"),
+    ("_mm", 0.001, "micrometres", "millimetres"),
     ("_um", 25.4, "thousandths of an inch", "micrometres"),
     ("_um", 1000.0, "millimetres", "micrometres"),
     ("_deg", 180.0 / std::f64::consts::PI, "radians", "degrees"),

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 use lashwright::catalogue;
-use lashwright::job::gear_sets;
+use lashwright::job::{gear_sets, supports};
 
 /// Names of the TOML files in a folder, without the ending.
 fn names_in(folder: &str) -> BTreeSet<String> {
@@ -27,4 +27,25 @@ fn every_gear_set_is_embedded_and_read() {
     let sets = gear_sets::embedded().unwrap_or_else(|failure| panic!("{failure}"));
     let titles: BTreeSet<&str> = sets.iter().map(|s| s.design.name.as_str()).collect();
     assert_eq!(titles.len(), sets.len(), "names shown to people must differ");
+}
+
+#[test]
+fn every_support_is_embedded_and_read() {
+    let embedded: BTreeSet<String> = catalogue::SUPPORTS.iter().map(|e| e.name.to_owned()).collect();
+    assert_eq!(
+        embedded,
+        names_in("assets/supports"),
+        "list in src/catalogue against the folder"
+    );
+    let found = supports::embedded().unwrap_or_else(|failure| panic!("{failure}"));
+    let titles: BTreeSet<&str> = found.iter().map(|s| s.support.name.as_str()).collect();
+    assert_eq!(titles.len(), found.len(), "names shown to people must differ");
+    for found in &found {
+        let torque = catalogue::meant_nut_torque_nm(&found.source);
+        assert!(
+            torque.is_some(),
+            "{} says which nut torque it is meant for",
+            found.source
+        );
+    }
 }

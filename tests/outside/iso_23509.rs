@@ -2,9 +2,15 @@
 //!
 //! The formulas are from memory there and confirmed by a plain vector model; the table is computed, not the standard's
 //! annex (which could not be read). Three routes meet here: the iteration, the vectors, and the core.
+#![expect(
+    clippy::disallowed_methods,
+    reason = "an oracle must not go through the core's door to sine and cosine"
+)]
 
 use super::oracle::pitch_iteration::{Converged, Start, converge};
 use super::oracle::pitch_vectors::{self, Pitch};
+use super::sets::{all, numbers};
+use lashwright::gear::{Design, PitchCones, PitchInput};
 
 /// Cases A to D of table 1.3.
 pub(crate) const CASES: [(&str, Start); 4] = [
@@ -168,4 +174,180 @@ fn identities_of_the_vector_model() {
             assert!(miss.abs() < 1e-10, "case {case} {name}: {miss}");
         }
     }
+}
+
+/// What the core's exact form is fed with to meet the iteration: its spiral angle and its mean radius, which it keeps
+/// from the first guess.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "tooth numbers are small whole numbers"
+)]
+fn core_input(start: &Start, end: &Converged) -> PitchInput {
+    PitchInput {
+        pinion_teeth: start.z1 as u32,
+        wheel_teeth: start.z2 as u32,
+        offset_mm: start.a,
+        wheel_outer_pitch_diameter_mm: start.d_e2,
+        wheel_face_width_mm: start.b2,
+        pinion_spiral_angle_rad: end.beta_m1.to_radians(),
+        limit_radius_mm: start.r_c0,
+    }
+}
+
+/// The core's cones, fed with the iteration's mean radius, against table 1.3 by way of the iteration.
+#[test]
+fn core_meets_the_iteration() {
+    let mut worst = 0.0_f64;
+    for (case, start) in &CASES {
+        let end = converge(*start);
+        let cones = PitchCones::with_wheel_mean_radius(&core_input(start, &end), end.r_mpt2).expect("cones exist");
+        for (name, got, want) in [
+            ("delta1", cones.pinion_pitch_angle_rad.to_degrees(), end.delta1),
+            ("delta2", cones.wheel_pitch_angle_rad.to_degrees(), end.delta2),
+            ("zeta_m", cones.offset_angle_axial_rad.to_degrees(), end.zeta_m),
+            ("zeta_mp", cones.offset_angle_pitch_plane_rad.to_degrees(), end.zeta_mp),
+            ("beta_m1", cones.pinion_spiral_angle_rad.to_degrees(), end.beta_m1),
+            ("beta_m2", cones.wheel_spiral_angle_rad.to_degrees(), end.beta_m2),
+            ("R_m1", cones.pinion_cone_distance_mm, end.cone_distance1),
+            ("R_m2", cones.wheel_cone_distance_mm, end.cone_distance2),
+            ("d_m1", 2.0 * cones.pinion_mean_radius_mm, end.d_m1),
+            ("m_mn", cones.mean_normal_module_mm, end.m_mn),
+            ("alpha_lim", cones.limit_pressure_angle_rad.to_degrees(), end.alpha_lim),
+            ("rho_lim", cones.limit_radius_mm.unwrap_or(f64::NAN), end.rho_lim),
+            ("t_zm1", cones.pinion_crossing_to_mean_mm, end.t_zm1),
+            ("t_zm2", cones.wheel_crossing_to_mean_mm, end.t_zm2),
+        ] {
+            let deviation = (got - want).abs();
+            worst = if deviation > worst { deviation } else { worst };
+            assert!(deviation < 1e-8, "case {case} {name}: core {got}, iteration {want}");
+        }
+    }
+    println!("core against iteration, cases A to D: largest deviation {worst:.1e} (degrees, mm)");
+}
+
+/// Identities 1.2 on the core's cones of every shipped set with offset, 1e-10, and the given numbers kept.
+#[test]
+fn identities_of_the_core() {
+    for design in all() {
+        let v = PitchCones::solve(&PitchInput::from(&design)).expect("shipped sets have cones");
+        let (b1, b2) = (v.pinion_spiral_angle_rad, v.wheel_spiral_angle_rad);
+        let zeta = v.offset_angle_pitch_plane_rad;
+        let ratio = f64::from(design.wheel_teeth) / f64::from(design.pinion_teeth);
+        let m_pinion = 2.0 * v.pinion_mean_radius_mm * b1.cos() / f64::from(design.pinion_teeth);
+        let r_m2 =
+            (design.wheel_outer_pitch_diameter_mm - design.wheel_face_width_mm * v.wheel_pitch_angle_rad.sin()) / 2.0;
+        let sin_zeta_m = 2.0 * design.offset_mm
+            / (2.0 * v.wheel_mean_radius_mm
+                + 2.0 * v.pinion_mean_radius_mm * v.wheel_pitch_angle_rad.cos() / v.pinion_pitch_angle_rad.cos());
+        let tangents = v.pinion_pitch_angle_rad.tan() * v.wheel_pitch_angle_rad.tan();
+        for (name, miss) in [
+            ("cos zeta_mp = tan delta1 tan delta2", zeta.cos() - tangents),
+            ("beta_m1 − beta_m2 = zeta_mp", b1 - b2 - zeta),
+            ("m_mn of both members", v.mean_normal_module_mm / m_pinion - 1.0),
+            (
+                "torque ratio",
+                v.wheel_mean_radius_mm / v.pinion_mean_radius_mm * b2.cos() / b1.cos() / ratio - 1.0,
+            ),
+            (
+                "sin zeta_m from radii (step 26)",
+                v.offset_angle_axial_rad.sin() - sin_zeta_m,
+            ),
+            (
+                "mean radius of the final pitch angle",
+                v.wheel_mean_radius_mm / r_m2 - 1.0,
+            ),
+            (
+                "spiral angle as given",
+                b1 - design.pinion_mean_spiral_angle_deg.to_radians(),
+            ),
+            (
+                "limit radius as given",
+                v.limit_radius_mm.map_or(0.0, |rho| rho / design.limit_radius_mm - 1.0),
+            ),
+        ] {
+            assert!(miss.abs() < 1e-10, "{}: {name} misses by {miss}", design.name);
+        }
+    }
+}
+
+/// a → 0: the cones go over into those of a spiral bevel set (continuity), and the mirror root (β_m2 > β_m1 at small
+/// offsets) never appears.
+#[test]
+fn small_offsets_go_over_into_none() {
+    for design in all() {
+        let at = |offset_mm: f64| {
+            let input = PitchInput {
+                offset_mm,
+                ..PitchInput::from(&design)
+            };
+            PitchCones::solve(&input)
+        };
+        let bevel = at(0.0).expect("a bevel set always has cones");
+        assert!((bevel.pinion_pitch_angle_rad.tan() * bevel.wheel_pitch_angle_rad.tan() - 1.0).abs() < 1e-12);
+        assert!(
+            bevel.limit_radius_mm.is_none() && bevel.limit_pressure_angle_rad.abs() < 1e-12,
+            "no offset, no limit"
+        );
+        for offset_mm in [0.01, 0.1, 1.0, 3.0, 10.0] {
+            // Some limit radii cannot be had at small offsets; that is an error then, and never the other root.
+            if let Ok(cones) = at(offset_mm) {
+                assert!(
+                    cones.offset_angle_pitch_plane_rad > 0.0,
+                    "{}: mirror root at {offset_mm}",
+                    design.name
+                );
+            }
+        }
+    }
+}
+
+/// Random sets, far wider than anybody would cut: where both routes find cones they find the same ones, and the core
+/// finds them wherever the vectors do (on the side of the true root, β_m1 > β_m2).
+#[test]
+fn random_sets_by_vectors_and_core() {
+    let (mut both, mut only_core, mut worst) = (0, 0, 0.0_f64);
+    let mut state = 7_u64;
+    let mut spread = || {
+        // Knuth, TAOCP vol. 2, 3.3.4, line 26.
+        state = state
+            .wrapping_mul(6_364_136_223_846_793_005)
+            .wrapping_add(1_442_695_040_888_963_407);
+        2.0 * ((state >> 11) as f64 / (1_u64 << 53) as f64) - 1.0
+    };
+    for _ in 0..40 {
+        for design in all() {
+            let design = Design {
+                offset_mm: design.offset_mm * (1.0 + 0.5 * spread()),
+                wheel_face_width_mm: design.wheel_face_width_mm * (1.0 + 0.3 * spread()),
+                pinion_mean_spiral_angle_deg: design.pinion_mean_spiral_angle_deg + 6.0 * spread(),
+                limit_radius_mm: design.limit_radius_mm * (1.0 + 0.3 * spread()),
+                ..design
+            };
+            let core = PitchCones::solve(&PitchInput::from(&design)).ok();
+            let vectors =
+                pitch_vectors::try_pitch(&numbers(&design)).filter(|v| v.zeta_mp >= 0.0 && v.beta1 >= v.beta2);
+            match (core, vectors) {
+                (Some(core), Some(v)) => {
+                    both += 1;
+                    for (got, want) in [
+                        (core.wheel_pitch_angle_rad, v.delta2),
+                        (core.pinion_pitch_angle_rad, v.delta1),
+                        (core.wheel_spiral_angle_rad, v.beta2),
+                        (core.offset_angle_axial_rad, v.zeta_m),
+                        (core.limit_pressure_angle_rad, v.alpha_lim),
+                    ] {
+                        let deviation = (got - want).abs();
+                        worst = if deviation > worst { deviation } else { worst };
+                        assert!(deviation < 1e-9, "{design:?}: core {core:?}, vectors {v:?}");
+                    }
+                }
+                (None, Some(v)) => panic!("{design:?}: the core misses {v:?}"),
+                (Some(_), None) => only_core += 1,
+                (None, None) => {}
+            }
+        }
+    }
+    println!("random sets: {both} by both, {only_core} by the core alone, largest deviation {worst:.1e} rad");
+    assert!(both > 400, "the comparison must compare: {both}");
 }

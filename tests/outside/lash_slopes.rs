@@ -17,8 +17,10 @@
     reason = "an oracle must not go through the core's door to sine and cosine"
 )]
 
+use lashwright::contact::Placement;
 use lashwright::gear::{Design, EaseOff};
 
+use super::core::mesh;
 use super::oracle::blank::Blank;
 use super::oracle::contact::{Moved, Side};
 use super::oracle::flank::Gears;
@@ -44,7 +46,7 @@ fn crowned_at_mean_point(design: &Design) -> Design {
 
 /// Flank coordinate y of the mean point.
 fn height_of_pitch_cone(blank: &Blank) -> f64 {
-    blank.to_flank(blank.r_m2, blank.z_p)[1]
+    blank.coordinates_of(blank.r_m2, blank.z_p)[1]
 }
 
 /// Play at the outer pitch radius per mm of wheel and pinion travel, three ways.
@@ -165,5 +167,44 @@ fn explicit_route_has_the_slopes_of_the_formulas() {
             "{}: wheel {wheel}",
             design.name
         );
+    }
+}
+
+/// The core's mean lash of the shipped sets. Square to the tooth trace, the reading of the shops, every set lands
+/// between 0.50 and 0.85 per unit of wheel travel, and the 224 mm ring (8.8 in) at 0.75 ± 0.05 (3.2, from published
+/// shim tables; their reading direction is common practice).
+#[test]
+fn shipped_sets_read_as_the_shops_say() {
+    for design in all() {
+        let gears = Gears::new(&numbers(&design));
+        let mean = |by: f64| {
+            let placement = Placement {
+                wheel_axial_mm: by,
+                ..Placement::default()
+            };
+            mesh(&design, &placement, 0.008)
+                .expect("a shipped set meshes")
+                .lash_mm
+                .expect("lash")[1]
+        };
+        let transverse = (mean(0.05) - mean(-0.05)) / 0.1;
+        // Spiral angle at the outer end of the drive flank, at the pitch cone.
+        let y = height_of_pitch_cone(&gears.blank);
+        let q = gears.wheel_point(0, 1.0, y).expect("the flank has a heel");
+        let n = gears.cones[0].distance(q).1;
+        let r = (q.0 * q.0 + q.1 * q.1).sqrt();
+        let e_r = V(q.0 / r, q.1 / r, 0.0);
+        let generator = e_r * gears.pitch.delta2.sin() + Z * gears.pitch.delta2.cos();
+        let spiral = (-n.dot(generator) / n.dot(Z.cross(e_r))).atan();
+        let square = transverse * spiral.cos();
+        println!(
+            "{}: {transverse:.3} along the circumference, {square:.3} square to the tooth ({:.1}° at the heel)",
+            design.name,
+            spiral.to_degrees()
+        );
+        assert!((0.50..0.85).contains(&square), "{}: {square}", design.name);
+        if design.name.contains("224 mm") {
+            assert!((square - 0.75).abs() <= 0.05, "{}: {square}", design.name);
+        }
     }
 }

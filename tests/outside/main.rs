@@ -1,7 +1,13 @@
 //! Checks against the outside world: one module a source; the deviation from each number is printed
 //! (`cargo test --test outside -- --nocapture`).
 
+mod bearing;
+mod core;
+mod core_surfaces;
 mod crown_gear;
+mod crown_gear_core;
+mod explicit_pinion;
+mod handbook_bevels;
 mod hunting_tooth;
 mod iso_23509;
 mod lash_slopes;

@@ -8,8 +8,6 @@ use super::pitch_vectors::Pitch;
 pub(crate) struct Blank {
     pub(crate) h_a2: f64,
     pub(crate) h_f2: f64,
-    pub(crate) h_a1: f64,
-    pub(crate) h_f1: f64,
     pub(crate) clearance: f64,
     pub(crate) theta_a2: f64,
     pub(crate) theta_f2: f64,
@@ -41,14 +39,14 @@ impl Blank {
     }
 
     /// (r, z) of the flank coordinates.
-    pub(crate) fn from_flank(&self, x: f64, y: f64) -> [f64; 2] {
+    pub(crate) fn section_of(&self, x: f64, y: f64) -> [f64; 2] {
         let s = x * self.half;
         let [low, high] = self.height_limits(s);
         self.section(s, low + 0.5 * (y + 1.0) * (high - low))
     }
 
     /// Flank coordinates (x, y) of (r, z).
-    pub(crate) fn to_flank(&self, r: f64, z: f64) -> [f64; 2] {
+    pub(crate) fn coordinates_of(&self, r: f64, z: f64) -> [f64; 2] {
         let (dr, dz) = (r - self.r_m2, z - self.z_p);
         let s = dr * self.delta2.sin() + dz * self.delta2.cos();
         let h = dr * self.delta2.cos() - dz * self.delta2.sin();
@@ -93,8 +91,6 @@ pub(crate) fn blank(n: &Numbers, pitch: &Pitch) -> Blank {
     let mut blank = Blank {
         h_a2,
         h_f2,
-        h_a1,
-        h_f1,
         clearance,
         theta_a2,
         theta_f2,
@@ -107,7 +103,7 @@ pub(crate) fn blank(n: &Numbers, pitch: &Pitch) -> Blank {
         face1: [[0.0; 2]; 2],
     };
     let end = |x: f64| {
-        let [r, z] = blank.from_flank(x, -1.0);
+        let [r, z] = blank.section_of(x, -1.0);
         let (sf, cf) = blank.root_angle2.sin_cos();
         let tau = (n.offset * sf / (r * sf + z * cf)).asin();
         let across = r * tau.sin() - n.offset;

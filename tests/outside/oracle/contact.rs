@@ -37,12 +37,14 @@ pub(crate) struct Touch {
 
 const REACH: f64 = 1.6;
 const CELLS: usize = 41;
+/// Stands for "no border" among the borders.
+const INSIDE: usize = 6;
 
 /// One side at one placement.
 #[derive(Debug)]
 pub(crate) struct Side<'a> {
     gears: &'a Gears,
-    side: usize,
+    index: usize,
     moved: Moved,
     grid: Vec<([f64; 2], PinionPoint)>,
     /// +1 or −1: the sense of wheel rotation that brings this flank toward the pinion.
@@ -72,7 +74,7 @@ impl<'a> Side<'a> {
         let (_, n) = gears.cones[side].distance(q);
         Self {
             gears,
-            side,
+            index: side,
             moved,
             grid,
             sense: q.cross(n).2.signum(),
@@ -97,7 +99,7 @@ impl<'a> Side<'a> {
         let mut rotation = 0.0;
         for _ in 0..30 {
             let q = w.turned_z(-(roll + self.sense * rotation));
-            let (s, n) = self.gears.cones[self.side].distance(q);
+            let (s, n) = self.gears.cones[self.index].distance(q);
             let slope = -q.cross(n).2 * self.sense;
             if slope >= 0.0 {
                 return None;
@@ -122,18 +124,17 @@ impl<'a> Side<'a> {
     /// in mm, flank coordinates of the foot.
     fn gap_of(&self, p: V, roll: f64, rotation: f64) -> (f64, [f64; 2]) {
         let q = self.placed(p, roll).turned_z(-(roll + self.sense * rotation));
-        let (s, n) = self.gears.cones[self.side].distance(q);
+        let (s, n) = self.gears.cones[self.index].distance(q);
         (s, self.gears.flank_of(q - n * s))
     }
 
-    /// Second derivative along the roll of the distance of a point at this placement, mm/rad²: positive where the
-    /// displaced partner is still on the cutting side.
-    fn feasible(&self, at: [f64; 2], point: &PinionPoint) -> bool {
+    /// Whether a touching place counts: in the square, under the pinion's tip, on the regular envelope.
+    fn feasible(at: [f64; 2], point: &PinionPoint) -> bool {
         at[0].abs() <= 1.0 && at[1].abs() <= 1.0 && point.inside >= 0.0 && point.second > 0.0
     }
 
     fn meet_uv(&self, uv: [f64; 2], roll: f64) -> Option<(Meeting, PinionPoint)> {
-        let point = self.gears.pinion_point(self.side, uv[0], uv[1])?;
+        let point = self.gears.pinion_point(self.index, uv[0], uv[1])?;
         Some((self.meeting(point.p, roll)?, point))
     }
 
@@ -147,7 +148,7 @@ impl<'a> Side<'a> {
             let Some(meeting) = self.meeting(point.p, roll) else {
                 continue;
             };
-            if self.feasible(meeting.at, point) && best.is_none_or(|(_, b)| meeting.rotation < b.rotation) {
+            if Self::feasible(meeting.at, point) && best.is_none_or(|(_, b)| meeting.rotation < b.rotation) {
                 best = Some((*uv, meeting));
             }
         }
@@ -189,7 +190,7 @@ impl<'a> Side<'a> {
             }
         }
         let (meeting, point) = self.meet_uv(uv, roll)?;
-        self.feasible(meeting.at, &point).then_some(Touch {
+        Self::feasible(meeting.at, &point).then_some(Touch {
             rotation: meeting.rotation,
             at: meeting.at,
             decider: Decider::Inside,
@@ -200,7 +201,11 @@ impl<'a> Side<'a> {
     fn slacks(&self, uv: [f64; 2], roll: f64) -> Option<(f64, [f64; 6], [f64; 2])> {
         let (meeting, point) = self.meet_uv(uv, roll)?;
         let [x, y] = meeting.at;
-        Some((meeting.rotation, [1.0 + x, 1.0 - x, 1.0 + y, 1.0 - y, point.inside, point.second / 100.0], meeting.at))
+        Some((
+            meeting.rotation,
+            [1.0 + x, 1.0 - x, 1.0 + y, 1.0 - y, point.inside, point.second / 100.0],
+            meeting.at,
+        ))
     }
 
     /// Where the minimum lies on a border: finer grids round the best point to come near, then Newton's method on the
@@ -212,7 +217,10 @@ impl<'a> Side<'a> {
             let centre = uv;
             for i in -4..=4 {
                 for j in -4..=4 {
-                    let trial = [centre[0] + f64::from(i) * width / 4.0, centre[1] + f64::from(j) * width / 4.0];
+                    let trial = [
+                        centre[0] + f64::from(i) * width / 4.0,
+                        centre[1] + f64::from(j) * width / 4.0,
+                    ];
                     if let Some((rotation, slack, _)) = self.slacks(trial, roll)
                         && slack.iter().all(|s| *s >= 0.0)
                         && rotation < best
@@ -243,6 +251,9 @@ impl<'a> Side<'a> {
                 found = Some((rotation, at, border));
             }
         };
+        // No border at all: the first search may have failed only because its steps were too long.
+        let (x, _) = solve(|x| gradient(x, 6), uv, [1e-3, 1e-3], 30);
+        keep(x, INSIDE);
         for border in 0..6 {
             let (x, _) = solve(
                 |x: [f64; 3]| {
@@ -264,6 +275,7 @@ impl<'a> Side<'a> {
         let decider = match border {
             0..=3 => Decider::WheelEdge,
             4 => Decider::PinionTip,
+            INSIDE => Decider::Inside,
             _ => Decider::EndOfEnvelope,
         };
         Some(Touch { rotation, at, decider })
@@ -281,7 +293,7 @@ impl<'a> Side<'a> {
         let mut uv = start;
         let h = 1e-4;
         let foot = |uv: [f64; 2]| {
-            let point = self.gears.pinion_point(self.side, uv[0], uv[1])?;
+            let point = self.gears.pinion_point(self.index, uv[0], uv[1])?;
             let (s, foot) = self.gap_of(point.p, roll, rotation);
             Some((s, foot, point))
         };
@@ -322,30 +334,25 @@ pub(crate) struct Motion<'a> {
 
 impl<'a> Motion<'a> {
     /// The pair's curve over `pitches` to each side of the designed middle, `per_pitch` samples a pitch.
-    pub(crate) fn new(gears: &'a Gears, side: usize, moved: Moved, pitches: f64, per_pitch: f64) -> Self {
+    pub(crate) fn new(gears: &'a Gears, side: usize, moved: Moved, pitches: i32, per_pitch: i32) -> Self {
         let side = Side::new(gears, side, moved);
-        let step = side.tooth_pitch() / per_pitch;
-        let half = (pitches * per_pitch).round();
-        let first = -half * step;
-        let count = 2 * half as usize + 1;
-        let curve = (0..count).map(|k| side.touch(first + k as f64 * step)).collect();
+        let step = side.tooth_pitch() / f64::from(per_pitch);
+        let half = pitches * per_pitch;
+        let curve = (-half..=half).map(|k| side.touch(f64::from(k) * step)).collect();
         Self {
             side,
-            first,
+            first: -f64::from(half) * step,
             step,
             curve,
         }
     }
 
-    /// All samples of the pair's curve.
-    pub(crate) fn samples(&self) -> impl Iterator<Item = (f64, &Touch)> {
-        self.curve
-            .iter()
-            .enumerate()
-            .filter_map(|(k, t)| Some((self.first + k as f64 * self.step, t.as_ref()?)))
-    }
-
     /// The pair's curve at a roll, by the cubic through the four samples round it; `None` beyond the samples.
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "a sample's number, checked not to be negative"
+    )]
     pub(crate) fn pair(&self, roll: f64) -> Option<f64> {
         let place = (roll - self.first) / self.step;
         let k = place.floor();
@@ -393,9 +400,9 @@ impl<'a> Motion<'a> {
         for _ in 0..60 {
             let (c, d) = (b - 0.618_033_988_75 * (b - a), a + 0.618_033_988_75 * (b - a));
             if self.envelope(c)? > self.envelope(d)? {
-                b = d
+                b = d;
             } else {
-                a = c
+                a = c;
             }
         }
         Some([low, self.envelope(0.5 * (a + b))?])
@@ -424,6 +431,30 @@ pub(crate) fn lash(drive: &Motion<'_>, coast: &Motion<'_>) -> Option<[f64; 3]> {
     Some([low, sum / FINE as f64, high])
 }
 
+/// Shares of the roll over which the touching point lies within 0.02 of an edge of the wheel's flank, and on the
+/// pinion's tip edge, from `rolls` places over one pitch.
+pub(crate) fn edge_shares(motion: &Motion<'_>, rolls: i32) -> Option<[f64; 2]> {
+    let pitch = motion.side.tooth_pitch();
+    let (mut wheel, mut tip) = (0.0, 0.0);
+    for k in 0..rolls {
+        let roll = f64::from(k) / f64::from(rolls) * pitch;
+        // The pair that touches, by the curve; the place itself anew.
+        let pairs = (-8..=8).filter_map(|p| {
+            let own = roll + f64::from(p) * pitch;
+            Some((motion.pair(own)?, own))
+        });
+        let (_, own) = pairs.reduce(|a, b| if b.0 < a.0 { b } else { a })?;
+        let touch = motion.side.touch(own)?;
+        if touch.decider == Decider::PinionTip {
+            tip += 1.0;
+        }
+        if touch.at[0].abs() > 0.98 || touch.at[1].abs() > 0.98 {
+            wheel += 1.0;
+        }
+    }
+    Some([wheel / f64::from(rolls), tip / f64::from(rolls)])
+}
+
 /// The marked contact on the wheel flank.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Pattern {
@@ -433,10 +464,39 @@ pub(crate) struct Pattern {
     pub(crate) extents: [f64; 4],
 }
 
-/// Least gap at a wheel point over all rolls, the wheel held by whichever pair touches, mm.
-fn least_gap(motion: &Motion<'_>, changes: &[f64], at: [f64; 2]) -> Option<f64> {
+/// Change-over rolls: where the pair's curve crosses the next pair's, and their like a pitch apart.
+fn change_overs(motion: &Motion<'_>) -> Vec<f64> {
+    let pitch = motion.side.tooth_pitch();
+    let difference = |roll: f64| Some(motion.pair(roll)? - motion.pair(roll + pitch)?);
+    let mut changes = Vec::new();
+    const STEPS: i32 = 600;
+    for k in -STEPS..STEPS {
+        let (a, b) = (f64::from(k) * pitch / 100.0, f64::from(k + 1) * pitch / 100.0);
+        if let (Some(fa), Some(fb)) = (difference(a), difference(b))
+            && fa * fb <= 0.0
+        {
+            let at = super::vector::halve(|r| difference(r).unwrap_or(f64::NAN), a, b);
+            for k in -8..=8 {
+                changes.push(at + f64::from(k) * pitch);
+            }
+        }
+    }
+    changes.sort_by(f64::total_cmp);
+    changes.dedup_by(|a, b| (*a - *b).abs() < 1e-9);
+    changes
+}
+
+/// Least gaps at wheel points, mm.
+pub(crate) fn least_gaps(motion: &Motion<'_>, places: &[[f64; 2]]) -> Vec<Option<f64>> {
+    let changes = change_overs(motion);
+    places.iter().map(|at| least_gap(motion, &changes, 0.25, *at)).collect()
+}
+
+/// Least gap at a wheel point over all rolls, the wheel held by whichever pair touches, mm. Gaps above `near` are not
+/// looked into any further.
+fn least_gap(motion: &Motion<'_>, changes: &[f64], near: f64, at: [f64; 2]) -> Option<f64> {
     let side = &motion.side;
-    let middle = side.gears.pinion_point(side.side, at[0], at[1])?.roll;
+    let middle = side.gears.pinion_point(side.index, at[0], at[1])?.roll;
     let reach = 0.5 * side.tooth_pitch();
     let mut uv = at;
     let mut gap = |roll: f64| {
@@ -456,19 +516,38 @@ fn least_gap(motion: &Motion<'_>, changes: &[f64], at: [f64; 2]) -> Option<f64> 
             best = Some(v);
         }
     };
+    const SAMPLES: i32 = 8;
     for piece in borders.windows(2) {
-        let (mut a, mut b) = (piece[0], piece[1]);
-        keep(gap(a));
-        keep(gap(b));
-        for _ in 0..22 {
+        let (first, last) = (piece[0], piece[1]);
+        // Samples first: the partner may count over a part of the piece only.
+        let step = (last - first) / f64::from(SAMPLES);
+        let (mut lowest, mut at_lowest) = (f64::MAX, first);
+        for k in 0..=SAMPLES {
+            let roll = first + f64::from(k) * step;
+            let value = gap(roll);
+            keep(value);
+            if value.is_some_and(|v| v < lowest) {
+                (lowest, at_lowest) = (value.unwrap_or(f64::MAX), roll);
+            }
+        }
+        if lowest > near {
+            continue;
+        }
+        let (mut a, mut b) = ((at_lowest - step).max(first), (at_lowest + step).min(last));
+        for _ in 0..20 {
             let (c, d) = (b - 0.618_033_988_75 * (b - a), a + 0.618_033_988_75 * (b - a));
             let (at_c, at_d) = (gap(c), gap(d));
             keep(at_c);
             keep(at_d);
-            if at_c.unwrap_or(f64::MAX) < at_d.unwrap_or(f64::MAX) {
-                b = d
+            // Where neither counts, toward the sample that did.
+            let left = match (at_c, at_d) {
+                (None, None) => at_lowest < c,
+                _ => at_c.unwrap_or(f64::MAX) < at_d.unwrap_or(f64::MAX),
+            };
+            if left {
+                b = d;
             } else {
-                a = c
+                a = c;
             }
         }
     }
@@ -478,29 +557,12 @@ fn least_gap(motion: &Motion<'_>, changes: &[f64], at: [f64; 2]) -> Option<f64> 
 /// The pattern under a film (mm), on a grid of `cells` × `cells` of the x–y square; area and centroid by sub-cells of
 /// the bilinear surface of the least gap.
 pub(crate) fn pattern(motion: &Motion<'_>, film: f64, cells: usize) -> Option<Pattern> {
-    let pitch = motion.side.tooth_pitch();
-    // Change-over rolls: where the pair's curve crosses the next pair's.
-    let difference = |roll: f64| Some(motion.pair(roll)? - motion.pair(roll + pitch)?);
-    let mut changes = Vec::new();
-    const STEPS: i32 = 600;
-    for k in -STEPS..STEPS {
-        let (a, b) = (f64::from(k) * pitch / 100.0, f64::from(k + 1) * pitch / 100.0);
-        if let (Some(fa), Some(fb)) = (difference(a), difference(b))
-            && fa * fb <= 0.0
-        {
-            let at = super::vector::halve(|r| difference(r).unwrap_or(f64::NAN), a, b);
-            for k in -8..=8 {
-                changes.push(at + f64::from(k) * pitch);
-            }
-        }
-    }
-    changes.sort_by(f64::total_cmp);
-    changes.dedup_by(|a, b| (*a - *b).abs() < 1e-9);
+    let changes = change_overs(motion);
     let place = |k: usize| 2.0 * k as f64 / cells as f64 - 1.0;
     let gaps: Vec<Vec<f64>> = (0..=cells)
         .map(|i| {
             (0..=cells)
-                .map(|j| least_gap(motion, &changes, [place(i), place(j)]).unwrap_or(f64::NAN))
+                .map(|j| least_gap(motion, &changes, 3.0 * film, [place(i), place(j)]).unwrap_or(f64::NAN))
                 .collect()
         })
         .collect();

@@ -117,7 +117,7 @@ impl Gears {
 
     /// The wheel point of flank coordinates, by Newton's method on the angle round the wheel's axis.
     pub(crate) fn wheel_point(&self, side: usize, x: f64, y: f64) -> Option<V> {
-        let [r, z] = self.blank.from_flank(x, y);
+        let [r, z] = self.blank.section_of(x, y);
         let mut angle = self.pitch.zeta_m;
         for _ in 0..40 {
             let q = V(r * angle.cos(), r * angle.sin(), z);
@@ -135,7 +135,7 @@ impl Gears {
 
     /// Flank coordinates of a wheel-fixed point.
     pub(crate) fn flank_of(&self, q: V) -> [f64; 2] {
-        self.blank.to_flank((q.0 * q.0 + q.1 * q.1).sqrt(), q.2)
+        self.blank.coordinates_of((q.0 * q.0 + q.1 * q.1).sqrt(), q.2)
     }
 
     /// A wheel-fixed point seen from the pinion in the designed mesh at roll φ.

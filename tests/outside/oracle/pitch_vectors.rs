@@ -5,7 +5,6 @@
 //! n·(ω1 × v2 − ω2 × v1) = 0; the limit curvature is n·(ω12 × t)/|v12|; t is parallel to v12.
 
 use super::numbers::Numbers;
-use super::pitch_iteration::{Start, converge};
 use super::vector::{V, X, Y, Z, solve};
 
 /// The pitch point and what follows from it. Lengths in mm, angles in radians.
@@ -110,22 +109,21 @@ pub(crate) fn at(z1: f64, z2: f64, a: f64, r_m2: f64, beta_m1_if_bevel: f64, del
 }
 
 /// The pitch cones of design.md section 5: mean radius of the final pitch angle, spiral angle and limit radius as
-/// given.
-pub(crate) fn pitch(n: &Numbers) -> Pitch {
+/// given. Newton's method from the iteration's start values; `None` where it does not arrive.
+pub(crate) fn try_pitch(n: &Numbers) -> Option<Pitch> {
     let beta = n.beta_m1_deg.to_radians();
     if n.offset == 0.0 {
         let delta2 = (n.z2 / n.z1).atan();
-        return at(n.z1, n.z2, 0.0, (n.d_e2 - n.b2 * delta2.sin()) / 2.0, beta, delta2, 0.0);
+        return Some(at(
+            n.z1,
+            n.z2,
+            0.0,
+            (n.d_e2 - n.b2 * delta2.sin()) / 2.0,
+            beta,
+            delta2,
+            0.0,
+        ));
     }
-    let guess = converge(Start {
-        z1: n.z1,
-        z2: n.z2,
-        a: n.offset,
-        d_e2: n.d_e2,
-        b2: n.b2,
-        beta_1_deg: n.beta_m1_deg,
-        r_c0: n.limit_radius,
-    });
     let found = |x: [f64; 2]| {
         at(
             n.z1,
@@ -137,15 +135,38 @@ pub(crate) fn pitch(n: &Numbers) -> Pitch {
             x[1],
         )
     };
+    let (delta2, r_m2, r_m1) = first_guess(n);
+    let zeta = 2.0 * n.offset / (2.0 * r_m2 + 2.0 * r_m1 * delta2.cos());
+    // The spiral angle alone first: at this pitch angle, which ζ_m gives it.
+    let ([zeta], _) = solve(
+        |x: [f64; 1]| [found([delta2, x[0]]).beta1 - beta],
+        [zeta.asin()],
+        [1e-6],
+        40,
+    );
     let (x, residual) = solve(
         |x| {
             let p = found(x);
             [p.beta1 - beta, n.limit_radius / p.rho_lim.unwrap_or(f64::NAN) - 1.0]
         },
-        [guess.delta2.to_radians(), guess.zeta_m.to_radians()],
+        [delta2, zeta],
         [1e-6, 1e-6],
-        40,
+        60,
     );
-    assert!(residual < 1e-11, "pitch cones of the oracle: residual {residual:e}");
-    found(x)
+    (residual < 1e-11).then(|| found(x))
+}
+
+/// Steps 1 to 5 of the iteration.
+fn first_guess(n: &Numbers) -> (f64, f64, f64) {
+    let u = n.z2 / n.z1;
+    let delta2 = (u / 1.2).atan();
+    let r_m2 = (n.d_e2 - n.b2 * delta2.sin()) / 2.0;
+    let eps = (n.offset * delta2.sin() / r_m2).asin();
+    let k1 = n.beta_m1_deg.to_radians().tan() * eps.sin() + eps.cos();
+    (delta2, r_m2, r_m2 * k1 / u)
+}
+
+/// As [`try_pitch`], for sets that are known to have cones.
+pub(crate) fn pitch(n: &Numbers) -> Pitch {
+    try_pitch(n).expect("the oracle finds the pitch cones")
 }

@@ -1,0 +1,224 @@
+//! The file format `lashwright-support/1`: reading and checking.
+
+use super::fastener::ThreadJoint;
+use super::friction_series::FrictionSeries;
+use super::oil::Oil;
+use super::spacer::{LengthFault, Spacer, SpacerKind};
+use super::support::Support;
+use super::tapered::TaperedBearing;
+use crate::text::{Document, NumberRange, Problems, Table};
+
+/// Which of the two kinds a file names.
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum Kind {
+    Solid,
+    Collapsible,
+}
+
+impl Support {
+    /// Reads a support file.
+    ///
+    /// # Errors
+    /// Everything that is wrong with the text: what is not TOML, unknown keys, missing keys, wrong kinds, values out of
+    /// range, dimensions that cannot belong together.
+    pub fn from_toml(text: &str) -> Result<Self, Problems> {
+        let document = Document::parse(text)?;
+        let mut problems = Problems::new();
+        let p = &mut problems;
+        let mut root = document.root();
+        if !root.format("lashwright-support", 1, "pinion support", p) {
+            return Err(problems);
+        }
+        let name = root.text("name", 1..=60, p);
+        let head = root.table("head_bearing", p).and_then(|t| read_bearing(t, p));
+        let tail = root.table("tail_bearing", p).and_then(|t| read_bearing(t, p));
+        let spacer = root.table("spacer", p).and_then(|t| read_spacer(t, p));
+        let nut = root.table("nut", p).and_then(|t| read_nut(t, p));
+        let seal = root.table("seal", p).and_then(|mut t| {
+            let shaft = t.number("shaft_diameter_mm", NumberRange::closed(5.0, 300.0), p);
+            t.finish(p);
+            shaft
+        });
+        let oil = root.table("oil", p).and_then(|t| read_oil(t, p));
+        root.finish(p);
+        let support = (|| {
+            let (spacer, zero_preload_length_mm, structure_stiffness_n_per_um) = spacer?;
+            Some(Self {
+                name: name?,
+                head_bearing: head?,
+                tail_bearing: tail?,
+                spacer,
+                zero_preload_length_mm,
+                structure_stiffness_n_per_mm: 1.0e3 * structure_stiffness_n_per_um,
+                nut: nut?,
+                seal_shaft_diameter_mm: seal?,
+                oil: oil?,
+            })
+        })();
+        problems.verdict(support)
+    }
+}
+
+fn read_bearing(mut table: Table<'_>, p: &mut Problems) -> Option<TaperedBearing> {
+    let bore = table.number("bore_mm", NumberRange::closed(5.0, 400.0), p);
+    let outside = table.number("outside_diameter_mm", NumberRange::closed(10.0, 600.0), p);
+    let friction_series = read_series(&mut table, p);
+    let thrust_factor_y = table.number("thrust_factor_y", NumberRange::closed(0.3, 5.0), p);
+    let roller_count = table.integer("roller_count", 4..=100, p);
+    let roller_length_mm = table.number("roller_length_mm", NumberRange::closed(2.0, 200.0), p);
+    let friction_factor = table.number("friction_factor", NumberRange::closed(0.05, 20.0), p);
+    if let (Some(bore), Some(outside)) = (bore, outside)
+        && outside < 1.2 * bore
+    {
+        p.note(
+            table.place_of("outside_diameter_mm"),
+            format!("a cup of {outside} mm leaves no room for rollers round a bore of {bore} mm"),
+            "",
+            "Check that the two diameters are not exchanged; the cup is at least 1.2 times the bore.",
+        );
+    }
+    table.finish(p);
+    Some(TaperedBearing {
+        bore_mm: bore?,
+        outside_diameter_mm: outside?,
+        friction_series: friction_series?,
+        thrust_factor_y: thrust_factor_y?,
+        roller_count: roller_count?,
+        roller_length_mm: roller_length_mm?,
+        friction_factor: friction_factor?,
+    })
+}
+
+/// The row of the friction table; words are few enough to be listed once.
+fn read_series(table: &mut Table<'_>, p: &mut Problems) -> Option<FrictionSeries> {
+    let word = table.text("friction_series", 1..=12, p)?;
+    let series = FrictionSeries::from_name(&word);
+    if series.is_none() {
+        let known: Vec<&str> = FrictionSeries::ALL.iter().map(|s| s.name()).collect();
+        p.note(
+            table.place_of("friction_series"),
+            format!("there is no friction series \"{word}\""),
+            "a row of the friction table is wanted",
+            format!(
+                "Write one of {}; \"other\" for a bearing that none of them fits.",
+                known.join(", ")
+            ),
+        );
+    }
+    series
+}
+
+/// The spacer, the zero-preload length in mm, and the structure's stiffness in N/µm.
+fn read_spacer(mut table: Table<'_>, p: &mut Problems) -> Option<(Spacer, f64, f64)> {
+    let kind = table.choice("kind", &[("solid", Kind::Solid), ("collapsible", Kind::Collapsible)], p);
+    let free = table.number("free_length_mm", NumberRange::closed(2.0, 500.0), p);
+    let zero = table.number("zero_preload_length_mm", NumberRange::closed(2.0, 500.0), p);
+    let area = table.number("area_mm2", NumberRange::closed(20.0, 20_000.0), p);
+    let structure = table.number("structure_stiffness_n_per_um", NumberRange::closed(5.0, 5_000.0), p);
+    let spacer_kind = match kind {
+        Some(Kind::Collapsible) => {
+            let yield_force = table.number("yield_force_n", NumberRange::closed(500.0, 1.0e6), p);
+            let hardening = table.number("hardening_n_per_mm", NumberRange::closed(0.0, 1.0e6), p);
+            yield_force
+                .zip(hardening)
+                .map(|(yield_force_n, hardening_n_per_mm)| SpacerKind::Collapsible {
+                    yield_force_n,
+                    hardening_n_per_mm,
+                })
+        }
+        Some(Kind::Solid) => {
+            refuse_sleeve_keys(&mut table, p);
+            Some(SpacerKind::Solid)
+        }
+        None => {
+            // Which keys belong here is not known: ask for both, so that neither is called unknown as well.
+            for key in ["yield_force_n", "hardening_n_per_mm"] {
+                table.optional_number(key, NumberRange::closed(f64::NEG_INFINITY, f64::INFINITY), p);
+            }
+            None
+        }
+    };
+    if let (Some(kind), Some(free), Some(zero)) = (kind, free, zero)
+        && let Some(fault) = LengthFault::of(kind == Kind::Collapsible, free, zero)
+    {
+        p.note(table.place_of("free_length_mm"), fault.to_string(), "", fault.remedy());
+    }
+    table.finish(p);
+    let spacer = Spacer {
+        kind: spacer_kind?,
+        free_length_mm: free?,
+        area_mm2: area?,
+    };
+    Some((spacer, zero?, structure?))
+}
+
+fn refuse_sleeve_keys(table: &mut Table<'_>, p: &mut Problems) {
+    for key in ["yield_force_n", "hardening_n_per_mm"] {
+        if table.has(key) {
+            table.optional_number(key, NumberRange::closed(f64::NEG_INFINITY, f64::INFINITY), p);
+            p.note(
+                table.place_of(key),
+                format!("`spacer.{key}` belongs to a collapsible spacer, and this one is solid"),
+                "",
+                "Take it out, or write `kind = \"collapsible\"`.",
+            );
+        }
+    }
+}
+
+fn read_nut(mut table: Table<'_>, p: &mut Problems) -> Option<ThreadJoint> {
+    let friction = NumberRange::closed(0.02, 0.6);
+    let pitch = table.number("pitch_mm", NumberRange::closed(0.3, 10.0), p);
+    let pitch_diameter = table.number("pitch_diameter_mm", NumberRange::closed(5.0, 200.0), p);
+    let face = table.number("face_mean_diameter_mm", NumberRange::closed(5.0, 400.0), p);
+    let friction_thread = table.number("friction_thread", friction, p);
+    let friction_face = table.number("friction_face", friction, p);
+    if let (Some(pitch), Some(diameter)) = (pitch, pitch_diameter)
+        && 4.0 * pitch > diameter
+    {
+        p.note(
+            table.place_of("pitch_mm"),
+            format!("a pitch of {pitch} mm is too coarse for a thread of {diameter} mm"),
+            "",
+            "Check both numbers; the pitch is the advance a turn.",
+        );
+    }
+    if let (Some(face), Some(diameter)) = (face, pitch_diameter)
+        && face <= diameter
+    {
+        p.note(
+            table.place_of("face_mean_diameter_mm"),
+            format!("the face of the nut lies outside its thread, so {face} mm must be more than {diameter} mm"),
+            "",
+            "Give the mean of outer and inner diameter of the face that turns.",
+        );
+    }
+    table.finish(p);
+    Some(ThreadJoint {
+        pitch_mm: pitch?,
+        pitch_diameter_mm: pitch_diameter?,
+        face_mean_diameter_mm: face?,
+        friction_thread: friction_thread?,
+        friction_face: friction_face?,
+    })
+}
+
+fn read_oil(mut table: Table<'_>, p: &mut Problems) -> Option<Oil> {
+    let at_40 = table.number("viscosity_40_mm2_s", NumberRange::closed(5.0, 3_000.0), p);
+    let at_100 = table.number("viscosity_100_mm2_s", NumberRange::closed(2.0, 200.0), p);
+    if let (Some(cool), Some(hot)) = (at_40, at_100)
+        && hot >= cool
+    {
+        p.note(
+            table.place_of("viscosity_100_mm2_s"),
+            format!("oil of {cool} mm²/s at 40 °C cannot be as thick as {hot} mm²/s at 100 °C"),
+            "less than at 40 °C",
+            "Check that the two values are not exchanged.",
+        );
+    }
+    table.finish(p);
+    Some(Oil {
+        viscosity_40_mm2_s: at_40?,
+        viscosity_100_mm2_s: at_100?,
+    })
+}

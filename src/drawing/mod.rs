@@ -1,0 +1,24 @@
+//! Plain drawings in two dimensions: what charts, tooth views, dials and report plots are made of.
+//!
+//! A [`Picture`] is a list of [`Item`]s in points, x to the right, y down: paths with strokes and fills, texts, and
+//! groups that are clipped to a rectangle. Colours are named by what they mean ([`Ink`]) and become values only when a
+//! [`Theme`] is chosen. Colour is never the only carrier: lines differ by [`LineStyle`], areas by [`Hatch`], points by
+//! [`Mark`], so that a grey print says the same.
+//!
+//! - [`Axis`] and [`Frame`]: scales with ticks, and the frame of a plot.
+//! - [`svg`]: a picture as an SVG file that needs nothing else.
+
+mod axis;
+mod frame;
+mod ink;
+mod mark;
+mod path;
+mod picture;
+pub mod svg;
+
+pub use axis::{Axis, Tick};
+pub use frame::{Frame, Side};
+pub use ink::{Ink, Theme};
+pub use mark::Mark;
+pub use path::{Path, Point, Rect, Segment};
+pub use picture::{Anchor, Fill, Hatch, Item, LineStyle, Picture, Stroke, Text, Weight};
