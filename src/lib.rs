@@ -28,6 +28,7 @@ pub mod app;
 pub mod bearing;
 pub mod catalogue;
 pub mod cli;
+pub mod contact;
 pub mod document;
 pub mod drawing;
 pub mod gear;

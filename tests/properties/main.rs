@@ -1,5 +1,9 @@
-//! Invariants over random inputs.
+//! Properties that hold for every input, tried on random ones.
 
 mod bearing;
+#[path = "../outside/core.rs"]
+mod core;
+mod gear_pairs;
+mod random_sets;
 mod reading;
 mod roots;
