@@ -23,14 +23,20 @@
 //! [`gear`] (what a gear set is), then [`text`] (how files are read), [`job`] (what the program does for people) and
 //! [`cli`]. The core floors know no screen, no clock and no file: same inputs, same bits.
 
+#[cfg(feature = "window")]
+pub mod app;
 pub mod bearing;
 pub mod catalogue;
 pub mod cli;
+pub mod contact;
 pub mod document;
 pub mod drawing;
 pub mod gear;
 pub mod job;
 pub mod numerics;
+#[cfg(feature = "panels")]
+pub mod panels;
 pub mod quantity;
 pub mod store;
 pub mod text;
+pub mod view;

@@ -33,6 +33,7 @@ pub use blank::{Blank, ConeLine};
 pub use design::{DepthTaper, Design, EaseOff};
 pub use error::GeometryError;
 pub use flank::{Cutter, FlankPoint, WheelFlank};
+pub(crate) use pinion::{Level, Roll, sin_cos_near};
 pub use pinion::{Meeting, PinionFlank};
 pub use pitch::{PitchCones, PitchInput};
 pub use set::GearSet;

@@ -6,6 +6,7 @@
 pub mod check;
 mod failure;
 pub mod gear_sets;
+pub mod picture_file;
 pub mod preload;
 pub mod preload_picture;
 mod problem_text;

@@ -1,1 +1,126 @@
-//! Test target.
+//! The panels without a screen: what they show by its name, and what they ask for when something is pressed.
+
+mod fit;
+mod gears;
+mod head;
+mod stage;
+
+use egui::Vec2;
+use egui_kittest::Harness;
+use lashwright::gear::{DepthTaper, Design, EaseOff};
+use lashwright::panels::{theme, window_panel};
+use lashwright::quantity::Units;
+use lashwright::view::{
+    Command, GearEntry, Origin, Projection, StageView, TextSize, Theme, Turn, Viewpoint, WindowView,
+};
+
+/// What a test shows, and what was asked for.
+struct Desk {
+    gears: Vec<GearEntry>,
+    chosen: Option<usize>,
+    theme: Theme,
+    text_size: TextSize,
+    units: Units,
+    turn: Turn,
+    turning: bool,
+    projection: Projection,
+    asked: Vec<Command>,
+}
+
+impl Desk {
+    fn with_sets(count: u32) -> Self {
+        let gears = (0..count)
+            .map(|i| GearEntry::new(&design(i), Origin::BuiltIn))
+            .collect();
+        Self {
+            gears,
+            chosen: (count > 0).then_some(0),
+            theme: Theme::Paper,
+            text_size: TextSize::default(),
+            units: Units::Metric,
+            turn: Turn::new(11, 41),
+            turning: false,
+            projection: Projection::Perspective,
+            asked: Vec::new(),
+        }
+    }
+
+    fn view(&self) -> WindowView<'_> {
+        WindowView {
+            gears: &self.gears,
+            chosen: self.chosen,
+            theme: self.theme,
+            text_size: self.text_size,
+            units: self.units,
+            stage: StageView {
+                turning: self.turning,
+                turn: self.turn,
+                missing: self.chosen.is_none().then_some("No gear set is chosen."),
+                viewpoint: Some(Viewpoint::Corner),
+                projection: self.projection,
+            },
+        }
+    }
+}
+
+/// Invented sets: 11 teeth against 41, 42, 43 …
+fn design(number: u32) -> Design {
+    Design {
+        name: format!("Invented set {}", number + 1),
+        pinion_teeth: 11,
+        wheel_teeth: 41 + number,
+        offset_mm: 36.0,
+        wheel_outer_pitch_diameter_mm: 224.0,
+        wheel_face_width_mm: 32.0,
+        pinion_mean_spiral_angle_deg: 50.0,
+        limit_radius_mm: 101.0,
+        cutter_radius_mm: 134.0,
+        pressure_angle_drive_deg: 20.0,
+        pressure_angle_coast_deg: 20.0,
+        depth: DepthTaper::Tapered,
+        depth_factor: 2.0,
+        clearance_factor: 0.125,
+        wheel_addendum_factor: 0.23,
+        thickness_factor: 0.04,
+        lash_mm: 0.2,
+        ease_off_drive: EaseOff::default(),
+        ease_off_coast: EaseOff::default(),
+    }
+}
+
+/// The window of `size` points with `desk` in it.
+fn window(size: Vec2, desk: Desk) -> Harness<'static, Desk> {
+    let mut dressed = None;
+    Harness::builder().with_size(size).build_ui_state(
+        move |ui, desk: &mut Desk| {
+            let style = (desk.theme, desk.text_size);
+            if dressed != Some(style) {
+                theme::apply(ui.ctx(), desk.theme, desk.text_size);
+                if dressed.replace(style).is_none() {
+                    // Fonts are there from the next pass on.
+                    theme::install_fonts(ui.ctx());
+                    ui.ctx().request_repaint();
+                    return;
+                }
+            }
+            let mut asked = Vec::new();
+            let mut whole = egui::Ui::new(
+                ui.ctx().clone(),
+                egui::Id::new("window"),
+                egui::UiBuilder::new()
+                    .layer_id(egui::LayerId::background())
+                    .max_rect(ui.ctx().content_rect()),
+            );
+            window_panel(&mut whole, &desk.view(), &mut asked);
+            desk.asked.extend(asked);
+        },
+        desk,
+    )
+}
+
+const USUAL: Vec2 = Vec2::new(1280.0, 720.0);
+
+/// What was asked for since the last look.
+fn asked(harness: &mut Harness<'_, Desk>) -> Vec<Command> {
+    std::mem::take(&mut harness.state_mut().asked)
+}

@@ -1,1 +1,5 @@
-//! Test target.
+//! The window's program without a window: the session, the order of its systems, pictures drawn off-screen.
+
+mod picture;
+mod screenless;
+mod session;

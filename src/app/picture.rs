@@ -1,0 +1,373 @@
+//! Pictures without a window: the same program, drawn onto an image and driven by hand.
+
+use core::time::Duration;
+use std::path::{Path, PathBuf};
+use std::time::Instant;
+
+use bevy::app::PluginsState;
+use bevy::ecs::schedule::{LogLevel, ScheduleBuildSettings};
+use bevy::log::LogPlugin;
+use bevy::prelude::*;
+use bevy::render::RenderPlugin;
+use bevy::render::pipelined_rendering::PipelinedRenderingPlugin;
+use bevy::render::render_resource::{PollType, TextureFormat};
+use bevy::render::renderer::RenderDevice;
+use bevy::render::view::screenshot::{Screenshot, ScreenshotCaptured};
+use bevy::window::{ExitCondition, RequestRedraw};
+use bevy::winit::WinitPlugin;
+
+use super::preflight::{self, Adapter};
+use super::stage::{Drawing, Easel};
+use super::{AppError, Session, StageArea, program};
+use crate::job;
+use crate::view::{Blanks, Command, Orbit, Projection, TextSize, Theme, Viewpoint};
+
+/// What to draw.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PictureRequest {
+    /// Gear set to show: an embedded name or a file. Without it, the training set.
+    pub gears: Option<String>,
+    /// Width and height in pixels, each from [`PictureRequest::LEAST_PX`] to [`PictureRequest::MOST_PX`].
+    pub size_px: [u32; 2],
+    /// Where to look from.
+    pub viewpoint: Viewpoint,
+    /// Perspective or flat.
+    pub projection: Projection,
+    /// Paper or slate.
+    pub theme: Theme,
+    /// Size of text.
+    pub text_size: TextSize,
+    /// How far the pair has been turned, teeth.
+    pub turned_teeth: i32,
+    /// With the panels, as the window shows it; or the stage alone.
+    pub panels: bool,
+    /// Shaded or as parts.
+    pub drawing: Drawing,
+}
+
+impl Default for PictureRequest {
+    fn default() -> Self {
+        Self {
+            gears: None,
+            size_px: [1280, 720],
+            viewpoint: Viewpoint::default(),
+            projection: Projection::default(),
+            theme: Theme::default(),
+            text_size: TextSize::default(),
+            turned_teeth: 0,
+            panels: true,
+            drawing: Drawing::default(),
+        }
+    }
+}
+
+impl PictureRequest {
+    /// Smallest width and height, pixels.
+    pub const LEAST_PX: u32 = 64;
+    /// Smallest width and height for the whole window; a smaller picture shows the stage alone, pixels.
+    pub const LEAST_WINDOW_PX: [u32; 2] = [960, 540];
+    /// Largest width and height, pixels: what every driver can draw at once.
+    pub const MOST_PX: u32 = 4096;
+
+    /// A request from words of the command line: size as `WxH`, view as `corner`, `pinion`, `ring-gear` or `above`,
+    /// theme as `paper` or `slate`.
+    ///
+    /// # Errors
+    /// [`AppError::Argument`] names the word and what is allowed.
+    pub fn from_words(gears: Option<String>, size: &str, view: &str, theme: &str) -> Result<Self, AppError> {
+        let size_px = size
+            .split_once(['x', 'X', '×'])
+            .and_then(|(width, height)| Some([width.trim().parse().ok()?, height.trim().parse().ok()?]))
+            .filter(|size: &[u32; 2]| size.iter().all(|px| (Self::LEAST_PX..=Self::MOST_PX).contains(px)))
+            .ok_or_else(|| {
+                AppError::Argument(format!(
+                    "the size `{size}` cannot be used. Give width and height in pixels, each from {} to {}, for example \
+                     1280x720",
+                    Self::LEAST_PX,
+                    Self::MOST_PX
+                ))
+            })?;
+        let viewpoint = match view {
+            "corner" => Viewpoint::Corner,
+            "pinion" => Viewpoint::Pinion,
+            "ring-gear" => Viewpoint::RingGear,
+            "above" => Viewpoint::Above,
+            _ => {
+                return Err(AppError::Argument(format!(
+                    "there is no view `{view}`. Use corner, pinion, ring-gear or above"
+                )));
+            }
+        };
+        let theme = match theme {
+            "paper" => Theme::Paper,
+            "slate" => Theme::Slate,
+            _ => {
+                return Err(AppError::Argument(format!(
+                    "there is no theme `{theme}`. Use paper or slate"
+                )));
+            }
+        };
+        Ok(Self {
+            gears,
+            size_px,
+            viewpoint,
+            theme,
+            panels: size_px[0] >= Self::LEAST_WINDOW_PX[0] && size_px[1] >= Self::LEAST_WINDOW_PX[1],
+            ..Self::default()
+        })
+    }
+}
+
+/// How a picture was made.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PictureReport {
+    /// The driver that drew it; pixels can differ from one to the next.
+    pub adapter: Adapter,
+    /// From the start until the picture was finished for the first time, with all that is prepared once.
+    pub first_picture: Duration,
+    /// What each further frame takes.
+    pub frame: Duration,
+    /// How often another frame was asked for in the last two, although nothing changed. A window would never rest.
+    pub redraws_asked: usize,
+    /// Left, top, width and height of the stage in the picture, pixels.
+    pub stage_px: [f32; 4],
+    /// Where the stage was looked at from.
+    pub orbit: Orbit,
+    /// What was looked at.
+    pub blanks: Blanks,
+}
+
+impl core::fmt::Display for PictureReport {
+    /// One line for people: who drew it, and how long it took.
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        let (first, next) = (self.first_picture.as_millis(), self.frame.as_millis());
+        write!(
+            f,
+            "drawn in {first} ms by {}, {}; a further frame {next} ms",
+            self.adapter.name, self.adapter.driver
+        )
+    }
+}
+
+impl PictureReport {
+    /// Where a point of the axle lies in the picture: pixels from the left and from the top; `None` behind the eye.
+    pub fn pixel_of(&self, point_mm: nalgebra::Vector3<f64>) -> Option<[f64; 2]> {
+        let [left, top, width, height] = self.stage_px.map(f64::from);
+        let [right, up] = self.orbit.project(point_mm)?;
+        Some([left + width / 2.0 + right * height, top + height / 2.0 - up * height])
+    }
+}
+
+/// A picture in memory.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Picture {
+    /// Width and height, pixels.
+    pub size_px: [u32; 2],
+    /// Red, green, blue and opacity of each pixel, row by row from the top.
+    pub rgba: Vec<u8>,
+    /// How it was made.
+    pub report: PictureReport,
+}
+
+/// Draws a picture and writes it to a PNG file, whole or not at all.
+///
+/// # Errors
+/// No graphics driver, a gear set that cannot be read or drawn, or a file that cannot be written.
+pub fn picture(request: &PictureRequest, out: &Path) -> Result<PictureReport, AppError> {
+    let picture = draw(request)?;
+    let png = png_bytes(&picture)?;
+    job::picture_file::save(&PathBuf::from(out), &png)?;
+    Ok(picture.report)
+}
+
+/// Draws a picture.
+///
+/// # Errors
+/// As [`picture`], without the file.
+#[expect(
+    clippy::disallowed_methods,
+    reason = "how long drawing takes is measured here; no result depends on it"
+)]
+pub fn draw(request: &PictureRequest) -> Result<Picture, AppError> {
+    let start = Instant::now();
+    let session = session_of(request)?;
+    let blanks = session.blanks().cloned().map_err(|why| AppError::NoBlanks {
+        name: session
+            .view()
+            .chosen_gears()
+            .map_or_else(String::new, |gears| gears.name.clone()),
+        why: why.trim_end_matches('.').to_owned(),
+    })?;
+    let orbit = *session.orbit();
+    let adapter = preflight::adapter()?;
+    let mut easel = OffScreen::open(request, session);
+    // The panels learn the size of the picture in the second frame, the eye learns what they leave in the third, and
+    // the list has scrolled to the chosen set in the one after.
+    const FRAMES_TO_SETTLE: u32 = 5;
+    for _ in 0..FRAMES_TO_SETTLE {
+        easel.frame()?;
+    }
+    let first_picture = start.elapsed();
+    const FRAMES: u32 = 4;
+    let start = Instant::now();
+    for _ in 0..FRAMES {
+        easel.frame()?;
+    }
+    let frame = start.elapsed() / FRAMES;
+    let redraws_asked = easel.redraws_asked();
+    let rgba = easel.capture()?;
+    let [width, height] = request.size_px;
+    let stage_px = easel.stage_px().unwrap_or([0.0, 0.0, width as f32, height as f32]);
+    let report = PictureReport {
+        adapter,
+        first_picture,
+        frame,
+        redraws_asked,
+        stage_px,
+        orbit,
+        blanks,
+    };
+    Ok(Picture {
+        size_px: request.size_px,
+        rgba,
+        report,
+    })
+}
+
+fn session_of(request: &PictureRequest) -> Result<Session, AppError> {
+    let mut session = super::load(request.gears.as_deref())?;
+    super::prepare(&mut session, request.theme, request.text_size);
+    let asked = [
+        Command::LookFrom(request.viewpoint),
+        Command::SetProjection(request.projection),
+        Command::TurnTeeth(request.turned_teeth),
+    ];
+    for command in asked {
+        // A set without blanks cannot be turned; that is told where the blanks are asked for.
+        session.apply(command).unwrap_or_default();
+    }
+    Ok(session)
+}
+
+/// What the driver delivered.
+#[derive(Debug, Default, Resource)]
+struct Delivered(Option<Image>);
+
+/// The program with an image in place of a window.
+struct OffScreen {
+    app: App,
+    target: Handle<Image>,
+}
+
+impl OffScreen {
+    fn open(request: &PictureRequest, session: Session) -> Self {
+        let plugins = DefaultPlugins
+            .build()
+            .set(WindowPlugin {
+                primary_window: None,
+                exit_condition: ExitCondition::DontExit,
+                ..default()
+            })
+            // Everything is ready in the first frame that needs it.
+            .set(RenderPlugin {
+                synchronous_pipeline_compilation: true,
+                ..default()
+            })
+            .disable::<WinitPlugin>()
+            .disable::<PipelinedRenderingPlugin>()
+            .disable::<bevy::app::TerminalCtrlCHandlerPlugin>()
+            // One log a process; a picture has nothing to say that is not in its report.
+            .disable::<LogPlugin>();
+        let mut app = App::new();
+        app.add_plugins(plugins).init_resource::<Delivered>();
+        let [width, height] = request.size_px;
+        let image = Image::new_target_texture(width, height, TextureFormat::Rgba8UnormSrgb, None);
+        let target = app.world_mut().resource_mut::<Assets<Image>>().add(image);
+        let easel = Easel {
+            target: Some(target.clone().into()),
+            smoothing: if request.drawing == Drawing::Parts {
+                Msaa::Off
+            } else {
+                Msaa::Sample4
+            },
+            drawing: request.drawing,
+            panels: request.panels,
+        };
+        program(&mut app, session, easel);
+        // Two systems of which nobody says which comes first are a mistake of the program; every picture looks for it.
+        app.edit_schedule(Update, |schedule| {
+            schedule.set_build_settings(ScheduleBuildSettings {
+                ambiguity_detection: LogLevel::Error,
+                ..default()
+            });
+        });
+        while app.plugins_state() == PluginsState::Adding {
+            bevy::tasks::tick_global_task_pools_on_main_thread();
+        }
+        app.finish();
+        app.cleanup();
+        Self { app, target }
+    }
+
+    /// One frame, drawn to its end.
+    fn frame(&mut self) -> Result<(), AppError> {
+        self.app.update();
+        let device = self.app.world().resource::<RenderDevice>();
+        device
+            .poll(PollType::Wait {
+                submission_index: None,
+                timeout: Some(Duration::from_mins(1)),
+            })
+            .map(drop)
+            .map_err(|error| AppError::NoPicture {
+                reason: format!("the graphics driver does not answer ({error})"),
+            })
+    }
+
+    /// The pixels, red, green, blue and opacity each.
+    fn capture(&mut self) -> Result<Vec<u8>, AppError> {
+        self.app
+            .world_mut()
+            .spawn(Screenshot::image(self.target.clone()))
+            .observe(|captured: On<ScreenshotCaptured>, mut delivered: ResMut<Delivered>| {
+                delivered.0 = Some(captured.image.clone());
+            });
+        // It arrives one or two frames later.
+        const PATIENCE: u32 = 60;
+        for _ in 0..PATIENCE {
+            self.frame()?;
+            if let Some(image) = self.app.world_mut().resource_mut::<Delivered>().0.take() {
+                return image.data.ok_or_else(|| AppError::NoPicture {
+                    reason: "the picture came back empty".to_owned(),
+                });
+            }
+        }
+        Err(AppError::NoPicture {
+            reason: "the graphics driver delivered no picture".to_owned(),
+        })
+    }
+
+    fn redraws_asked(&self) -> usize {
+        self.app.world().resource::<Messages<RequestRedraw>>().len()
+    }
+
+    fn stage_px(&self) -> Option<[f32; 4]> {
+        self.app.world().resource::<StageArea>().stage_px
+    }
+}
+
+fn png_bytes(picture: &Picture) -> Result<Vec<u8>, AppError> {
+    let fail = |error: png::EncodingError| AppError::NoPicture {
+        reason: format!("the PNG cannot be made ({error})"),
+    };
+    let [width, height] = picture.size_px;
+    let mut bytes = Vec::new();
+    let mut encoder = png::Encoder::new(&mut bytes, width, height);
+    encoder.set_color(png::ColorType::Rgba);
+    encoder.set_depth(png::BitDepth::Eight);
+    encoder.set_source_srgb(png::SrgbRenderingIntent::Perceptual);
+    let mut writer = encoder.write_header().map_err(fail)?;
+    writer.write_image_data(&picture.rgba).map_err(fail)?;
+    writer.finish().map_err(fail)?;
+    Ok(bytes)
+}

@@ -1,0 +1,196 @@
+//! Steel, paste, and the ground behind.
+
+use bevy::asset::{RenderAssetUsages, uuid_handle};
+use bevy::camera::visibility::NoFrustumCulling;
+use bevy::mesh::{Indices, PrimitiveTopology};
+use bevy::prelude::*;
+use bevy::render::render_resource::AsBindGroup;
+use bevy::shader::ShaderRef;
+
+use super::super::Session;
+use super::{Drawing, Easel, Part, part_color};
+use crate::view::look::TOOTH;
+use crate::view::{Rgb, Theme};
+
+/// A colour of the look for Bevy.
+fn color(rgb: Rgb) -> Color {
+    let [red, green, blue] = rgb.channels();
+    Color::srgb_u8(red, green, blue)
+}
+
+/// The shader of [`Finish`].
+const FINISH_SHADER: Handle<Shader> = uuid_handle!("5c0a3a0e-3f0e-4a55-9a55-1f6b1c2e7d41");
+
+/// The finish of a surface: a colour, lit or flat, and how much of the shop it mirrors.
+#[derive(Debug, Clone, Asset, TypePath, AsBindGroup)]
+pub(super) struct Finish {
+    #[uniform(0)]
+    color: LinearRgba,
+    /// Lit (1) or flat (0), share of the shop that is mirrored, sharpness of the lamp's reflection.
+    #[uniform(0)]
+    nature: Vec4,
+}
+
+impl Finish {
+    fn flat(color: Color) -> Self {
+        Self {
+            color: color.into(),
+            nature: Vec4::ZERO,
+        }
+    }
+
+    fn lit(color: Color, mirrored: f32, sharpness: f32) -> Self {
+        Self {
+            color: color.into(),
+            nature: Vec4::new(1.0, mirrored, sharpness, 0.0),
+        }
+    }
+}
+
+impl Material for Finish {
+    fn fragment_shader() -> ShaderRef {
+        FINISH_SHADER.into()
+    }
+
+    fn enable_prepass() -> bool {
+        false
+    }
+
+    fn enable_shadows() -> bool {
+        false
+    }
+}
+
+/// Brings the finish and its shader, which is there before the first frame.
+pub(super) fn plugin(app: &mut App) {
+    let shader = Shader::from_wgsl(include_str!("finish.wgsl"), "lashwright/finish.wgsl");
+    let mut shaders = app.world_mut().resource_mut::<Assets<Shader>>();
+    if let Err(error) = shaders.insert(FINISH_SHADER.id(), shader) {
+        error!("the shader of the stage could not be kept: {error}");
+    }
+    app.add_plugins(MaterialPlugin::<Finish>::default());
+}
+
+/// The finishes of the parts.
+#[derive(Debug, Resource)]
+pub(super) struct Finishes {
+    body: [Handle<Finish>; 2],
+    traces: Handle<Finish>,
+    mark: Handle<Finish>,
+}
+
+impl Finishes {
+    /// The finish of a part.
+    pub(super) fn of(&self, part: Part) -> Handle<Finish> {
+        match part {
+            Part::Wheel => self.body[0].clone(),
+            Part::Pinion => self.body[1].clone(),
+            Part::Traces => self.traces.clone(),
+            Part::Mark => self.mark.clone(),
+        }
+    }
+}
+
+/// Makes the finishes.
+pub(super) fn prepare(mut commands: Commands, easel: Res<Easel>, mut finishes: ResMut<Assets<Finish>>) {
+    let mut finish = |part: Part| {
+        finishes.add(match easel.drawing {
+            Drawing::Parts => {
+                let [red, green, blue] = part_color(part);
+                Finish::flat(Color::srgb_u8(red, green, blue))
+            }
+            Drawing::Shaded => match part {
+                Part::Wheel | Part::Pinion => Finish::lit(color(TOOTH.steel), 0.36, 26.0),
+                Part::Traces => Finish::lit(color(TOOTH.steel_worn), 0.04, 8.0),
+                Part::Mark => Finish::lit(color(TOOTH.paste).darker(0.16), 0.0, 1.0),
+            },
+        })
+    };
+    let prepared = Finishes {
+        body: [finish(Part::Wheel), finish(Part::Pinion)],
+        traces: finish(Part::Traces),
+        mark: finish(Part::Mark),
+    };
+    commands.insert_resource(prepared);
+}
+
+/// The ground of the stage, drawn behind everything.
+#[derive(Debug, Component)]
+pub(super) struct Backdrop {
+    grounds: Vec<(Theme, Handle<Mesh>)>,
+}
+
+/// Hangs the ground up behind the stage; the eye gives it its size.
+pub(super) fn backdrop(
+    eye: &mut ChildSpawnerCommands<'_>,
+    theme: Theme,
+    meshes: &mut Assets<Mesh>,
+    finishes: &mut Assets<Finish>,
+) {
+    let grounds: Vec<(Theme, Handle<Mesh>)> = Theme::ALL
+        .into_iter()
+        .map(|theme| (theme, meshes.add(gradient(theme))))
+        .collect();
+    let mesh = grounds
+        .iter()
+        .find(|(of, _)| *of == theme)
+        .map(|(_, mesh)| mesh.clone())
+        .unwrap_or_default();
+    eye.spawn((
+        Name::new("Ground"),
+        Backdrop { grounds },
+        Mesh3d(mesh),
+        MeshMaterial3d(finishes.add(Finish::flat(Color::WHITE))),
+        NoFrustumCulling,
+    ));
+}
+
+/// A unit square that faces the eye, in the stage's colours from top to foot, in bands fine enough that the mixing of
+/// light and not of sRGB numbers in between is not seen.
+fn gradient(theme: Theme) -> Mesh {
+    const BANDS: u16 = 16;
+    let tokens = theme.tokens();
+    let (top, foot) = (color(tokens.stage_top).to_srgba(), color(tokens.stage_foot).to_srgba());
+    let mut positions = Vec::new();
+    let mut colors = Vec::new();
+    for row in 0..=BANDS {
+        let share = f32::from(row) / f32::from(BANDS);
+        let mixed = LinearRgba::from(foot * (1.0 - share) + top * share).to_f32_array();
+        for x in [-0.5, 0.5] {
+            positions.push([x, share - 0.5, 0.0]);
+            colors.push(mixed);
+        }
+    }
+    let indices = (0..BANDS)
+        .flat_map(|row| [0, 1, 3, 0, 3, 2].map(|corner| 2 * row + corner))
+        .collect();
+    Mesh::new(PrimitiveTopology::TriangleList, RenderAssetUsages::default())
+        .with_inserted_attribute(Mesh::ATTRIBUTE_NORMAL, vec![[0.0, 0.0, 1.0]; positions.len()])
+        .with_inserted_attribute(Mesh::ATTRIBUTE_POSITION, positions)
+        .with_inserted_attribute(Mesh::ATTRIBUTE_COLOR, colors)
+        .with_inserted_indices(Indices::U16(indices))
+}
+
+/// Changes the ground with the theme.
+pub(super) fn follow_theme(
+    session: Res<Session>,
+    easel: Res<Easel>,
+    mut clear: ResMut<ClearColor>,
+    backdrop: Option<Single<(&Backdrop, &mut Mesh3d)>>,
+    mut shown: Local<Option<Theme>>,
+) {
+    if *shown == Some(session.theme()) {
+        return;
+    }
+    *shown = Some(session.theme());
+    clear.0 = match easel.drawing {
+        Drawing::Shaded => color(session.theme().tokens().stage_foot),
+        Drawing::Parts => Color::BLACK,
+    };
+    if let Some(backdrop) = backdrop {
+        let (Backdrop { grounds }, mut mesh) = backdrop.into_inner();
+        if let Some((_, ground)) = grounds.iter().find(|(theme, _)| *theme == session.theme()) {
+            mesh.0 = ground.clone();
+        }
+    }
+}

@@ -1,0 +1,104 @@
+//! The window on the screen.
+
+use std::panic::{self, AssertUnwindSafe};
+
+use bevy::log::{Level, LogPlugin};
+use bevy::prelude::*;
+use bevy::render::RenderPlugin;
+use bevy::window::{PresentMode, WindowResizeConstraints, WindowResolution};
+
+use super::stage::{Drawing, Easel};
+use super::{AppError, PictureRequest, idle, preflight, program};
+use crate::view::{TextSize, Theme};
+
+/// What to open the window with.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct WindowRequest {
+    /// Gear set to show first: an embedded name or a file. Without it, the training set.
+    pub gears: Option<String>,
+    /// Paper or slate.
+    pub theme: Theme,
+    /// Size of text.
+    pub text_size: TextSize,
+}
+
+/// Opens the window and returns when it has been closed.
+///
+/// # Errors
+/// No display, no graphics driver, or a gear set that cannot be read; nothing was opened then.
+pub fn run(request: &WindowRequest) -> Result<(), AppError> {
+    let mut session = super::load(request.gears.as_deref())?;
+    super::prepare(&mut session, request.theme, request.text_size);
+    preflight::display()?;
+    let adapter = preflight::adapter()?;
+    // A processor that draws has better things to do than to smooth every edge four times.
+    let smoothing = if adapter.software { Msaa::Off } else { Msaa::Sample4 };
+
+    let window = Window {
+        title: "Lashwright".to_owned(),
+        name: Some("lashwright".to_owned()),
+        resolution: WindowResolution::new(1280, 720),
+        resize_constraints: WindowResizeConstraints {
+            min_width: PictureRequest::LEAST_WINDOW_PX[0] as f32,
+            min_height: PictureRequest::LEAST_WINDOW_PX[1] as f32,
+            ..default()
+        },
+        present_mode: PresentMode::AutoVsync,
+        ..default()
+    };
+    let plugins = DefaultPlugins
+        .set(WindowPlugin {
+            primary_window: Some(window),
+            ..default()
+        })
+        .set(RenderPlugin {
+            synchronous_pipeline_compilation: adapter.software,
+            ..default()
+        })
+        .set(quiet_log());
+    let mut app = App::new();
+    // The window system is opened here; where a library of it is missing, Bevy says so by a panic.
+    without_panic(|| {
+        app.add_plugins(plugins);
+    })?;
+    let easel = Easel {
+        target: None,
+        smoothing,
+        drawing: Drawing::Shaded,
+        panels: true,
+    };
+    program(&mut app, session, easel);
+    app.add_plugins(idle::plugin);
+    match app.run() {
+        AppExit::Success => Ok(()),
+        AppExit::Error(code) => Err(AppError::Start {
+            reason: format!("the window ended with code {code}"),
+        }),
+    }
+}
+
+/// Runs what may panic in code of others before anything is shown, and makes a sentence of the panic.
+fn without_panic(start: impl FnOnce()) -> Result<(), AppError> {
+    let before = panic::take_hook();
+    panic::set_hook(Box::new(|_| {}));
+    let done = panic::catch_unwind(AssertUnwindSafe(start));
+    panic::set_hook(before);
+    done.map_err(|payload| {
+        let said = payload.downcast_ref::<String>().map(String::as_str);
+        let said = said
+            .or_else(|| payload.downcast_ref::<&str>().copied())
+            .unwrap_or("it does not say why");
+        AppError::Start {
+            reason: format!("the window system did not start ({})", said.replace('\n', " ")),
+        }
+    })
+}
+
+/// Nothing but errors, unless `RUST_LOG` asks for more.
+fn quiet_log() -> LogPlugin {
+    LogPlugin {
+        filter: String::new(),
+        level: Level::ERROR,
+        ..default()
+    }
+}

@@ -1,0 +1,73 @@
+//! The exact route: both flanks of a pair at a placement.
+
+use crate::gear::Side;
+
+use super::gap::Stand;
+use super::gap_map::{GapMap, Gapper};
+use super::motion::{Curve, Envelope};
+use super::pattern::Pattern;
+use super::touch::Toucher;
+use super::{Contact, EdgeContact, Film, FlankContact, Lash, Pair, Placement};
+
+/// Motion of one flank. None where no pair can touch at some roll.
+pub(super) fn envelope(pair: &Pair, stand: &Stand, side: Side) -> Option<Envelope> {
+    let flank = pair.flank(side);
+    let pitch = pair.gears().wheel_pitch_rad();
+    let step = pitch / pair.resolution().rolls as f64;
+    let toucher = Toucher { stand, flank };
+    let curve = Curve::new(&toucher, flank.first_sample, flank.last_sample, step);
+    Envelope::new(&curve, pitch)
+}
+
+/// Smallest gaps of one flank that moves by this envelope.
+pub(super) fn map(pair: &Pair, stand: &Stand, side: Side, envelope: &Envelope) -> GapMap {
+    let kinks = envelope.kinks();
+    let gapper = Gapper {
+        stand,
+        flank: pair.flank(side),
+        envelope,
+        kinks: &kinks,
+    };
+    gapper.map(pair.resolution())
+}
+
+pub(super) fn solve(pair: &Pair, placement: Placement, film: Film) -> Contact {
+    let stand = Stand::new(pair.gears(), placement);
+    let envelopes = Side::BOTH.map(|side| envelope(pair, &stand, side));
+    let flank = |side: Side, envelope: &Option<Envelope>| {
+        envelope.as_ref().map_or(FlankContact::NONE, |envelope| {
+            let map = map(pair, &stand, side, envelope);
+            let (low, high) = envelope.range();
+            let [wheel, pinion_tip] = envelope.edge_shares();
+            FlankContact {
+                pattern: Pattern::of(&map, film.thickness_um),
+                transmission_error_urad: Some(1e6 * (high - low)),
+                edge_contact: Some(EdgeContact { wheel, pinion_tip }),
+            }
+        })
+    };
+    let [drive, coast] = &envelopes;
+    Contact {
+        lash: lash(pair, drive.as_ref(), coast.as_ref()),
+        drive: flank(Side::Drive, drive),
+        coast: flank(Side::Coast, coast),
+    }
+}
+
+/// Lash over one pitch: j0 + (D_drive(φ) + D_coast(φ + 2ψ j0/d_e2)) d_e2/2.
+pub(super) fn lash(pair: &Pair, drive: Option<&Envelope>, coast: Option<&Envelope>) -> Option<Lash> {
+    let design = pair.gears().design();
+    let radius = 0.5 * design.wheel_outer_pitch_diameter_mm;
+    let (low, mean, high) = drive?.sum(coast?, lash_lead(pair));
+    Some(Lash {
+        min_mm: design.lash_mm + low * radius,
+        mean_mm: design.lash_mm + mean * radius,
+        max_mm: design.lash_mm + high * radius,
+    })
+}
+
+/// How much further the coast flank's roll is taken: the pinion's tooth is thinner by the designed lash.
+pub(super) fn lash_lead(pair: &Pair) -> f64 {
+    let design = pair.gears().design();
+    pair.flank(Side::Drive).toward * design.lash_mm / (0.5 * design.wheel_outer_pitch_diameter_mm)
+}

@@ -1,0 +1,164 @@
+//! The gear sets that were found, and the numbers of the chosen one.
+
+use egui::{EventFilter, Id, Key, Modifiers, ScrollArea, Ui};
+
+use super::theme::Ink;
+use super::widget::{self, Row};
+use crate::quantity::{self, Units};
+use crate::view::gear_list::Family;
+use crate::view::{Command, GearEntry, TextSize, WindowView};
+
+/// The list of gear sets. A click or the space bar chooses; with the keyboard in the list, up and down choose the
+/// neighbour.
+pub fn gear_list_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let ink = Ink::new(view.theme, view.text_size);
+    let muted = ink.color(|t| t.muted);
+    ui.horizontal(|ui| {
+        ui.spacing_mut().interact_size.y = 0.0;
+        // With large text the tab above says it already.
+        if !ink.large() {
+            widget::words(ui, "Gear sets", ink.zone_title(), ink.color(|t| t.text));
+        }
+        widget::words(ui, &format!("{} found", view.gears.len()), ink.small(), muted);
+    });
+    ui.add_space(ink.space(4.0));
+    if view.gears.is_empty() {
+        widget::words(ui, "No gear set was found.", ink.body(), muted);
+        return;
+    }
+    let list = ui.id().with("gear sets");
+    ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for (index, entry) in view.gears.iter().enumerate() {
+            row(ui, &ink, view, list, index, entry, out);
+        }
+    });
+}
+
+fn row(
+    ui: &mut Ui,
+    ink: &Ink,
+    view: &WindowView<'_>,
+    list: Id,
+    index: usize,
+    entry: &GearEntry,
+    out: &mut Vec<Command>,
+) {
+    let numbers = &entry.numbers;
+    let second = format!("{}, {}", numbers.meeting.label(), entry.origin.label());
+    let chosen = view.chosen == Some(index);
+    let response = widget::list_row(
+        ui,
+        ink,
+        list.with(index),
+        &Row {
+            title: &entry.name,
+            second: &second,
+            chosen,
+        },
+    );
+    if response.clicked() {
+        out.push(Command::ChooseGears(index));
+    }
+    if response.gained_focus() {
+        response.scroll_to_me(None);
+    }
+    // The chosen set is in view: in the middle when the list is first shown or text grew, otherwise moved no farther
+    // than needed, so that nothing jumps under the pointer.
+    let seen = list.with("seen");
+    let now = (index, view.text_size);
+    let before = ui.data(|data| data.get_temp::<(usize, TextSize)>(seen));
+    if chosen && before != Some(now) {
+        ui.data_mut(|data| data.insert_temp(seen, now));
+        let same_text = before.is_some_and(|(_, text_size)| text_size == view.text_size);
+        response.scroll_to_me((!same_text).then_some(egui::Align::Center));
+    }
+    if response.has_focus() {
+        let arrows = EventFilter {
+            vertical_arrows: true,
+            ..EventFilter::default()
+        };
+        ui.memory_mut(|memory| memory.set_focus_lock_filter(response.id, arrows));
+        // Taken out, because the neighbour has the keyboard within the same pass.
+        let [up, down] =
+            ui.input_mut(|input| [Key::ArrowUp, Key::ArrowDown].map(|key| input.consume_key(Modifiers::NONE, key)));
+        let neighbour = match (up, down) {
+            (true, false) => index.checked_sub(1),
+            (false, true) => Some(index + 1).filter(|next| *next < view.gears.len()),
+            _ => None,
+        };
+        if let Some(neighbour) = neighbour {
+            out.push(Command::ChooseGears(neighbour));
+            ui.memory_mut(|memory| memory.request_focus(list.with(neighbour)));
+        }
+    }
+}
+
+/// A length of the design, as a drawing states it: millimetres with one decimal at most, inches with three.
+fn design_length(length_mm: f64, units: Units) -> String {
+    match units {
+        Units::Metric => {
+            let whole = (length_mm - length_mm.round()).abs() < 0.05;
+            format!("{}\u{a0}mm", quantity::number(length_mm, usize::from(!whole)))
+        }
+        Units::Inch => format!("{}\u{a0}in", quantity::number(quantity::inches(length_mm), 3)),
+    }
+}
+
+/// The numbers of the chosen set.
+pub fn gear_numbers_panel(ui: &mut Ui, view: &WindowView<'_>) {
+    let ink = Ink::new(view.theme, view.text_size);
+    let Some(entry) = view.chosen_gears() else {
+        widget::words(
+            ui,
+            "Choose a gear set to see it on the stage.",
+            ink.body(),
+            ink.color(|t| t.muted),
+        );
+        return;
+    };
+    let numbers = &entry.numbers;
+    widget::words(ui, &entry.name, ink.section(), ink.color(|t| t.text));
+    ui.add_space(ink.space(2.0));
+    ui.spacing_mut().item_spacing.y = 0.0;
+    let teeth = format!(
+        "{} to {}, {}",
+        numbers.pinion_teeth,
+        numbers.wheel_teeth,
+        numbers.meeting.label()
+    );
+    let spiral = format!("{}°", quantity::number(numbers.pinion_spiral_angle_deg, 1));
+    let rows = [
+        ("Teeth", teeth),
+        ("Ratio", quantity::number(numbers.ratio, 3)),
+        (
+            "Ring gear diameter",
+            design_length(numbers.ring_gear_diameter_mm, view.units),
+        ),
+        (
+            "Offset",
+            if numbers.offset_mm > 0.0 {
+                design_length(numbers.offset_mm, view.units)
+            } else {
+                "none".to_owned()
+            },
+        ),
+        ("Pinion spiral angle", spiral),
+        ("Tooth depth", numbers.depth_label().to_owned()),
+        ("Family", numbers.family.map_or("\u{2013}", Family::label).to_owned()),
+    ];
+    for (word, number) in rows {
+        widget::number_row(ui, &ink, word, &number);
+    }
+    ui.add_space(ink.space(6.0));
+    if let Some(family) = numbers.family {
+        widget::words(ui, family.rule(), ink.small(), ink.color(|t| t.muted));
+    }
+}
+
+/// Height that [`gear_numbers_panel`] needs at 100 % to 130 %, points.
+pub(super) fn numbers_height(ink: &Ink) -> f32 {
+    let rows = 7.0;
+    let name = 2.0 * 18.0;
+    ink.scaled(24.0) * rows + ink.scaled(name) + ink.scaled(2.0 * 16.0) + ink.space(16.0)
+}

@@ -1,0 +1,133 @@
+//! The panels of the window: egui only, without a window, so that they are tested without a screen.
+//!
+//! A panel is a plain function of what is to be seen; it draws and writes down what was asked for. Nothing here
+//! changes any state but egui's own. [`window_panel`] lays all of them out; [`theme`] holds fonts, colours and sizes,
+//! [`Zones`] the division of the window, `widget` what can be pressed.
+
+mod gears;
+mod head;
+mod note;
+mod stage;
+pub mod theme;
+mod widget;
+mod zones;
+
+use egui::{Rect, Ui, UiBuilder, Vec2, vec2};
+
+pub use gears::{gear_list_panel, gear_numbers_panel};
+pub use head::head_panel;
+pub use note::note_panel;
+pub use stage::{stage_captions_panel, stage_panel, turning_panel};
+pub use theme::Ink;
+pub use zones::Zones;
+
+use crate::view::{Command, WindowView};
+
+/// Which half of the side panel is shown when text is so large that both do not fit.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+enum SideTab {
+    #[default]
+    List,
+    Numbers,
+}
+
+/// Draws everything but the gears themselves and returns the stage, the part of the window that is left for them, in
+/// points.
+pub fn window_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) -> Rect {
+    let ink = Ink::new(view.theme, view.text_size);
+    let window = ui.max_rect();
+    let margin = ink.space(16.0);
+    let note_margin = vec2(margin, ink.space(7.0));
+    let stage_width = Zones::stage_width(window.size(), &ink);
+    let note_height = note::note_height(ui, &ink, stage_width, note_margin);
+    let work_height = stage::turning_height(ui, &ink, stage_width - 2.0 * margin);
+    let zones = Zones::divide(window.size(), &ink, note_height, work_height);
+    let at = |zone: Rect| zone.translate(window.min.to_vec2());
+
+    ground(ui, &ink, &zones, window.min.to_vec2());
+    in_zone(ui, "head", at(zones.head), vec2(margin, 0.0), |ui| {
+        head_panel(ui, view, out);
+    });
+    in_zone(ui, "side", at(zones.side), vec2(margin, ink.space(12.0)), |ui| {
+        side(ui, &ink, view, out);
+    });
+    let stage = at(zones.stage);
+    stage_panel(ui, stage, view, out);
+    in_zone(ui, "captions", stage, Vec2::ZERO, |ui| {
+        stage_captions_panel(ui, stage, view, out);
+    });
+    in_zone(ui, "note", at(zones.note), note_margin, |ui| note_panel(ui, view));
+    in_zone(ui, "work", at(zones.work), vec2(margin, 0.0), |ui| {
+        turning_panel(ui, view, out);
+    });
+    lines(ui, &ink, &zones, window.min.to_vec2());
+    stage
+}
+
+fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    if ink.large() {
+        let key = ui.id().with("tab");
+        let mut tab = ui.data(|data| data.get_temp::<SideTab>(key)).unwrap_or_default();
+        let tabs = [("Gear sets", SideTab::List), ("Numbers", SideTab::Numbers)];
+        let tabs = tabs.map(|(label, value)| widget::Cell { label, value, hint: "" });
+        if let Some(pressed) = widget::segments(ui, ink, "Show", &tabs, Some(tab)) {
+            tab = pressed;
+            ui.data_mut(|data| data.insert_temp(key, tab));
+        }
+        ui.add_space(ink.space(8.0));
+        match tab {
+            SideTab::List => gear_list_panel(ui, view, out),
+            SideTab::Numbers => {
+                egui::ScrollArea::vertical()
+                    .auto_shrink([false, false])
+                    .show(ui, |ui| gear_numbers_panel(ui, view));
+            }
+        }
+        return;
+    }
+    let inside = ui.max_rect();
+    let split = (inside.bottom() - gears::numbers_height(ink)).max(inside.top() + 0.3 * inside.height());
+    let list = Rect::from_min_max(inside.min, egui::pos2(inside.right(), split - ink.space(12.0)));
+    let numbers = Rect::from_min_max(egui::pos2(inside.left(), split), inside.max);
+    in_zone(ui, "list", list, Vec2::ZERO, |ui| gear_list_panel(ui, view, out));
+    ui.painter()
+        .hline(inside.x_range(), split - ink.space(6.0), ink.line(1.0, |t| t.line));
+    in_zone(ui, "numbers", numbers, Vec2::ZERO, |ui| {
+        egui::ScrollArea::vertical()
+            .auto_shrink([false, false])
+            .show(ui, |ui| gear_numbers_panel(ui, view));
+    });
+}
+
+fn in_zone<R>(ui: &mut Ui, name: &str, zone: Rect, margin: Vec2, add: impl FnOnce(&mut Ui) -> R) -> R {
+    let builder = UiBuilder::new().id_salt(name).max_rect(zone.shrink2(margin));
+    ui.scope_builder(builder, |ui| {
+        ui.set_clip_rect(zone.intersect(ui.clip_rect()));
+        add(ui)
+    })
+    .inner
+}
+
+fn ground(ui: &Ui, ink: &Ink, zones: &Zones, shift: Vec2) {
+    let painter = ui.painter();
+    for (zone, fill) in [
+        (zones.head, ink.color(|t| t.panel)),
+        (zones.side, ink.color(|t| t.panel)),
+        (zones.note, ink.color(|t| t.panel)),
+        (zones.work, ink.color(|t| t.ground)),
+    ] {
+        painter.rect_filled(zone.translate(shift), 0.0, fill);
+    }
+}
+
+/// Zones are parted by lines, drawn last and on their edges.
+fn lines(ui: &Ui, ink: &Ink, zones: &Zones, shift: Vec2) {
+    let painter = ui.painter();
+    let edge = ink.line(2.0, |t| t.text);
+    let thin = ink.line(1.0, |t| t.line);
+    let [head, side, note, work] = [zones.head, zones.side, zones.note, zones.work].map(|zone| zone.translate(shift));
+    painter.hline(head.x_range(), head.bottom() - 1.0, edge);
+    painter.vline(side.right() - 0.5, side.y_range(), thin);
+    painter.hline(note.x_range(), note.top() + 1.0, edge);
+    painter.hline(work.x_range(), work.top() + 0.5, thin);
+}

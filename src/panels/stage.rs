@@ -1,0 +1,354 @@
+//! The stage as egui sees it: who owns pointer and keys, where from, and what can be done. The gears themselves are
+//! drawn by whoever draws the stage; this only says what is asked of it.
+
+use egui::{
+    Align, EventFilter, Key, Layout, PointerButton, Rect, Response, Sense, StrokeKind, Ui, UiBuilder, WidgetInfo,
+    WidgetType, vec2,
+};
+
+use super::theme::Ink;
+use super::widget::{self, ButtonFace, Cell, Rank};
+use crate::quantity::radians;
+use crate::view::{Command, Projection, Turn, Viewpoint, WindowView};
+
+/// Degrees of orbit for a point of drag.
+const DEGREES_A_POINT: f64 = 0.35;
+/// Degrees of orbit for an arrow key.
+const DEGREES_A_KEY: f64 = 5.0;
+/// Share of the height that an arrow key with shift moves.
+const SHARE_A_KEY: f64 = 0.05;
+/// Points of scrolling in a notch of the wheel.
+const POINTS_A_NOTCH: f64 = 40.0;
+
+/// Drag goes round, drag with the right or middle button or with shift shifts, the wheel zooms. Keys act when the
+/// keyboard is on the stage or nowhere, so that they are quiet while anything else has it.
+pub fn stage_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) -> Response {
+    let ink = Ink::new(view.theme, view.text_size);
+    let response = ui.interact(rect, ui.id().with("stage"), Sense::click_and_drag());
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, "Stage"));
+    pointer(ui, rect, &response, out);
+    let focused = ui.memory(egui::Memory::focused);
+    if focused.is_none() || focused == Some(response.id) {
+        keys(ui, view, out);
+    }
+    if response.has_focus() {
+        let arrows = EventFilter {
+            vertical_arrows: true,
+            horizontal_arrows: true,
+            ..EventFilter::default()
+        };
+        ui.memory_mut(|memory| memory.set_focus_lock_filter(response.id, arrows));
+        widget::focus_outline(ui, &ink, &response, rect.shrink(5.0));
+    }
+    response
+}
+
+fn pointer(ui: &Ui, rect: Rect, response: &Response, out: &mut Vec<Command>) {
+    let shifted = ui.input(|input| input.modifiers.shift);
+    let delta = response.drag_delta();
+    if delta != egui::Vec2::ZERO {
+        let aside = response.dragged_by(PointerButton::Secondary) || response.dragged_by(PointerButton::Middle);
+        if aside || shifted {
+            let height = f64::from(rect.height().max(1.0));
+            out.push(Command::Pan {
+                right: f64::from(delta.x) / height,
+                up: -f64::from(delta.y) / height,
+            });
+        } else {
+            // The gears follow the hand: the eye goes the other way.
+            out.push(Command::Orbit {
+                azimuth_rad: radians(-f64::from(delta.x) * DEGREES_A_POINT),
+                elevation_rad: radians(f64::from(delta.y) * DEGREES_A_POINT),
+            });
+        }
+    }
+    if response.contains_pointer() {
+        let (scrolled, pinched) = ui.input(|input| (input.smooth_scroll_delta().y, input.zoom_delta()));
+        let notches = f64::from(scrolled) / POINTS_A_NOTCH + (f64::from(pinched) - 1.0) * 12.0;
+        if notches != 0.0 {
+            out.push(Command::Zoom(notches));
+        }
+    }
+}
+
+fn keys(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let (pressed, shift, plain) = ui.input(|input| {
+        let pressed: Vec<Key> = input
+            .events
+            .iter()
+            .filter_map(|event| match event {
+                egui::Event::Key { key, pressed: true, .. } => Some(*key),
+                _ => None,
+            })
+            .collect();
+        (
+            pressed,
+            input.modifiers.shift,
+            !input.modifiers.ctrl && !input.modifiers.alt && !input.modifiers.command,
+        )
+    });
+    if plain {
+        out.extend(pressed.into_iter().filter_map(|key| command_of_key(key, shift, view)));
+    }
+}
+
+/// What a key asks for at the stage.
+fn command_of_key(key: Key, shift: bool, view: &WindowView<'_>) -> Option<Command> {
+    let arrow = |x: f64, y: f64| {
+        if shift {
+            Command::Pan {
+                right: x * SHARE_A_KEY,
+                up: y * SHARE_A_KEY,
+            }
+        } else {
+            Command::Orbit {
+                azimuth_rad: radians(x * DEGREES_A_KEY),
+                elevation_rad: radians(y * DEGREES_A_KEY),
+            }
+        }
+    };
+    Some(match key {
+        Key::ArrowLeft => arrow(-1.0, 0.0),
+        Key::ArrowRight => arrow(1.0, 0.0),
+        Key::ArrowUp => arrow(0.0, 1.0),
+        Key::ArrowDown => arrow(0.0, -1.0),
+        Key::Plus | Key::Equals => Command::Zoom(1.0),
+        Key::Minus => Command::Zoom(-1.0),
+        Key::Num1 => Command::LookFrom(Viewpoint::Corner),
+        Key::Num2 => Command::LookFrom(Viewpoint::Pinion),
+        Key::Num3 => Command::LookFrom(Viewpoint::RingGear),
+        Key::Num4 => Command::LookFrom(Viewpoint::Above),
+        Key::F => Command::SetProjection(other_projection(view.stage.projection)),
+        Key::Space if view.stage.missing.is_none() => Command::SetTurning(!view.stage.turning),
+        Key::Period if view.stage.missing.is_none() => Command::TurnTeeth(1),
+        Key::Comma if view.stage.missing.is_none() => Command::TurnTeeth(-1),
+        _ => return None,
+    })
+}
+
+fn other_projection(projection: Projection) -> Projection {
+    match projection {
+        Projection::Perspective => Projection::Flat,
+        Projection::Flat => Projection::Perspective,
+    }
+}
+
+/// What the stage says over the picture: where from, what is drawn, and the buttons for it.
+pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let ink = Ink::new(view.theme, view.text_size);
+    let inside = rect.shrink2(vec2(ink.space(12.0), ink.space(10.0)));
+    let builder = UiBuilder::new()
+        .id_salt("views")
+        .max_rect(inside)
+        .layout(Layout::right_to_left(Align::Min));
+    let buttons = ui
+        .scope_builder(builder, |ui| {
+            let flat = view.stage.projection == Projection::Flat;
+            let response = widget::lone_cell(ui, &ink, "Projection", "Flat", flat);
+            if response.on_hover_text("Parallel lines stay parallel. Key F").clicked() {
+                out.push(Command::SetProjection(other_projection(view.stage.projection)));
+            }
+            let views = Viewpoint::ALL.map(|viewpoint| Cell {
+                label: viewpoint.label(),
+                value: viewpoint,
+                hint: key_hint(viewpoint),
+            });
+            if let Some(viewpoint) = widget::segments(ui, &ink, "View", &views, view.stage.viewpoint) {
+                out.push(Command::LookFrom(viewpoint));
+            }
+        })
+        .response
+        .rect;
+    let (title, second) = match view.stage.missing {
+        Some(why) => ("Nothing on the stage", why),
+        None => (
+            view.stage.viewpoint.map_or("Turned by hand", Viewpoint::caption),
+            WHAT_IS_DRAWN,
+        ),
+    };
+    title_block(ui, &ink, inside.left_top(), buttons, title, second);
+}
+
+/// What the tooltip of a view says.
+const fn key_hint(viewpoint: Viewpoint) -> &'static str {
+    match viewpoint {
+        Viewpoint::Corner => "From between the toothed side and the flange. Key 1",
+        Viewpoint::Pinion => "Along the pinion's axis, from the flange. Key 2",
+        Viewpoint::RingGear => "Along the ring gear's axis, from the toothed side. Key 3",
+        Viewpoint::Above => "From above. Key 4",
+    }
+}
+
+/// What the picture shows and what it does not.
+const WHAT_IS_DRAWN: &str =
+    "Pitch cones, one line a tooth; teeth are not drawn. Yellow: one tooth of each gear is marked.";
+
+/// What the picture is, in a frame as on a drawing, so that it can be read whatever lies behind it. With large text
+/// the second rank gives way to the picture and is said when the pointer rests on the first.
+///
+/// It stands in the upper left corner, and below the buttons where there is no room beside them.
+fn title_block(ui: &mut Ui, ink: &Ink, corner: egui::Pos2, buttons: Rect, title: &str, second: &str) {
+    let text = ink.color(|t| t.text);
+    let wrap = ink.scaled(236.0);
+    let first = ui.painter().layout(title.to_owned(), ink.section(), text, wrap);
+    let below = (!ink.large()).then(|| ui.painter().layout(second.to_owned(), ink.small(), text, wrap));
+    let pad = vec2(ink.space(8.0), ink.space(6.0));
+    let below_size = below.as_ref().map_or(egui::Vec2::ZERO, |galley| galley.size());
+    let size = vec2(first.size().x.max(below_size.x), first.size().y + below_size.y) + 2.0 * pad;
+    let beside = corner.x + size.x + ink.space(8.0) <= buttons.left();
+    let top = if beside {
+        corner.y
+    } else {
+        buttons.bottom() + ink.space(6.0)
+    };
+    let rect = Rect::from_min_size(egui::pos2(corner.x, top), size);
+    let response = ui.interact(rect, ui.id().with("title block"), Sense::hover());
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("{title}. {second}")));
+    ui.painter().rect(
+        rect,
+        0.0,
+        ink.color(|t| t.panel),
+        ink.line(1.0, |t| t.line),
+        StrokeKind::Inside,
+    );
+    let below_top = rect.min + pad + vec2(0.0, first.size().y);
+    ui.painter().galley(rect.min + pad, first, text);
+    if let Some(below) = below {
+        ui.painter().galley(below_top, below, text);
+    } else {
+        response.on_hover_text(second);
+    }
+}
+
+/// What can be done, and how far the pair has been turned.
+pub fn turning_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let ink = Ink::new(view.theme, view.text_size);
+    let stage = &view.stage;
+    ui.add_enabled_ui(stage.missing.is_none(), |ui| {
+        let buttons = |ui: &mut Ui, out: &mut Vec<Command>| {
+            for (face, command) in work_buttons(stage.turning) {
+                if widget::button(ui, &ink, &face).clicked() {
+                    out.push(command);
+                }
+            }
+        };
+        let (_, readout_below) = work_rows(ui, &ink, ui.available_width());
+        if readout_below {
+            ui.add_space(ink.space(8.0));
+            ui.horizontal_wrapped(|ui| buttons(ui, out));
+            readout(ui, &ink, &stage.turn);
+        } else {
+            ui.horizontal_centered(|ui| {
+                buttons(ui, out);
+                ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+                    readout(ui, &ink, &stage.turn);
+                    hand_hint(ui, &ink);
+                });
+            });
+        }
+    });
+}
+
+/// How the stage is turned by hand, in the room that is left; where there is none, it is left out.
+fn hand_hint(ui: &mut Ui, ink: &Ink) {
+    let hint = "Drag goes round, right drag shifts,\nthe wheel zooms.".to_owned();
+    let galley = ui.painter().layout_no_wrap(hint, ink.small(), ink.color(|t| t.muted));
+    if galley.size().x + ink.space(24.0) <= ui.available_width() {
+        ui.add_space(ink.space(12.0));
+        ui.add(egui::Label::new(galley));
+    }
+}
+
+/// What can be done at the stage, in the order of the work line.
+fn work_buttons(turning: bool) -> [(ButtonFace<'static>, Command); 3] {
+    let (label, rank) = if turning {
+        ("Stop", Rank::Plain)
+    } else {
+        ("Turn pinion", Rank::Next)
+    };
+    let plain = |label, key| ButtonFace {
+        label,
+        longest: label,
+        key,
+        rank: Rank::Plain,
+    };
+    [
+        (
+            ButtonFace {
+                label,
+                longest: "Turn pinion",
+                key: "Space",
+                rank,
+            },
+            Command::SetTurning(!turning),
+        ),
+        (plain("One tooth back", ","), Command::TurnTeeth(-1)),
+        (plain("One tooth on", "."), Command::TurnTeeth(1)),
+    ]
+}
+
+/// Both gears, one line each; the lines begin at the same place, so that turns stand over turns.
+fn readout(ui: &mut Ui, ink: &Ink, turn: &Turn) {
+    let (pinion_turns, pinion_teeth) = turn.pinion_turns_and_teeth();
+    let (wheel_turns, wheel_teeth) = turn.wheel_turns_and_teeth();
+    let lines = [
+        turned("Pinion", pinion_turns, pinion_teeth),
+        turned("Ring gear", wheel_turns, wheel_teeth),
+    ];
+    let text = ink.color(|t| t.text);
+    let galleys = lines
+        .clone()
+        .map(|line| ui.painter().layout_no_wrap(line, ink.body(), text));
+    let width = galleys
+        .iter()
+        .fold(ink.scaled(READOUT), |widest, galley| widest.max(galley.size().x));
+    let height = galleys.iter().map(|galley| galley.size().y).sum();
+    let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, lines.join(", ")));
+    let mut top = rect.top();
+    for galley in galleys {
+        let below = top + galley.size().y;
+        ui.painter().galley(egui::pos2(rect.left(), top), galley, text);
+        top = below;
+    }
+}
+
+fn turned(gear: &str, turns: i64, teeth: i64) -> String {
+    let count = |n: i64, one: &str, more: &str| format!("{n}\u{a0}{}", if n == 1 { one } else { more });
+    format!(
+        "{gear} {} and {}",
+        count(turns, "turn", "turns"),
+        count(teeth, "tooth", "teeth")
+    )
+}
+
+/// Rows of buttons in the work line at this width, and whether the readout stands below them instead of beside.
+fn work_rows(ui: &Ui, ink: &Ink, width: f32) -> (f32, bool) {
+    let gap = ui.spacing().item_spacing.x;
+    let (mut rows, mut used) = (1.0, 0.0);
+    for (face, _) in work_buttons(false) {
+        let button = face.size(ui, ink).x;
+        if used > 0.0 && used + button > width {
+            rows += 1.0;
+            used = 0.0;
+        }
+        used += button + gap;
+    }
+    let below = ink.large() || rows > 1.0 || used + ink.scaled(READOUT) > width;
+    (rows, below)
+}
+
+/// Width kept for the readout, points at 100 %.
+const READOUT: f32 = 220.0;
+
+/// Height that [`turning_panel`] needs at this width, points.
+pub(super) fn turning_height(ui: &Ui, ink: &Ink, width: f32) -> f32 {
+    match work_rows(ui, ink, width) {
+        (_, false) => ink.scaled(48.0),
+        (rows, true) => {
+            let button = work_buttons(false)[0].0.size(ui, ink).y;
+            let readout = 2.0 * ink.scaled(18.0);
+            (rows * (button + ui.spacing().item_spacing.y) + readout + 2.0 * ink.space(8.0)).ceil()
+        }
+    }
+}

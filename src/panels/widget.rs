@@ -1,0 +1,306 @@
+//! What can be pressed: buttons, joined choices, rows of a list. Drawn as on a workshop sheet: thin frame, 2 px
+//! corners, violet outline where the keyboard is.
+
+use egui::{Align2, Color32, FontId, Id, Rect, Response, Sense, Stroke, StrokeKind, Ui, Vec2, pos2, vec2};
+use egui::{WidgetInfo, WidgetType};
+
+use super::theme::Ink;
+
+/// What a button is for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Rank {
+    /// One of several things that can be done.
+    Plain,
+    /// The thing to do next.
+    Next,
+}
+
+/// Least height of what can be pressed, points at 100 %.
+const TARGET: f32 = 32.0;
+
+/// Violet outline 2 points off, where the keyboard is.
+pub(super) fn focus_outline(ui: &Ui, ink: &Ink, response: &Response, rect: Rect) {
+    if response.has_focus() {
+        ui.painter()
+            .rect_stroke(rect.expand(2.0), 2.0, ink.line(2.0, |t| t.accent), StrokeKind::Outside);
+    }
+}
+
+/// What a button shows.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct ButtonFace<'a> {
+    /// Its word, which is its name too.
+    pub(super) label: &'a str,
+    /// The longest word that it ever shows, so that its neighbours stay where they are.
+    pub(super) longest: &'a str,
+    /// The key that does the same; not part of its name.
+    pub(super) key: &'a str,
+    /// What it is for.
+    pub(super) rank: Rank,
+}
+
+impl ButtonFace<'_> {
+    /// Size of the button, points.
+    pub(super) fn size(&self, ui: &Ui, ink: &Ink) -> Vec2 {
+        let longest = text_size(ui, self.longest, ink.body());
+        let pads = 2.0 * ink.space(12.0) + ink.space(8.0);
+        vec2(pads + longest.x + self.cap_size(ui, ink).x, ink.scaled(TARGET))
+    }
+
+    fn cap_size(&self, ui: &Ui, ink: &Ink) -> Vec2 {
+        let key = text_size(ui, self.key, ink.small());
+        vec2(key.x.max(ink.scaled(10.0)) + ink.space(8.0), key.y + 2.0)
+    }
+}
+
+fn text_size(ui: &Ui, text: &str, font: FontId) -> Vec2 {
+    ui.painter()
+        .layout_no_wrap(text.to_owned(), font, Color32::PLACEHOLDER)
+        .size()
+}
+
+/// A button with its key beside the word.
+pub(super) fn button(ui: &mut Ui, ink: &Ink, face: &ButtonFace<'_>) -> Response {
+    let (fill, text_color, frame) = match face.rank {
+        Rank::Plain => (ink.color(|t| t.inset), ink.color(|t| t.text), ink.line(1.0, |t| t.line)),
+        Rank::Next => (
+            ink.color(|t| t.accent),
+            ink.color(|t| t.on_accent),
+            ink.line(1.0, |t| t.accent),
+        ),
+    };
+    let label_galley = ui
+        .painter()
+        .layout_no_wrap(face.label.to_owned(), ink.body(), text_color);
+    let key_galley = ui
+        .painter()
+        .layout_no_wrap(face.key.to_owned(), ink.small(), text_color);
+    let pad = ink.space(12.0);
+    let cap = face.cap_size(ui, ink);
+    let (rect, response) = ui.allocate_exact_size(face.size(ui, ink), Sense::click());
+    let enabled = ui.is_enabled();
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, enabled, face.label));
+
+    let frame = if response.hovered() {
+        Stroke::new(2.0, frame.color)
+    } else {
+        frame
+    };
+    let painter = ui.painter();
+    painter.rect(rect, 2.0, fill, frame, StrokeKind::Inside);
+    let label_y = rect.center().y - label_galley.size().y / 2.0;
+    painter.galley(pos2(rect.left() + pad, label_y), label_galley, text_color);
+    let cap_rect = Rect::from_center_size(pos2(rect.right() - pad - cap.x / 2.0, rect.center().y), cap);
+    painter.rect_stroke(cap_rect, 2.0, Stroke::new(1.0, text_color), StrokeKind::Inside);
+    painter.galley(cap_rect.center() - key_galley.size() / 2.0, key_galley, text_color);
+    focus_outline(ui, ink, &response, rect);
+    response
+}
+
+/// One of joined cells.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Cell<T> {
+    /// Its word.
+    pub(super) label: &'static str,
+    /// What it stands for.
+    pub(super) value: T,
+    /// What is said when the pointer rests on it; empty says nothing.
+    pub(super) hint: &'static str,
+}
+
+/// A choice of one among a few, drawn as joined cells. Returns what was pressed, also when it was chosen before.
+pub(super) fn segments<T: Copy + PartialEq>(
+    ui: &mut Ui,
+    ink: &Ink,
+    what: &str,
+    cells: &[Cell<T>],
+    chosen: Option<T>,
+) -> Option<T> {
+    let width_of = |of: &Cell<T>| (text_size(ui, of.label, ink.body()).x + 2.0 * ink.space(12.0)).ceil();
+    let widths: Vec<f32> = cells.iter().map(width_of).collect();
+    // Cells share their frames: each begins on the last point of the one before.
+    let shared = widths.len().saturating_sub(1) as f32;
+    let size = vec2(widths.iter().sum::<f32>() - shared, ink.scaled(CELL));
+    let (_, all) = ui.allocate_space(size);
+    let mut left = all.left();
+    let mut pressed = None;
+    let mut focused = None;
+    for (of, width) in cells.iter().zip(widths) {
+        let rect = Rect::from_min_size(pos2(left, all.top()), vec2(width, size.y));
+        left += width - 1.0;
+        let response = cell(ui, ink, what, of.label, rect, chosen == Some(of.value));
+        if response.clicked() {
+            pressed = Some(of.value);
+        }
+        if response.has_focus() {
+            focused = Some(response.clone());
+        }
+        if !of.hint.is_empty() {
+            response.on_hover_text(of.hint);
+        }
+    }
+    // After all cells, so that no neighbour covers it.
+    if let Some(response) = focused {
+        focus_outline(ui, ink, &response, response.rect);
+    }
+    pressed
+}
+
+/// A cell that stands alone: chosen or not, or pressed once.
+pub(super) fn lone_cell(ui: &mut Ui, ink: &Ink, what: &str, label: &str, is_chosen: bool) -> Response {
+    let galley = ui
+        .painter()
+        .layout_no_wrap(label.to_owned(), ink.body(), ink.color(|t| t.text));
+    let size = vec2((galley.size().x + 2.0 * ink.space(12.0)).ceil(), ink.scaled(CELL));
+    let (_, rect) = ui.allocate_space(size);
+    let response = cell(ui, ink, what, label, rect, is_chosen);
+    focus_outline(ui, ink, &response, rect);
+    response
+}
+
+/// A square button with a sign in place of a word; `name` is what it is called for those who listen.
+pub(super) fn sign(ui: &mut Ui, ink: &Ink, name: &str, sign: &str) -> Response {
+    let side = ink.scaled(CELL);
+    let (rect, response) = ui.allocate_exact_size(vec2(side, side), Sense::click());
+    let enabled = ui.is_enabled();
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, enabled, name));
+    let color = ink.color(|t| if enabled { t.text } else { t.ghost });
+    let line = ink.line(if response.hovered() { 2.0 } else { 1.0 }, |t| {
+        if enabled { t.line } else { t.hairline }
+    });
+    ui.painter()
+        .rect(rect, 2.0, ink.color(|t| t.panel), line, StrokeKind::Inside);
+    let galley = ui.painter().layout_no_wrap(sign.to_owned(), ink.section(), color);
+    ui.painter().galley(rect.center() - galley.size() / 2.0, galley, color);
+    focus_outline(ui, ink, &response, rect);
+    response
+}
+
+/// Height of a cell, points at 100 %.
+const CELL: f32 = 28.0;
+
+/// One cell; its name for those who listen is its word with what is chosen by it.
+fn cell(ui: &Ui, ink: &Ink, what: &str, label: &str, rect: Rect, is_chosen: bool) -> Response {
+    let (fill, text_color) = if is_chosen {
+        (ink.color(|t| t.text), ink.color(|t| t.panel))
+    } else {
+        (ink.color(|t| t.panel), ink.color(|t| t.text))
+    };
+    let response = ui.interact(rect, ui.id().with((what, label)), Sense::click());
+    response.widget_info(|| {
+        WidgetInfo::selected(
+            WidgetType::RadioButton,
+            ui.is_enabled(),
+            is_chosen,
+            format!("{what}: {label}"),
+        )
+    });
+    let line = ink.line(if response.hovered() { 2.0 } else { 1.0 }, |t| t.line);
+    let painter = ui.painter();
+    painter.rect(rect, 0.0, fill, line, StrokeKind::Inside);
+    let galley = painter.layout_no_wrap(label.to_owned(), ink.body(), text_color);
+    painter.galley(rect.center() - galley.size() / 2.0, galley, text_color);
+    if response.has_focus() {
+        painter.rect_stroke(rect.expand(1.0), 0.0, ink.line(2.0, |t| t.accent), StrokeKind::Outside);
+    }
+    response
+}
+
+/// A row of a list over the full width, second rank below the first. Chosen rows carry a violet
+/// edge and bold text, so that colour is not the only mark.
+pub(super) fn list_row(ui: &mut Ui, ink: &Ink, id: Id, row: &Row<'_>) -> Response {
+    let width = ui.available_width();
+    let pad = ink.space(12.0);
+    let title_font = if row.chosen { ink.section() } else { ink.body() };
+    let text = ink.color(|t| t.text);
+    let muted = ink.color(|t| t.muted);
+    let title = ui
+        .painter()
+        .layout(row.title.to_owned(), title_font, text, width - 2.0 * pad);
+    let second = ui
+        .painter()
+        .layout(row.second.to_owned(), ink.small(), muted, width - 2.0 * pad);
+    let gap = ink.space(6.0);
+    let height = (gap + title.size().y + second.size().y + gap).max(ink.scaled(TARGET));
+    let (_, rect) = ui.allocate_space(vec2(width, height));
+    let response = ui.interact(rect, id, Sense::click());
+    response.widget_info(|| WidgetInfo::selected(WidgetType::RadioButton, ui.is_enabled(), row.chosen, row.title));
+    let fill = if row.chosen || response.hovered() {
+        ink.color(|t| t.inset)
+    } else {
+        Color32::TRANSPARENT
+    };
+    let painter = ui.painter();
+    painter.rect_filled(rect, 0.0, fill);
+    painter.hline(rect.x_range(), rect.bottom() - 0.5, ink.line(1.0, |t| t.hairline));
+    if row.chosen {
+        let edge = Rect::from_min_max(rect.min, pos2(rect.left() + 3.0, rect.bottom()));
+        painter.rect_filled(edge, 0.0, ink.color(|t| t.accent));
+    }
+    let title_height = title.size().y;
+    painter.galley(pos2(rect.left() + pad, rect.top() + gap), title, text);
+    painter.galley(pos2(rect.left() + pad, rect.top() + gap + title_height), second, muted);
+    focus_outline(ui, ink, &response, rect.shrink(4.0));
+    response
+}
+
+/// What a row of a list says.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Row<'a> {
+    /// First rank.
+    pub(super) title: &'a str,
+    /// Second rank.
+    pub(super) second: &'a str,
+    /// Whether it is the chosen one.
+    pub(super) chosen: bool,
+}
+
+/// A line of text that is painted where there is no widget, with a name for those who listen.
+pub(super) fn words(ui: &mut Ui, text: &str, font: FontId, color: Color32) -> Response {
+    ui.add(egui::Label::new(egui::RichText::new(text).font(font).color(color)))
+}
+
+/// A word at the left and a number at the right of one line, a hairline below. The number hangs at the right edge,
+/// so that points stand under each other.
+pub(super) fn number_row(ui: &mut Ui, ink: &Ink, word: &str, number: &str) -> Response {
+    let width = ui.available_width();
+    let text = ink.color(|t| t.text);
+    let number_galley = ui.painter().layout_no_wrap(number.to_owned(), ink.section(), text);
+    let wrap = (width - number_galley.size().x - ink.space(12.0)).max(ink.scaled(60.0));
+    let word_galley = ui.painter().layout(word.to_owned(), ink.body(), text, wrap);
+    let height = (word_galley.size().y + ink.space(6.0)).max(ink.scaled(24.0));
+    let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("{word}: {number}")));
+    let painter = ui.painter();
+    painter.galley(
+        pos2(rect.left(), rect.center().y - word_galley.size().y / 2.0),
+        word_galley,
+        text,
+    );
+    let at = pos2(
+        rect.right() - number_galley.size().x,
+        rect.center().y - number_galley.size().y / 2.0,
+    );
+    painter.galley(at, number_galley, text);
+    painter.hline(rect.x_range(), rect.bottom() - 0.5, ink.line(1.0, |t| t.hairline));
+    response
+}
+
+/// Triangle with an exclamation mark, `size` points high, its upper left corner at `at`.
+pub(super) fn warning_sign(ui: &Ui, ink: &Ink, at: egui::Pos2, size: f32) {
+    let color = ink.color(|t| t.text);
+    let painter = ui.painter();
+    let corner = |x: f32, y: f32| at + vec2(x, y) * size;
+    let outline = vec![corner(0.5, 0.08), corner(0.98, 0.92), corner(0.02, 0.92)];
+    painter.add(egui::Shape::closed_line(
+        outline,
+        Stroke::new((size / 11.0).max(1.4), color),
+    ));
+    painter.text(
+        corner(0.5, 0.62),
+        Align2::CENTER_CENTER,
+        "!",
+        FontId::new(size * 0.56, ink.section().family),
+        color,
+    );
+}

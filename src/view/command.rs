@@ -1,0 +1,41 @@
+//! What a person can ask for at the window. Panels write these, one place carries them out.
+
+use super::{Projection, TextSize, Theme, Viewpoint};
+use crate::quantity::Units;
+
+/// One wish of the person at the window.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Command {
+    /// Show the gear set with this place in the list, counted from 0.
+    ChooseGears(usize),
+    /// Turn the pinion by itself, or stop.
+    SetTurning(bool),
+    /// Turn by whole teeth; negative is backward.
+    TurnTeeth(i32),
+    /// Draw on paper or on slate.
+    SetTheme(Theme),
+    /// Make all text larger or smaller.
+    SetTextSize(TextSize),
+    /// Millimetres or inches.
+    SetUnits(Units),
+    /// Look from a named place, the whole pair in view.
+    LookFrom(Viewpoint),
+    /// Perspective or flat.
+    SetProjection(Projection),
+    /// Go round the pair: to the right and upward, radians.
+    Orbit {
+        /// To the right.
+        azimuth_rad: f64,
+        /// Upward.
+        elevation_rad: f64,
+    },
+    /// Make what is seen larger by so many notches of the wheel; negative is smaller.
+    Zoom(f64),
+    /// Shift what is seen, as fractions of the height in view.
+    Pan {
+        /// To the right.
+        right: f64,
+        /// Upward.
+        up: f64,
+    },
+}

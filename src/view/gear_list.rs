@@ -1,0 +1,198 @@
+//! The gear sets that were found, and the numbers of each as the trade reads them.
+
+use crate::gear::{DepthTaper, Design, PitchCones, PitchInput};
+
+/// Where a gear set came from.
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+pub enum Origin {
+    /// It ships with the program.
+    BuiltIn,
+    /// A file, as it was named.
+    File(String),
+}
+
+impl Origin {
+    /// As the list says it.
+    pub fn label(&self) -> &str {
+        match self {
+            Self::BuiltIn => "built in",
+            Self::File(name) => name,
+        }
+    }
+}
+
+/// How the teeth of the two gears meet as they turn.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Meeting {
+    /// Every tooth meets every tooth of the mate.
+    Hunting,
+    /// Every pinion tooth meets only some teeth of the ring gear.
+    PartlyHunting,
+    /// Every pinion tooth meets the same few teeth of the ring gear: timing marks must agree.
+    NonHunting,
+}
+
+impl Meeting {
+    /// After the common divisor of the tooth counts.
+    pub fn of(pinion_teeth: u32, wheel_teeth: u32) -> Self {
+        let (mut a, mut b) = (pinion_teeth, wheel_teeth);
+        while b != 0 {
+            (a, b) = (b, a % b);
+        }
+        if a <= 1 {
+            Self::Hunting
+        } else if a == pinion_teeth {
+            Self::NonHunting
+        } else {
+            Self::PartlyHunting
+        }
+    }
+
+    /// As the trade says it.
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::Hunting => "hunting",
+            Self::PartlyHunting => "partly hunting",
+            Self::NonHunting => "non-hunting",
+        }
+    }
+}
+
+/// What a pinion move does to the pattern: the two families of training sets, and what lies between.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Family {
+    /// Cutter radius at least 1.3 × the ring gear's mean cone distance: pinion out sends drive to the heel, coast to
+    /// the toe.
+    LargeCutter,
+    /// Cutter radius at most 0.65 × the mean cone distance: pinion out sends drive to the toe, coast to the heel.
+    SmallCutter,
+    /// Between them neither rule holds in general.
+    Between,
+}
+
+impl Family {
+    /// After cutter radius and mean cone distance of the ring gear, mm.
+    pub fn of(cutter_radius_mm: f64, wheel_mean_cone_distance_mm: f64) -> Self {
+        let share = cutter_radius_mm / wheel_mean_cone_distance_mm;
+        if share >= 1.3 {
+            Self::LargeCutter
+        } else if share <= 0.65 {
+            Self::SmallCutter
+        } else {
+            Self::Between
+        }
+    }
+
+    /// As the list says it.
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::LargeCutter => "large cutter",
+            Self::SmallCutter => "small cutter",
+            Self::Between => "cutter between",
+        }
+    }
+
+    /// What to expect of it.
+    pub const fn rule(self) -> &'static str {
+        match self {
+            Self::LargeCutter => "Pinion out sends the drive pattern to the heel, the coast pattern to the toe.",
+            Self::SmallCutter => "Pinion out sends the drive pattern to the toe, the coast pattern to the heel.",
+            Self::Between => "Which way a pinion move sends the pattern must be tried.",
+        }
+    }
+}
+
+/// The numbers of a gear set.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct GearNumbers {
+    /// z1.
+    pub pinion_teeth: u32,
+    /// z2.
+    pub wheel_teeth: u32,
+    /// z2/z1.
+    pub ratio: f64,
+    /// Which teeth meet.
+    pub meeting: Meeting,
+    /// d_e2, mm.
+    pub ring_gear_diameter_mm: f64,
+    /// b2, mm.
+    pub face_width_mm: f64,
+    /// a, mm; 0 for spiral bevel gears.
+    pub offset_mm: f64,
+    /// β_m1, degrees.
+    pub pinion_spiral_angle_deg: f64,
+    /// r_c, mm.
+    pub cutter_radius_mm: f64,
+    /// How the tooth depth runs.
+    pub depth: DepthTaper,
+    /// What a pinion move does; unknown where no such gears exist.
+    pub family: Option<Family>,
+    /// j0, mm.
+    pub lash_mm: f64,
+}
+
+impl GearNumbers {
+    /// How the tooth depth runs, in words.
+    pub const fn depth_label(&self) -> &'static str {
+        match self.depth {
+            DepthTaper::Tapered => "tapered",
+            DepthTaper::Uniform => "uniform",
+        }
+    }
+}
+
+/// One line of the list of gear sets.
+#[derive(Debug, Clone, PartialEq)]
+pub struct GearEntry {
+    /// Its name.
+    pub name: String,
+    /// Where it came from.
+    pub origin: Origin,
+    /// Its numbers.
+    pub numbers: GearNumbers,
+}
+
+impl GearEntry {
+    /// The line for a gear set.
+    pub fn new(design: &Design, origin: Origin) -> Self {
+        let ratio = f64::from(design.wheel_teeth) / f64::from(design.pinion_teeth.max(1));
+        let pitch = PitchCones::solve(&PitchInput::from(design)).ok();
+        Self {
+            name: design.name.clone(),
+            origin,
+            numbers: GearNumbers {
+                pinion_teeth: design.pinion_teeth,
+                wheel_teeth: design.wheel_teeth,
+                ratio,
+                meeting: Meeting::of(design.pinion_teeth, design.wheel_teeth),
+                ring_gear_diameter_mm: design.wheel_outer_pitch_diameter_mm,
+                face_width_mm: design.wheel_face_width_mm,
+                offset_mm: design.offset_mm,
+                pinion_spiral_angle_deg: design.pinion_mean_spiral_angle_deg,
+                cutter_radius_mm: design.cutter_radius_mm,
+                depth: design.depth,
+                family: pitch.map(|p| Family::of(design.cutter_radius_mm, p.wheel_cone_distance_mm)),
+                lash_mm: design.lash_mm,
+            },
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn teeth_meet_after_their_common_divisor() {
+        assert_eq!(Meeting::of(11, 41), Meeting::Hunting);
+        assert_eq!(Meeting::of(13, 39), Meeting::NonHunting);
+        assert_eq!(Meeting::of(6, 44), Meeting::PartlyHunting);
+    }
+
+    #[test]
+    fn families_lie_apart() {
+        assert_eq!(Family::of(122.0, 85.0), Family::LargeCutter);
+        assert_eq!(Family::of(44.0, 78.5), Family::SmallCutter);
+        assert_eq!(Family::of(78.5, 78.5), Family::Between);
+    }
+}

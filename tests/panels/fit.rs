@@ -1,0 +1,82 @@
+//! Nothing sticks out of the window or lies on something else, at any text size.
+
+use egui::{Rect, Vec2};
+use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use lashwright::view::TextSize;
+
+use super::{Desk, window};
+
+/// What must be reachable without scrolling.
+const ALWAYS: &[&str] = &[
+    "Lashwright",
+    "Units: mm",
+    "Units: inch",
+    "Ground: Paper",
+    "Ground: Slate",
+    "Text smaller",
+    "Text larger",
+    "View: Corner",
+    "View: Pinion",
+    "View: Ring gear",
+    "View: Above",
+    "Projection: Flat",
+    "From the corner. Pitch cones, one line a tooth; teeth are not drawn. Yellow: one tooth of each gear is marked.",
+    "Turn pinion",
+    "One tooth back",
+    "One tooth on",
+    "Pinion 0\u{a0}turns and 0\u{a0}teeth, Ring gear 0\u{a0}turns and 0\u{a0}teeth",
+];
+
+#[test]
+fn everything_fits_at_every_text_size() {
+    for size in [
+        Vec2::new(960.0, 540.0),
+        Vec2::new(1280.0, 720.0),
+        Vec2::new(1920.0, 1080.0),
+    ] {
+        // The smallest window is for text up to 130 %; the usual one for all sizes.
+        for percent in TextSize::STEPS
+            .into_iter()
+            .filter(|percent| *percent <= 130 || size.y > 700.0)
+        {
+            let mut desk = Desk::with_sets(14);
+            desk.text_size = TextSize::nearest(percent);
+            let harness = window(size, desk);
+            let whole = Rect::from_min_size(egui::Pos2::ZERO, size);
+            let rects: Vec<(&str, Rect)> = ALWAYS
+                .iter()
+                .map(|label| (*label, harness.get_by_label(label).rect()))
+                .collect();
+            for (i, (label, rect)) in rects.iter().enumerate() {
+                assert!(whole.contains_rect(*rect), "{size:?} {percent} %: {label} at {rect:?}");
+                for (other, beside) in &rects[i + 1..] {
+                    let shared = rect.shrink(1.0).intersect(beside.shrink(1.0));
+                    assert!(
+                        !shared.is_positive(),
+                        "{size:?} {percent} %: {label} {rect:?} lies on {other} {beside:?}"
+                    );
+                }
+            }
+        }
+    }
+}
+
+/// Targets at least 28 points high (look page; WCAG 2.2, 2.5.8 asks for 24).
+#[test]
+fn what_can_be_pressed_is_large_enough() {
+    let harness = window(Vec2::new(1280.0, 720.0), Desk::with_sets(14));
+    let mut seen = 0;
+    for node in harness.root().children_recursive() {
+        let role = node.accesskit_node().role();
+        if matches!(role, egui::accesskit::Role::Button | egui::accesskit::Role::RadioButton) {
+            seen += 1;
+            let rect = node.rect();
+            assert!(
+                rect.height() >= 28.0 && rect.width() >= 28.0,
+                "{:?} is {rect:?}",
+                node.accesskit_node().label()
+            );
+        }
+    }
+    assert!(seen > 20, "only {seen} targets were found");
+}
