@@ -11,7 +11,8 @@
 //!    unit normal (into the slot) of (x, y), [`WheelFlank::distance_mm`] the distance of any point from it.
 //! 4. [`PinionFlank`]: the envelope of the wheel's flank, eased off. [`PinionFlank::meeting`] gives the pinion point
 //!    that the wheel point (x, y) meets, with its roll; [`PinionFlank::partner`] goes the other way.
-//! 5. [`Warning`]s: undercut, pointed tips, a second cut; [`GeometryError`] where no gears exist.
+//! 5. [`Solid`]: closed triangle meshes of both, for drawing.
+//! 6. [`Warning`]s: undercut, pointed tips, a second cut; [`GeometryError`] where no gears exist.
 //!
 //! Frame of the wheel: its axis is z, teeth face −z, and roll 0 has the slot that holds P in its designed place. Frame
 //! of the pinion: its axis is x, origin on the common perpendicular, roll 0 likewise. All lengths mm.
@@ -26,6 +27,7 @@ mod pinion;
 mod pitch;
 mod set;
 mod side;
+mod solid;
 mod warning;
 
 pub use blank::{Blank, ConeLine};
@@ -38,4 +40,5 @@ pub use pinion::{Meeting, PinionFlank};
 pub use pitch::{PitchCones, PitchInput};
 pub use set::GearSet;
 pub use side::Side;
+pub use solid::{Detail, FlankMark, Part, Solid, SolidError, Topology, Triangle, Vertex};
 pub use warning::{Along, FlankPlace, Up, Warning};
