@@ -2,6 +2,7 @@
 
 mod bearing;
 mod convergence;
+#[path = "../outside/core.rs"]
 mod core;
 mod gear_pairs;
 mod random_sets;
