@@ -140,6 +140,11 @@ impl PinionFlank {
         &self.wheel
     }
 
+    /// 1/m: pinion angle for a unit of wheel angle.
+    pub(crate) fn inverse_ratio(&self) -> f64 {
+        self.inverse_ratio
+    }
+
     /// e(x, y), mm.
     pub fn ease_off_mm(&self, x: f64, y: f64) -> f64 {
         let [cl, cp, cb, sl, sp] = self.ease;
