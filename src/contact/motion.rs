@@ -291,7 +291,7 @@ impl Envelope {
             }
         }
         // Rounding of many parts.
-        shares.map(|share| if share > 1.0 { 1.0 } else { share })
+        shares.map(|share| if share > 1.0 - 1e-12 { 1.0 } else { share })
     }
 
     /// Smallest, mean and largest of this envelope plus another that is taken `lead` further on.
