@@ -158,6 +158,16 @@ impl<'p> ToothView<'p> {
         items
     }
 
+    /// Where the word "root" stands: in the middle, or aside where the length of the way to the root is written.
+    fn root_word_at(&self) -> f64 {
+        let middle = self.point([0.0, -1.0]).x;
+        let near = self.print.nearest().filter(|n| n.edge == Edge::Root && !n.runs_off());
+        match near.map(|n| self.point(n.at).x) {
+            Some(x) if (x - middle).abs() < 64.0 => x - 64.0,
+            _ => middle,
+        }
+    }
+
     fn surface(&self) -> Vec<Item> {
         let plain = |ink| Fill::Plain { ink, opacity: 1.0 };
         let hatched = |hatch, ink| Fill::Hatched { hatch, ink };
@@ -330,13 +340,18 @@ impl<'p> ToothView<'p> {
     fn words(&self) -> Vec<Item> {
         let extent = self.extent();
         let (toe, heel) = (self.point([-1.0, 0.0]), self.point([1.0, 0.0]));
-        let (top, root) = (self.point([0.0, 1.0]), self.point([0.0, -1.0]));
+        let top = self.point([0.0, 1.0]);
+        let root = Point::new(
+            0.0,
+            self.origin.y - self.scale * self.print.outline.place([0.0, -1.0]).up_mm,
+        );
+        let root_at = self.root_word_at();
         let at = |x: f64, y: f64, words: &str| Text::new(Point::new(x, y), words, BODY).bold();
         let mut items = vec![
             Item::Text(at(toe.x - 26.0, toe.y + 4.5, "toe").anchored(Anchor::End)),
             Item::Text(at(heel.x + 26.0, heel.y + 4.5, "heel")),
-            Item::Text(at(top.x, top.y - 22.0, "top").anchored(Anchor::Middle)),
-            Item::Text(at(root.x, root.y + 31.0, "root").anchored(Anchor::Middle)),
+            Item::Text(at(top.x, top.y - 21.0, "top").anchored(Anchor::Middle)),
+            Item::Text(at(root_at, root.y + 24.0, "root").anchored(Anchor::Middle)),
         ];
         // The scale bar stands under the heel end.
         let (right, y) = (extent.right, extent.bottom + 20.0);

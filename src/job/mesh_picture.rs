@@ -206,8 +206,8 @@ fn flank_items(print: &Print, contact: &FlankContact, top: f64) -> Vec<Item> {
     let tooth = Rect {
         left: zone.left + 62.0,
         right: zone.right - 62.0,
-        top: top + 60.0,
-        bottom: zone.bottom - 56.0,
+        top: top + 62.0,
+        bottom: zone.bottom - 58.0,
     };
     items.extend(ToothView::fitted(print, tooth).large());
     let line = zone.bottom - 10.0;
