@@ -5,6 +5,8 @@ use std::path::PathBuf;
 use crate::document::mesh::MeshDocument;
 use crate::job::Failure;
 use crate::job::mesh::{self, MeshRequest, Route};
+use crate::job::mesh_chart::{self, ChartRequest};
+use crate::job::mesh_picture;
 use crate::job::placements::PlacementNumbers;
 
 use super::Answer;
@@ -49,6 +51,13 @@ pub struct MeshArguments {
         conflicts_with_all = ["pinion_axial", "wheel_axial", "offset_shift", "shaft_angle_shift"]
     )]
     pub placements: Option<PathBuf>,
+    /// Write a picture of both flanks, transmission error and lash into an SVG file
+    #[arg(long, value_name = "OUT.svg", conflicts_with = "placements")]
+    pub picture: Option<PathBuf>,
+    /// Make the picture a wall chart over two axes of P, G, E (mm), S (degrees): AXIS=from:to:step, first across, second
+    /// down, as in P=-0.2:0.2:0.1,G=-0.1:0.1:0.05
+    #[arg(long, value_name = "AXES", requires = "picture")]
+    pub chart: Option<String>,
     /// One JSON document instead of text
     #[arg(long)]
     pub json: bool,
@@ -77,11 +86,24 @@ pub(super) fn run(arguments: &MeshArguments) -> Answer {
         offset_mm: arguments.offset_shift,
         shaft_angle_deg: arguments.shaft_angle_shift,
     };
+    let chart = arguments.chart.as_deref().map(ChartRequest::read).transpose()?;
     let (design, document) = mesh::at(&request, placement)?;
-    if arguments.json {
-        json(&document, true)
+    let text = if arguments.json {
+        json(&document, true)?
     } else {
-        Ok(mesh::text(&design, &document))
+        mesh::text(&design, &document)
+    };
+    let Some(file) = &arguments.picture else {
+        return Ok(text);
+    };
+    match &chart {
+        Some(chart) => mesh_chart::write(&request, placement, chart, file)?,
+        None => mesh_picture::write(&request, placement, file)?,
+    }
+    if arguments.json {
+        Ok(text)
+    } else {
+        Ok(format!("{text}\n\nPicture written to {}", file.display()))
     }
 }
 

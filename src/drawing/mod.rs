@@ -15,6 +15,7 @@ mod axis;
 mod field;
 mod frame;
 mod ink;
+mod letter_width;
 mod mark;
 mod path;
 mod picture;

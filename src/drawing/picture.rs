@@ -171,13 +171,9 @@ impl Text {
         }
     }
 
-    /// About how long it is, points: no font is at hand here, so each letter counts as a wide one.
-    pub fn about_width(&self) -> f64 {
-        let letter = match self.weight {
-            Weight::Regular => 0.58,
-            Weight::Bold => 0.62,
-        };
-        letter * self.size * self.words.chars().count() as f64
+    /// How long it is in the project's font, points.
+    pub fn width(&self) -> f64 {
+        self.size * super::letter_width::width_of(&self.words, self.weight)
     }
 
     /// Reading upward.

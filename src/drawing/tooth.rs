@@ -176,6 +176,8 @@ pub struct Nearest {
     pub distance_mm: f64,
     /// Place of the marked area that is nearest, flank coordinates.
     pub at: [f64; 2],
+    /// Middle of all places of its outline that are as near, flank coordinates.
+    pub middle: [f64; 2],
 }
 
 /// A print that comes nearer than this to an edge runs off it, mm: finer than anybody can see.
@@ -200,14 +202,36 @@ impl Print {
         Edge::ALL
             .into_iter()
             .filter_map(|edge| {
-                let mut nearest: Option<Nearest> = None;
-                for &at in rings.iter().flat_map(|ring| &ring.points) {
-                    let distance_mm = self.outline.distance_mm(edge, at);
-                    if nearest.is_none_or(|n| distance_mm < n.distance_mm) {
-                        nearest = Some(Nearest { edge, distance_mm, at });
+                let corners = || rings.iter().flat_map(|ring| &ring.points).copied();
+                let mut nearest: Option<([f64; 2], f64)> = None;
+                for at in corners() {
+                    let distance = self.outline.distance_mm(edge, at);
+                    if nearest.is_none_or(|(_, least)| distance < least) {
+                        nearest = Some((at, distance));
                     }
                 }
-                nearest
+                let (at, distance_mm) = nearest?;
+                // Between the first and the last corner that lie as near.
+                let (mut low, mut high) = (at, at);
+                for corner in corners() {
+                    if self.outline.distance_mm(edge, corner) < distance_mm + 0.1 * OFF_THE_EDGE_MM {
+                        for k in 0..2 {
+                            if corner[k] < low[k] {
+                                low[k] = corner[k];
+                            }
+                            if corner[k] > high[k] {
+                                high[k] = corner[k];
+                            }
+                        }
+                    }
+                }
+                let middle = [0.5 * (low[0] + high[0]), 0.5 * (low[1] + high[1])];
+                Some(Nearest {
+                    edge,
+                    distance_mm,
+                    at,
+                    middle,
+                })
             })
             .collect()
     }

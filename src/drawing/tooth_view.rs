@@ -18,6 +18,8 @@ const SMALL: f64 = 12.0;
 const BODY: f64 = 13.0;
 /// Free space that a label on a contour line wants around its middle, points.
 const LABEL_ROOM: f64 = 15.0;
+/// A way to the edge that is shorter than this leaves no room for its words, points.
+const SHORTEST_WITH_WORDS: f64 = 18.0;
 /// Length of the scale bar, mm.
 const BAR_MM: f64 = 5.0;
 
@@ -73,7 +75,8 @@ impl<'p> ToothView<'p> {
         }
     }
 
-    fn outline(&self) -> Path {
+    /// The tooth's outline in the picture.
+    pub fn outline(&self) -> Path {
         Path::closed([[-1.0, -1.0], [1.0, -1.0], [1.0, 1.0], [-1.0, 1.0]].map(|at| self.point(at)))
     }
 
@@ -143,11 +146,26 @@ impl<'p> ToothView<'p> {
         if self.print.marked().is_empty() {
             let extent = self.extent();
             let at = Point::new(0.5 * (extent.left + extent.right), self.point([0.0, 0.0]).y + 5.0);
-            let words = Text::new(at, "no print: nowhere comes as near as the paste is thick", BODY);
-            items.push(Item::Text(words.bold().anchored(Anchor::Middle).with_halo(Ink::Paste)));
+            let (words, halo) = if self.print.gap_um.present().is_empty() {
+                ("cannot touch: the pinion does not reach", Ink::Inset)
+            } else {
+                ("no print: nowhere comes as near as the paste is thick", Ink::Paste)
+            };
+            let text = Text::new(at, words, BODY).bold().anchored(Anchor::Middle);
+            items.push(Item::Text(text.with_halo(halo)));
         }
         items.extend(self.words());
         items
+    }
+
+    /// Where the word "root" stands: in the middle, or aside where the length of the way to the root is written.
+    fn root_word_at(&self) -> f64 {
+        let middle = self.point([0.0, -1.0]).x;
+        let near = self.print.nearest().filter(|n| n.edge == Edge::Root && !n.runs_off());
+        match near.map(|n| self.point(n.at).x) {
+            Some(x) if (x - middle).abs() < 64.0 => x - 64.0,
+            _ => middle,
+        }
     }
 
     fn surface(&self) -> Vec<Item> {
@@ -214,7 +232,7 @@ impl<'p> ToothView<'p> {
         let outline = &self.print.outline;
         let mut items = Vec::new();
         for off in self.print.distances().iter().filter(|n| n.runs_off()) {
-            let p = self.point(off.at);
+            let p = self.point(off.middle);
             let (dx, dy) = match off.edge {
                 Edge::Toe => (-12.0, 0.0),
                 Edge::Heel => (12.0, 0.0),
@@ -242,7 +260,19 @@ impl<'p> ToothView<'p> {
         items.push(Item::stroked(path, Stroke::full(Ink::Truth, 1.4)));
         let middle = Point::new(0.5 * (from.x + to.x), 0.5 * (from.y + to.y));
         let words = format!("{}\u{a0}mm", number(outline.distance_mm(nearest.edge, nearest.at), 1));
-        let text = if upright {
+        let short = (to.y - from.y).abs() < SHORTEST_WITH_WORDS;
+        let text = if upright && short {
+            // No room inside: the words stand outside, beyond the edge.
+            let y = if nearest.edge == Edge::Top {
+                to.y - 7.0
+            } else {
+                to.y + 16.0
+            };
+            let text = Text::new(Point::new(to.x, y), words, SMALL).anchored(Anchor::Middle);
+            items.push(Item::Text(text.bold()));
+            taken.push(middle);
+            return items;
+        } else if upright {
             Text::new(Point::new(middle.x + 9.0, middle.y + 4.5), words, SMALL)
         } else {
             Text::new(Point::new(middle.x, middle.y - 8.0), words, SMALL).anchored(Anchor::Middle)
@@ -310,13 +340,18 @@ impl<'p> ToothView<'p> {
     fn words(&self) -> Vec<Item> {
         let extent = self.extent();
         let (toe, heel) = (self.point([-1.0, 0.0]), self.point([1.0, 0.0]));
-        let (top, root) = (self.point([0.0, 1.0]), self.point([0.0, -1.0]));
+        let top = self.point([0.0, 1.0]);
+        let root = Point::new(
+            0.0,
+            self.origin.y - self.scale * self.print.outline.place([0.0, -1.0]).up_mm,
+        );
+        let root_at = self.root_word_at();
         let at = |x: f64, y: f64, words: &str| Text::new(Point::new(x, y), words, BODY).bold();
         let mut items = vec![
-            Item::Text(at(toe.x - 22.0, toe.y + 4.5, "toe").anchored(Anchor::End)),
-            Item::Text(at(heel.x + 22.0, heel.y + 4.5, "heel")),
-            Item::Text(at(top.x, top.y - 22.0, "top").anchored(Anchor::Middle)),
-            Item::Text(at(root.x, root.y + 31.0, "root").anchored(Anchor::Middle)),
+            Item::Text(at(toe.x - 26.0, toe.y + 4.5, "toe").anchored(Anchor::End)),
+            Item::Text(at(heel.x + 26.0, heel.y + 4.5, "heel")),
+            Item::Text(at(top.x, top.y - 21.0, "top").anchored(Anchor::Middle)),
+            Item::Text(at(root_at, root.y + 24.0, "root").anchored(Anchor::Middle)),
         ];
         // The scale bar stands under the heel end.
         let (right, y) = (extent.right, extent.bottom + 20.0);

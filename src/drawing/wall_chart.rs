@@ -12,8 +12,9 @@ use crate::quantity::number;
 const SMALL: f64 = 12.0;
 /// Type of axis names.
 const BODY: f64 = 13.0;
-/// Space around a tooth in its cell.
+/// Space around a tooth in a cell with its lash, and in a smaller one.
 const PAD: f64 = 4.0;
+const NARROW_PAD: f64 = 2.5;
 /// Height of the line with the lash in a cell.
 const LASH_LINE: f64 = 15.0;
 /// Narrowest cell that holds its lash.
@@ -85,6 +86,9 @@ pub struct ChartLayout<'c> {
     chart: &'c WallChart,
     corner: Point,
     cell: [f64; 2],
+    /// Height of the line with the lash in each cell; 0 where the row says it.
+    lash_line: f64,
+    pad: f64,
 }
 
 impl WallChart {
@@ -99,24 +103,26 @@ impl WallChart {
         let (columns, rows) = (columns.max(1) as f64, rows.max(1) as f64);
         let [low, high] = self.outline.reach();
         let slender = self.outline.face_width_mm / (high - low);
-        let width_in = |right: f64, lash: f64| {
+        let width_in = |right: f64, lash: f64, pad: f64| {
             let by_width = (area.width() - LEFT - right) / columns;
-            let tooth = 0.5 * ((area.height() - ABOVE) / rows - 3.0 * PAD - lash);
-            let by_height = tooth * slender + 2.0 * PAD;
+            let tooth = 0.5 * ((area.height() - ABOVE) / rows - 3.0 * pad - lash);
+            let by_height = tooth * slender + 2.0 * pad;
             let width = if by_width < by_height { by_width } else { by_height };
             if width > WIDEST { WIDEST } else { width }
         };
-        let height_of = |width: f64, lash: f64| 2.0 * (width - 2.0 * PAD) / slender + 3.0 * PAD + lash;
-        let with_lash = width_in(0.0, LASH_LINE);
-        let (width, lash) = if with_lash >= NARROWEST_WITH_LASH {
-            (with_lash, LASH_LINE)
+        let with_lash = width_in(0.0, LASH_LINE, PAD);
+        let (width, lash, pad) = if with_lash >= NARROWEST_WITH_LASH {
+            (with_lash, LASH_LINE, PAD)
         } else {
-            (width_in(RIGHT_WITH_ROW_LASH, 0.0), 0.0)
+            (width_in(RIGHT_WITH_ROW_LASH, 0.0, NARROW_PAD), 0.0, NARROW_PAD)
         };
+        let height = 2.0 * (width - 2.0 * pad) / slender + 3.0 * pad + lash;
         ChartLayout {
             chart: self,
             corner: Point::new(area.left + LEFT, area.top + ABOVE),
-            cell: [width, height_of(width, lash)],
+            cell: [width, height],
+            lash_line: lash,
+            pad,
         }
     }
 
@@ -137,7 +143,12 @@ impl ChartLayout<'_> {
 
     /// Whether each cell says its own lash; otherwise each row does.
     pub fn lash_in_cells(&self) -> bool {
-        self.cell[0] >= NARROWEST_WITH_LASH
+        self.lash_line > 0.0
+    }
+
+    /// Whether a touching edge is said by a triangle; in small cells a heavy outline says it.
+    pub fn marks_edges_by_triangle(&self) -> bool {
+        self.cell[0] >= NARROWEST_WITH_FLANK_LINES
     }
 
     /// The rectangle of all cells.
@@ -188,26 +199,28 @@ impl ChartLayout<'_> {
     }
 
     fn cell_items(&self, cell: &Cell, rect: Rect) -> Vec<Item> {
-        let lash = if self.lash_in_cells() { LASH_LINE } else { 0.0 };
-        let tall = 0.5 * (rect.height() - lash - 3.0 * PAD);
+        let pad = self.pad;
+        let tall = 0.5 * (rect.height() - self.lash_line - 3.0 * pad);
         let mut items = Vec::new();
         let flank_lines = self.cell[0] >= NARROWEST_WITH_FLANK_LINES;
         for (flank, top) in [
-            (&cell.drive, rect.top + PAD),
-            (&cell.coast, rect.top + 2.0 * PAD + tall),
+            (&cell.drive, rect.top + pad),
+            (&cell.coast, rect.top + 2.0 * pad + tall),
         ] {
             let area = Rect {
-                left: rect.left + PAD,
-                right: rect.right - PAD,
+                left: rect.left + pad,
+                right: rect.right - pad,
                 top,
                 bottom: top + tall,
             };
-            items.extend(ToothView::fitted(&flank.print, area).small(flank_lines));
-            if flank.on_edge {
-                let size = if flank_lines { 12.0 } else { 9.0 };
+            let view = ToothView::fitted(&flank.print, area);
+            items.extend(view.small(flank_lines));
+            if flank.on_edge && self.marks_edges_by_triangle() {
                 // The empty corner above the toe.
-                let at = Point::new(area.left + 0.5 * size, area.top + 0.5 * size - 1.0);
-                items.extend(Mark::Off.items(at, size, Ink::Off, Ink::Inset));
+                let at = Point::new(area.left + 6.0, area.top + 5.0);
+                items.extend(Mark::Off.items(at, 12.0, Ink::Off, Ink::Inset));
+            } else if flank.on_edge {
+                items.push(Item::stroked(view.outline(), Stroke::full(Ink::Off, 2.0)));
             }
         }
         if self.lash_in_cells() {
@@ -270,11 +283,7 @@ impl ChartLayout<'_> {
             .labels
             .iter()
             .chain(&axis.second_labels)
-            .map(|label| {
-                Text::new(Point::new(0.0, 0.0), label.clone(), SMALL)
-                    .bold()
-                    .about_width()
-            })
+            .map(|label| Text::new(Point::new(0.0, 0.0), label.clone(), SMALL).bold().width())
             .fold(0.0, |a: f64, b| if b > a { b } else { a });
         let every = [1, 2, 3, 4, 5]
             .into_iter()
@@ -332,7 +341,7 @@ impl ChartLayout<'_> {
         let grid = self.grid();
         let x = grid.right + 8.0;
         let mut items = vec![Item::Text(
-            Text::new(Point::new(x, grid.top - 8.0), "lash, mm", SMALL).ink(Ink::Muted),
+            Text::new(Point::new(x, grid.top - 43.0), "lash, mm", SMALL).ink(Ink::Muted),
         )];
         for (row, cells) in self.chart.cells.chunks(columns.max(1)).enumerate() {
             let mut range: Option<[f64; 2]> = None;

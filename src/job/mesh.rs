@@ -9,7 +9,7 @@ use crate::document::mesh::{
     EdgeContactDocument, FlankDocument, GeometryDocument, LashDocument, MeshDocument, PatternDocument,
     PlacementDocument,
 };
-use crate::gear::Design;
+use crate::gear::{Design, GearSet};
 use crate::store;
 
 use super::placements::{self, PlacementNumbers};
@@ -41,7 +41,7 @@ pub struct MeshRequest {
 }
 
 /// A request made ready.
-struct Mesh {
+pub(super) struct Mesh {
     source: String,
     pair: Pair,
     film: Film,
@@ -49,7 +49,8 @@ struct Mesh {
 }
 
 impl Mesh {
-    fn prepare(request: &MeshRequest) -> Result<Self, Failure> {
+    /// Finds and prepares the gears.
+    pub(super) fn prepare(request: &MeshRequest) -> Result<Self, Failure> {
         let route = match request.route {
             Route::Exact => contact::Route::Exact,
             Route::Fast => {
@@ -74,15 +75,39 @@ impl Mesh {
         })
     }
 
+    /// The gears in contact.
+    pub(super) fn pair(&self) -> &Pair {
+        &self.pair
+    }
+
+    /// The gears.
+    pub(super) fn gears(&self) -> &GearSet {
+        self.pair.gears()
+    }
+
+    /// Thickness of the paste, µm.
+    pub(super) fn film_um(&self) -> f64 {
+        self.film.thickness_um
+    }
+
+    /// "exact" or "fast".
+    pub(super) fn route_name(&self) -> &'static str {
+        match self.route {
+            contact::Route::Exact => "exact",
+        }
+    }
+
+    /// Contact at a placement.
+    pub(super) fn contact(&self, numbers: &PlacementNumbers) -> Contact {
+        contact::solve(&self.pair, numbers.placement(), self.film, self.route)
+    }
+
     fn at(&self, numbers: &PlacementNumbers) -> MeshDocument {
-        let contact = contact::solve(&self.pair, numbers.placement(), self.film, self.route);
+        let contact = self.contact(numbers);
         let gears = self.pair.gears();
         MeshDocument {
             gears: self.source.clone(),
-            route: match self.route {
-                contact::Route::Exact => "exact",
-            }
-            .to_owned(),
+            route: self.route_name().to_owned(),
             paste_um: self.film.thickness_um,
             warnings: gears.warnings().iter().map(ToString::to_string).collect(),
             placement: PlacementDocument {

@@ -3,5 +3,6 @@
 mod check;
 mod gears;
 mod mesh;
+mod mesh_picture;
 mod preload;
 mod program;

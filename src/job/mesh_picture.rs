@@ -1,0 +1,440 @@
+//! The picture of a meshed gear set: both flanks with what the paste shows, transmission error and lash.
+
+use std::path::Path as FilePath;
+
+use crate::contact::{self, FlankContact};
+use crate::drawing::{
+    Anchor, Fill, Flank, Frame, Hatch, Ink, Item, Path, Picture, Point, Print, Rect, Side as FrameSide, Stroke, Text,
+    Theme, ToothView, flag, svg,
+};
+use crate::gear::Side;
+use crate::quantity::{inches, number};
+use crate::store;
+
+use super::Failure;
+use super::mesh::{Mesh, MeshRequest};
+use super::mesh_sheet::{BODY, HEADING_BOTTOM, MARGIN, SMALL, flank_of, foot, heading, on_edge, print};
+use super::placements::PlacementNumbers;
+
+/// The sheet, points: it fits A4 and Letter.
+const SHEET: [f64; 2] = [800.0, 1044.0];
+/// Height of the part of one flank, with its heading and numbers.
+const FLANK_HEIGHT: f64 = 282.0;
+/// Plots of transmission error and lash.
+const PLOTS_TOP: f64 = HEADING_BOTTOM + 2.0 * FLANK_HEIGHT + 68.0;
+const PLOTS_BOTTOM: f64 = PLOTS_TOP + 142.0;
+/// Rolls in a pitch of a curve.
+const ROLLS: usize = 96;
+/// Nearer to the middle than this, a print is "mid-length" or "mid-height", mm.
+const MIDDLE_MM: f64 = 0.05;
+
+/// Draws what `lashwright mesh` computes and writes it as an SVG file, whole or not at all.
+///
+/// # Errors
+/// As [`super::mesh::at`], and a file that cannot be written.
+pub fn write(request: &MeshRequest, numbers: PlacementNumbers, file: &FilePath) -> Result<(), Failure> {
+    let numbers = numbers.checked()?;
+    let mesh = Mesh::prepare(request)?;
+    let text = svg::write(&picture(&mesh, &numbers), Theme::Paper);
+    Ok(store::write_whole(file, text.as_bytes())?)
+}
+
+/// The picture of a placement.
+pub(super) fn picture(mesh: &Mesh, numbers: &PlacementNumbers) -> Picture {
+    let contact = mesh.contact(numbers);
+    let prints = Side::BOTH.map(|side| {
+        let map = contact::gap_map(mesh.pair(), numbers.placement(), side);
+        print(mesh, side, map.as_ref(), contact.flank(side))
+    });
+    let mut picture = Picture::on(
+        Ink::Panel,
+        SHEET[0],
+        SHEET[1],
+        format!("Contact of {}", mesh.gears().design().name),
+        description(&contact, &prints),
+    );
+    heading(
+        &mut picture,
+        "Contact pattern on the ring gear",
+        mesh,
+        numbers,
+        contact.lash,
+    );
+    for (k, print) in prints.iter().enumerate() {
+        let side = if k == 0 { Side::Drive } else { Side::Coast };
+        let top = HEADING_BOTTOM + FLANK_HEIGHT * k as f64;
+        for item in flank_items(print, contact.flank(side), top) {
+            picture.draw(item);
+        }
+    }
+    for item in legend(&prints)
+        .into_iter()
+        .chain(motion(mesh, numbers, &contact))
+        .chain(lash(mesh, numbers))
+    {
+        picture.draw(item);
+    }
+    foot(&mut picture, mesh);
+    picture
+}
+
+/// What the picture shows, for those who do not see it.
+fn description(contact: &contact::Contact, prints: &[Print; 2]) -> String {
+    let flank = |print: &Print, contact: &FlankContact| {
+        format!(
+            "{}: {}, {}, {}.",
+            print.flank.name(),
+            centre_words(print),
+            edge_words(print),
+            edge_contact_words(contact)
+        )
+    };
+    let [drive, coast] = prints;
+    format!("{} {}", flank(drive, &contact.drive), flank(coast, &contact.coast))
+}
+
+/// A length on the tooth in inches: hundredths, as a tenth of a millimetre is all that a print shows.
+fn inch(length_mm: f64) -> String {
+    format!("{}\u{a0}in", number(inches(length_mm), 2))
+}
+
+/// Where the middle of the print lies from the middle of the tooth.
+fn centre_words(print: &Print) -> String {
+    let Some(centroid) = print.centroid else {
+        return "no print".to_owned();
+    };
+    let [heelward, topward] = print.outline.from_middle_mm(centroid);
+    let part = |value: f64, words: [&str; 3]| {
+        let [less, middle, more] = words;
+        if value.abs() < MIDDLE_MM {
+            return middle.to_owned();
+        }
+        let toward = if value < 0.0 { less } else { more };
+        format!("{}\u{a0}mm ({}) to {toward}", number(value.abs(), 1), inch(value.abs()))
+    };
+    format!(
+        "{}, {}",
+        part(heelward, ["toe", "mid-length", "heel"]),
+        part(topward, ["root", "mid-height", "top"])
+    )
+}
+
+/// How near the print comes to an edge, or where it runs off.
+fn edge_words(print: &Print) -> String {
+    let off: Vec<&str> = print
+        .distances()
+        .into_iter()
+        .filter(|n| n.runs_off())
+        .map(|n| n.edge.word())
+        .collect();
+    if !off.is_empty() {
+        return format!("runs off at {}", off.join(" and "));
+    }
+    print.nearest().map_or_else(
+        || "none".to_owned(),
+        |nearest| {
+            format!(
+                "{}\u{a0}mm ({}) to {}",
+                number(nearest.distance_mm, 1),
+                inch(nearest.distance_mm),
+                nearest.edge.word()
+            )
+        },
+    )
+}
+
+fn edge_contact_words(flank: &FlankContact) -> String {
+    let Some(edge) = flank.edge_contact else {
+        return "cannot touch".to_owned();
+    };
+    let share = |part: f64, of: &str| (part > 0.0).then(|| format!("{of} {}\u{a0}%", number(100.0 * part, 0)));
+    let parts: Vec<String> = [share(edge.wheel, "ring gear"), share(edge.pinion_tip, "pinion tip")]
+        .into_iter()
+        .flatten()
+        .collect();
+    if parts.is_empty() {
+        "none".to_owned()
+    } else {
+        format!("{} of roll", parts.join(", "))
+    }
+}
+
+/// A muted name with its bold value; answers where the next one may begin.
+fn said(items: &mut Vec<Item>, at: Point, name: &str, value: String, ink: Ink) -> f64 {
+    let name = Text::new(at, name, BODY).ink(Ink::Muted);
+    let x = at.x + name.width() + 7.0;
+    items.push(Item::Text(name));
+    let value = Text::new(Point::new(x, at.y), value, BODY).bold().ink(ink);
+    let end = x + value.width() + 22.0;
+    items.push(Item::Text(value));
+    end
+}
+
+fn flank_items(print: &Print, contact: &FlankContact, top: f64) -> Vec<Item> {
+    let right = SHEET[0] - MARGIN;
+    let zone = Rect {
+        left: MARGIN,
+        top,
+        right,
+        bottom: top + FLANK_HEIGHT - 8.0,
+    };
+    let mut items = vec![Item::Shape {
+        path: zone.path(),
+        fill: Some(Fill::Plain {
+            ink: Ink::Inset,
+            opacity: 1.0,
+        }),
+        stroke: Some(Stroke::full(Ink::Line, 1.0)),
+    }];
+    let line = top + 22.0;
+    items.extend(flag(print.flank, Point::new(zone.left + 12.0, line - 4.5)));
+    let name = Text::new(Point::new(zone.left + 42.0, line), print.flank.name(), 15.0).bold();
+    items.push(Item::Text(name));
+    let shape = Text::new(Point::new(zone.left + 132.0, line), print.flank.shape(), SMALL);
+    items.push(Item::Text(shape.ink(Ink::Muted)));
+    let area = print
+        .area_fraction
+        .map_or_else(|| "0\u{a0}%".to_owned(), |a| format!("{}\u{a0}%", number(100.0 * a, 0)));
+    let mut x = said(&mut items, Point::new(zone.left + 232.0, line), "Area", area, Ink::Text);
+    said(
+        &mut items,
+        Point::new(x, line),
+        "Centre",
+        centre_words(print),
+        Ink::Text,
+    );
+    let tooth = Rect {
+        left: zone.left + 62.0,
+        right: zone.right - 62.0,
+        top: top + 62.0,
+        bottom: zone.bottom - 58.0,
+    };
+    items.extend(ToothView::fitted(print, tooth).large());
+    let line = zone.bottom - 10.0;
+    let off = print.nearest().is_some_and(|n| n.runs_off());
+    let ink = |bad: bool| if bad { Ink::Off } else { Ink::Text };
+    let print_to = "Print to edge";
+    x = said(
+        &mut items,
+        Point::new(zone.left + 12.0, line),
+        print_to,
+        edge_words(print),
+        ink(off),
+    );
+    let error = contact
+        .transmission_error_urad
+        .map_or_else(|| "none".to_owned(), |e| format!("{}\u{a0}µrad", number(e, 0)));
+    x = said(&mut items, Point::new(x, line), "Transmission error", error, Ink::Text);
+    let touches = on_edge(contact.edge_contact);
+    said(
+        &mut items,
+        Point::new(x, line),
+        "Edge contact",
+        edge_contact_words(contact),
+        ink(touches),
+    );
+    items
+}
+
+/// What lines and fills on the teeth mean.
+fn legend(prints: &[Print; 2]) -> Vec<Item> {
+    let y = HEADING_BOTTOM + 2.0 * FLANK_HEIGHT + 10.0;
+    let mut items = Vec::new();
+    let mut x = MARGIN;
+    let film = prints.first().map_or(0.0, |p| p.film_um);
+    let mut entry = |fills: Vec<Fill>, stroke: Option<Stroke>, words: String| {
+        let swatch = Rect {
+            left: x,
+            top: y - 11.0,
+            right: x + 24.0,
+            bottom: y + 1.0,
+        };
+        for fill in fills {
+            items.push(Item::filled(swatch.path(), fill));
+        }
+        match stroke {
+            Some(stroke) => {
+                let line = Path::line(Point::new(x, y - 5.0), Point::new(x + 24.0, y - 5.0));
+                items.push(Item::stroked(line, stroke));
+            }
+            None => items.push(Item::stroked(swatch.path(), Stroke::full(Ink::Line, 0.8))),
+        }
+        let text = Text::new(Point::new(x + 30.0, y), words, SMALL);
+        x += 30.0 + text.width() + 16.0;
+        items.push(Item::Text(text));
+    };
+    let plain = |ink| Fill::Plain { ink, opacity: 1.0 };
+    let hatched = |hatch, ink| Fill::Hatched { hatch, ink };
+    entry(
+        vec![plain(Ink::Steel), hatched(Hatch::Level, Ink::Ghost)],
+        None,
+        "print, bare steel".to_owned(),
+    );
+    entry(
+        vec![plain(Ink::Paste), hatched(Hatch::Stipple, Ink::PasteRim)],
+        None,
+        "paste left".to_owned(),
+    );
+    entry(
+        vec![plain(Ink::Inset), hatched(Hatch::Crossed, Ink::Line)],
+        None,
+        "pinion does not reach".to_owned(),
+    );
+    entry(
+        vec![plain(Ink::Paste)],
+        Some(Stroke::full(Ink::Truth, 2.0)),
+        format!("gap = film, {}\u{a0}µm", super::mesh_sheet::trimmed(film)),
+    );
+    entry(
+        vec![plain(Ink::Paste)],
+        Some(Stroke::full(Ink::Text, 0.9)),
+        "equal gap, µm".to_owned(),
+    );
+    items
+}
+
+/// How far the ring gear lags behind even motion on each flank over two pitches.
+fn motion(mesh: &Mesh, numbers: &PlacementNumbers, contact: &contact::Contact) -> Vec<Item> {
+    let area = Rect {
+        left: MARGIN + 52.0,
+        top: PLOTS_TOP,
+        right: 466.0,
+        bottom: PLOTS_BOTTOM,
+    };
+    let pitch = mesh.gears().wheel_pitch_rad();
+    let curves: Vec<(Flank, Vec<(f64, f64)>)> = Side::BOTH
+        .into_iter()
+        .filter_map(|side| {
+            let curve = contact::first_touch_urad(mesh.pair(), numbers.placement(), side, ROLLS)?;
+            let least = curve.iter().fold(f64::INFINITY, |a, &(_, d)| if d < a { d } else { a });
+            let lag = |shift: f64| {
+                curve
+                    .iter()
+                    .map(move |&(roll, d)| (roll / pitch + shift, least - d))
+                    .collect::<Vec<_>>()
+            };
+            Some((flank_of(side), [lag(0.0), lag(1.0)].concat()))
+        })
+        .collect();
+    let mut items = vec![Item::Text(
+        Text::new(
+            Point::new(MARGIN, area.top - 24.0),
+            "Transmission error, µrad at the ring gear",
+            BODY,
+        )
+        .bold(),
+    )];
+    let lowest = curves.iter().flat_map(|(_, curve)| curve).fold(
+        if curves.is_empty() { -100.0 } else { -1.0 },
+        |a: f64, &(_, d)| if d < a { d } else { a },
+    );
+    let frame = Frame::new(area, (0.0, 2.0), (1.06 * lowest, -0.06 * lowest));
+    let ticks_y = frame.y.ticks(frame.y.round_step(5));
+    let ticks_x = frame.x.ticks(0.5);
+    items.push(frame.ground());
+    items.extend(frame.grid(FrameSide::Left, &ticks_y));
+    items.extend(frame.grid(FrameSide::Bottom, &ticks_x));
+    items.push(frame.outline());
+    items.extend(frame.scale(FrameSide::Left, &ticks_y, SMALL));
+    items.extend(frame.scale(FrameSide::Bottom, &ticks_x, SMALL));
+    items.push(frame.name(
+        FrameSide::Bottom,
+        "roll, tooth pitches (down: ring gear lags)",
+        SMALL,
+        38.0,
+    ));
+    for (flank, curve) in &curves {
+        let path = Path::open(curve.iter().map(|&(x, y)| frame.point(x, y)));
+        items.push(Item::stroked(path, Stroke::full(flank.ink(), 2.4).styled(flank.line())));
+    }
+    for (k, (flank, _)) in curves.iter().enumerate() {
+        let side = if *flank == Flank::Drive {
+            Side::Drive
+        } else {
+            Side::Coast
+        };
+        let Some(error) = contact.flank(side).transmission_error_urad else {
+            continue;
+        };
+        let x = area.right + 9.0 + 8.0 * k as f64;
+        let (top, bottom) = (frame.y.place(0.0), frame.y.place(-error));
+        let bar = |y: f64| Path::line(Point::new(x - 4.0, y), Point::new(x + 4.0, y));
+        let path = Path::line(Point::new(x, top), Point::new(x, bottom))
+            .and(bar(top))
+            .and(bar(bottom));
+        items.push(Item::stroked(path, Stroke::full(flank.ink(), 1.4)));
+        let y = area.top + 40.0 + 42.0 * k as f64;
+        items.extend(flag(*flank, Point::new(area.right + 26.0, y)));
+        let at = Point::new(area.right + 51.0, y + 4.7);
+        items.push(Item::Text(Text::new(at, number(error, 0), BODY).bold()));
+    }
+    if curves.len() < 2 {
+        let lost = if curves.is_empty() {
+            "no flank touches"
+        } else {
+            "one flank cannot touch"
+        };
+        let at = Point::new(0.5 * (area.left + area.right), area.bottom - 10.0);
+        items.push(Item::Text(
+            Text::new(at, lost, BODY)
+                .bold()
+                .anchored(Anchor::Middle)
+                .with_halo(Ink::Inset),
+        ));
+    }
+    items
+}
+
+/// Lash over one pitch.
+fn lash(mesh: &Mesh, numbers: &PlacementNumbers) -> Vec<Item> {
+    let area = Rect {
+        left: 606.0,
+        top: PLOTS_TOP,
+        right: SHEET[0] - MARGIN - 2.0,
+        bottom: PLOTS_BOTTOM,
+    };
+    let title = Text::new(
+        Point::new(area.left - 48.0, area.top - 24.0),
+        "Lash over one pitch, mm",
+        BODY,
+    );
+    let mut items = vec![Item::Text(title.bold())];
+    let pitch = mesh.gears().wheel_pitch_rad();
+    let curve = contact::lash_mm(mesh.pair(), numbers.placement(), ROLLS).unwrap_or_default();
+    let (low, high) = curve
+        .iter()
+        .fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), &(_, l)| {
+            (if l < a { l } else { a }, if l > b { l } else { b })
+        });
+    let (low, high) = if low <= high { (low, high) } else { (0.1, 0.1) };
+    // At least a tenth of a millimetre is shown, so that a hair of ripple does not look like a mountain.
+    let middle = 0.5 * (low + high);
+    let half = if high - low > 0.08 { 0.62 * (high - low) } else { 0.05 };
+    let frame = Frame::new(area, (0.0, 1.0), (middle - half, middle + half));
+    let ticks_y = frame.y.ticks(frame.y.round_step(5));
+    let ticks_x = frame.x.ticks(0.5);
+    items.push(frame.ground());
+    items.extend(frame.grid(FrameSide::Left, &ticks_y));
+    items.extend(frame.grid(FrameSide::Bottom, &ticks_x));
+    items.push(frame.outline());
+    items.extend(frame.scale(FrameSide::Left, &ticks_y, SMALL));
+    items.extend(frame.scale(FrameSide::Bottom, &ticks_x, SMALL));
+    items.push(frame.name(FrameSide::Bottom, "the same at every tooth", SMALL, 38.0));
+    if curve.is_empty() {
+        let at = Point::new(0.5 * (area.left + area.right), 0.5 * (area.top + area.bottom));
+        items.push(Item::Text(
+            Text::new(at, "a flank cannot touch", BODY)
+                .bold()
+                .anchored(Anchor::Middle),
+        ));
+    } else {
+        if frame.y.holds(0.0) {
+            let y = frame.y.place(0.0);
+            let zero = Path::line(Point::new(area.left, y), Point::new(area.right, y));
+            items.push(Item::stroked(zero, Stroke::full(Ink::Off, 1.4)));
+        }
+        let path = Path::open(curve.iter().map(|&(roll, l)| frame.point(roll / pitch, l)));
+        items.push(Item::stroked(path, Stroke::full(Ink::Truth, 2.4)));
+    }
+    items
+}
