@@ -3,3 +3,4 @@
 mod bearing;
 mod reading;
 mod roots;
+mod solid;

@@ -99,8 +99,9 @@ pub struct FlankMark {
     pub x: f64,
     /// Flank coordinate y, −1 root to 1 top of the wheel.
     pub y: f64,
-    /// How many pitches, in the positive sense about its axis, the flank stands from the one at roll 0, 0 to teeth − 1.
-    /// On the wheel both flanks of one slot have the same number, on the pinion both flanks of one tooth.
+    /// Which one, 0 to teeth − 1. On the wheel both flanks of one slot have the number of the slot: 0 holds P at roll 0,
+    /// and the count goes on in the positive sense about the axis. On the pinion both flanks of one tooth have its number:
+    /// tooth k fills slot k at roll 0, so that the count goes against the positive sense.
     pub number: u32,
 }
 
@@ -122,9 +123,9 @@ pub struct Triangle {
     pub vertices: [u32; 3],
     /// Where it belongs.
     pub part: Part,
-    /// Number of the tooth, 0 to teeth − 1, for flanks, lands and end faces of teeth. Tooth k of the pinion fills the slot
-    /// that [`FlankMark::number`] calls k; tooth k of the wheel follows slot k in the positive sense about the axis. A root
-    /// has the number of the tooth that follows it. None for the body.
+    /// Number of the tooth, 0 to teeth − 1, for flanks, lands and end faces of teeth: on the pinion that of
+    /// [`FlankMark::number`]; tooth k of the wheel follows slot k in the positive sense about the axis. A root has the number
+    /// of the tooth that follows it in the positive sense. None for the body.
     pub tooth: Option<u32>,
 }
 
@@ -219,6 +220,3 @@ impl Solid {
         })
     }
 }
-
-#[cfg(test)]
-mod tests;

@@ -6,13 +6,15 @@ use crate::gear::pinion::Roll;
 use crate::gear::{GearSet, PinionFlank, Side};
 use crate::numerics::math;
 
-use super::section::{FlankSample, Place, Section, Teeth, index, turn_of};
+use super::section::{FlankSample, Numbering, Place, Section, Teeth, index, turn_of};
 use super::{Detail, SolidError};
 
 /// Narrowest land or space, mm, where flanks would meet.
 const LEAST_WIDTH_MM: f64 = 0.05;
 /// Where the fillet begins: height over the root cone in clearances. The wheel's tip passes one clearance over it.
 const FILLET_START: f64 = 0.6;
+/// Largest tilt of the eased flank against the envelope that normals show, rad.
+const LARGEST_TILT: f64 = 0.03;
 /// Accuracy of points, mm.
 const ACCURACY_MM: f64 = 1e-9;
 
@@ -97,7 +99,7 @@ pub(super) fn teeth(set: &GearSet, detail: Detail) -> Result<Teeth, SolidError> 
     Ok(Teeth {
         count: set.design().pinion_teeth,
         low_side: sides[0],
-        low_number: set.design().pinion_teeth - 1,
+        numbering: Numbering::Teeth,
         sections,
         land_fields: index((detail.up / 3).max(1)),
     })
@@ -227,8 +229,16 @@ fn sample(lines: &Lines<'_>, side: Side, s: f64, at: Seed) -> Option<FlankSample
     if !(size > 0.0) {
         return None;
     }
-    // Out of the body.
-    let normal = gradient * (-1.0 / size);
+    // Out of the body. At the end of the regular envelope the eased flank would stand on edge over a few micrometres,
+    // which is not for the eye.
+    let tilt = gradient / size - met.normal;
+    let part = if tilt.norm() > LARGEST_TILT {
+        LARGEST_TILT / tilt.norm()
+    } else {
+        1.0
+    };
+    let normal = met.normal + tilt * part;
+    let normal = normal * (-1.0 / normal.norm());
     let p = met.point_mm;
     let (axial, r) = lines.place(s, at.h);
     let (outward_y, outward_z) = (p.y / radius(p), p.z / radius(p));
