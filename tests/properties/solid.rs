@@ -313,8 +313,8 @@ fn outline(solid: &Solid, place: fn(Vector3<f64>) -> [f64; 2]) -> Vec<[f64; 2]> 
 }
 
 /// Volume of one slot of the wheel by a sum over places, from nothing but the distances from flanks and slot bottom, mm³.
-fn slot_volume_mm3(set: &GearSet) -> f64 {
-    let (along, up, around) = (48, 64, 1500);
+fn slot_volume_mm3(set: &GearSet, along: u32) -> f64 {
+    let (up, around) = (along + along / 3, 30 * along);
     let reach = 1.5 * set.wheel_pitch_rad();
     let blank = set.blank();
     let half_face = 0.5 * set.design().wheel_face_width_mm;
@@ -333,28 +333,33 @@ fn slot_volume_mm3(set: &GearSet) -> f64 {
             let (r, z) = blank.place_mm(x, y);
             let above = blank.place_mm(x, y + 1e-3);
             let rise = math_radius(above.0 - r, above.1 - z) / 1e-3;
-            let mut inside = 0_u32;
+            let mut inside = 0.0;
+            // The bottom cuts through a row of places: the part of the row over it counts.
+            let row = (1.0 - lowest) / f64::from(up);
             for k in 0..around {
                 let angle = centre + reach * ((f64::from(k) + 0.5) / f64::from(around) - 0.5);
                 let (sin, cos) = math::sin_cos(angle);
                 let q = Vector3::new(r * cos, r * sin, z);
                 let deep = set.cutter().axis.dot(&(q - set.cutter().centre_mm));
-                inside += u32::from(
-                    deep > 0.0
-                        && set.wheel_flank(Side::Drive).distance_mm(q) > 0.0
-                        && set.wheel_flank(Side::Coast).distance_mm(q) > 0.0,
-                );
+                let between = set.wheel_flank(Side::Drive).distance_mm(q) > 0.0
+                    && set.wheel_flank(Side::Coast).distance_mm(q) > 0.0;
+                let high = Vector3::new(above.0 * cos, above.0 * sin, above.1);
+                let rise_deep = set.cutter().axis.dot(&(high - q)) / 1e-3 * row;
+                if between {
+                    inside += (deep / rise_deep + 0.5).clamp(0.0, 1.0);
+                }
             }
-            let arc = r * reach * f64::from(inside) / f64::from(around);
-            sum += arc * rise * (1.0 - lowest) / f64::from(up) * 2.0 * half_face / f64::from(along);
+            let arc = r * reach * inside / f64::from(around);
+            sum += arc * rise * row * 2.0 * half_face / f64::from(along);
         }
     }
     sum
 }
 
 /// Against the blank of revolution less slots that were measured independently of the mesh. The mesh is refined twice; its
-/// error falls with the square of the fields, so that the last change bounds what is left by a third of itself. The sum
-/// over places is good to about one part in 64² along each direction.
+/// error falls with the square of the fields, so that a third of the last change is added and half of that is the
+/// tolerance. The sum over places may be off by its own change from half as many places a side, and by 1e-4 for the steps
+/// around, which are a few hundredths of a millimetre.
 #[test]
 fn the_wheels_volume_is_the_blank_less_its_slots() {
     for (name, set) in shipped().into_iter().step_by(3) {
@@ -372,13 +377,14 @@ fn the_wheels_volume_is_the_blank_less_its_slots() {
             };
             (solid.volume_mm3(), blank)
         });
-        let slots = f64::from(set.design().wheel_teeth) * slot_volume_mm3(&set);
+        let slots = |along| f64::from(set.design().wheel_teeth) * slot_volume_mm3(&set, along);
+        let (rough, slots) = (slots(24), slots(48));
         let expected = fine.1 - slots;
-        let off = fine.0 - expected;
-        let left = (fine.0 - middle.0).abs() / 3.0;
-        let tolerance = 2.0 * left + slots / 4096.0;
+        let left = (fine.0 - middle.0) / 3.0;
+        let off = fine.0 + left - expected;
+        let tolerance = 0.5 * left.abs() + (slots - rough).abs() + 1e-4 * slots;
         println!(
-            "{name}: blank {:.0}, slots {slots:.0}, expected {expected:.0}, mesh {:.0} {:.0} {:.0} mm³, off {off:.1} (tolerance {tolerance:.1})",
+            "{name}: blank {:.0}, slots {slots:.0}, expected {expected:.0}, mesh {:.0} {:.0} {:.0} mm³, refined without end off by {off:.1} (tolerance {tolerance:.1})",
             fine.1, coarse.0, middle.0, fine.0
         );
         assert!(off.abs() < tolerance, "{name}: off by {off} mm³, tolerance {tolerance}");
@@ -417,6 +423,10 @@ fn the_pinions_volume_settles_between_its_cones() {
             };
             // Bands of the body: start on the axis, front, foot of the toe; foot of the heel to the end.
             let mut corners = body.clone();
+            // The points on the axis come last: start, then end.
+            corners.rotate_right(2);
+            let end = corners.remove(1);
+            corners.push(end);
             let foot = corners
                 .iter()
                 .position(|c| (c[0] * cos + c[1] * sin - toe).abs() < 1e-6)
@@ -484,6 +494,7 @@ proptest! {
     fn sets_near_the_shipped_ones_are_closed(design in near_a_shipped_set(), along in 1_u32..16, up in 2_u32..10) {
         let Ok(set) = GearSet::new(design) else { return Ok(()) };
         let detail = Detail::new(along, up);
+        println!("CASE {:?} {:?} {}", Solid::wheel(&set, detail).err(), Solid::pinion(&set, detail).err(), set.warnings().len());
         match Solid::wheel(&set, detail) {
             Ok(solid) => prop_assert_eq!(sound(&solid, 0), Ok(())),
             Err(error) => prop_assert!(!matches!(error, SolidError::PinionFlank { .. }), "{}", error),
