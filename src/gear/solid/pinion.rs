@@ -173,28 +173,38 @@ fn radius(p: Vector3<f64>) -> f64 {
     (p.y * p.y + p.z * p.z).sqrt()
 }
 
-/// Stations from toe to heel: everything that meets the wheel's flanks lies between them.
+/// Stations from toe to heel: between them lie the ends of the cones and all that meets the wheel's flanks, but not more
+/// than a quarter of the length beyond the cones, as where the envelope is nearly irregular it runs far away.
 fn stations(lines: &Lines<'_>, fields: u32) -> Vec<f64> {
     let set = lines.set;
-    let (mut low, mut high) = (f64::INFINITY, f64::NEG_INFINITY);
-    let mut take = |s: f64| {
-        low = if s < low { s } else { low };
-        high = if s > high { s } else { high };
+    let mut range = [f64::INFINITY, f64::NEG_INFINITY];
+    let take = |range: &mut [f64; 2], s: f64| {
+        let [low, high] = *range;
+        *range = [if s < low { s } else { low }, if s > high { s } else { high }];
     };
     for cone in [&set.blank().pinion_face, &set.blank().pinion_root] {
         for axial in cone.ends_mm {
-            take(lines.station(axial, cone.radius_mm(axial)));
+            take(&mut range, lines.station(axial, cone.radius_mm(axial)));
         }
     }
+    let [toe, heel] = range;
+    let most = 0.25 * (heel - toe);
     for side in Side::BOTH {
+        let flank = set.pinion_flank(side);
         for x in [-1.0, 1.0] {
-            for y in [-1.0, 0.0, 1.0] {
-                if let Some(met) = set.pinion_flank(side).meeting(x, y) {
-                    take(lines.station(met.point_mm.x, radius(met.point_mm)));
+            for i in 0..=8 {
+                let Some(met) = flank.meeting(x, f64::from(i) / 4.0 - 1.0) else {
+                    continue;
+                };
+                let p = met.point_mm;
+                if flank.depth_under_tip_mm(p) >= 0.0 {
+                    let s = lines.station(p.x, radius(p));
+                    take(&mut range, clamped(s, toe - most, heel + most));
                 }
             }
         }
     }
+    let [low, high] = range;
     (0..=fields)
         .map(|i| low + (high - low) * f64::from(i) / f64::from(fields))
         .collect()
