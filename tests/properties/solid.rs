@@ -40,11 +40,12 @@ fn sound(solid: &Solid, euler: i64) -> Result<(), String> {
         return Err(format!("volume {volume}"));
     }
     let least = solid.smallest_area_mm2();
-    if !(least > 1e-6) {
+    if least.is_nan() || least <= 1e-6 {
         return Err(format!("a triangle of {least} mm²"));
     }
     for vertex in solid.vertices() {
-        if !((vertex.normal.norm() - 1.0).abs() < 1e-9) {
+        let off = (vertex.normal.norm() - 1.0).abs();
+        if off.is_nan() || off >= 1e-9 {
             return Err(format!("normal {:?}", vertex.normal));
         }
     }
@@ -478,7 +479,7 @@ fn the_wheels_volume_is_the_blank_less_its_slots() {
 fn the_pinions_volume_settles_between_its_cones() {
     for (name, set) in shipped() {
         let [coarse, middle, fine] = [6, 12, 24].map(|n| Solid::pinion(&set, Detail::new(2 * n, n)).expect("pinion"));
-        let volumes = [&coarse, &middle, &fine].map(|solid| solid.volume_mm3());
+        let volumes = [&coarse, &middle, &fine].map(Solid::volume_mm3);
         let body = outline(&fine, |p| [p.x, math_radius(p.y, p.z)]);
         // End faces of teeth: everything at the toe and heel that is no flank.
         let (sin, cos) = math::sin_cos(set.pitch().pinion_pitch_angle_rad);

@@ -295,7 +295,7 @@ fn sample(lines: &Lines<'_>, side: Side, s: f64, at: Seed) -> Option<FlankSample
         .level(met.point_mm, &Roll::new(met.roll_rad, flank.inverse_ratio()))
         .gradient;
     let size = gradient.norm();
-    if !(size > 0.0) {
+    if size.is_nan() || size <= 0.0 {
         return None;
     }
     // Out of the body. At the end of the regular envelope the eased flank would stand on edge over a few micrometres,
