@@ -2,7 +2,7 @@
 
 use clap::{Parser, Subcommand};
 
-use super::{Command, PreloadArguments};
+use super::{Command, MeshArguments, PreloadArguments};
 
 /// What the person asks for.
 #[derive(Debug, Clone, PartialEq)]
@@ -62,6 +62,14 @@ enum Subcommands {
     },
     /// Preload and rolling torque of a pinion support with its nut tightened
     Preload(PreloadArguments),
+    /// Contact pattern, lash and transmission error of a gear set at a placement
+    Mesh(MeshArguments),
+    /// Print the schema of a JSON document
+    Schema {
+        /// Its name: the command that prints it
+        #[arg(value_name = "NAME")]
+        name: String,
+    },
     /// Draw what the window shows into a PNG file, without a window
     Picture(PictureArguments),
 }
@@ -75,5 +83,7 @@ pub fn parse() -> Request {
         Some(Subcommands::Preload(arguments)) => Request::Command(Command::Preload(arguments)),
         Some(Subcommands::Check { files }) => Request::Command(Command::Check { files }),
         Some(Subcommands::Gears { json }) => Request::Command(Command::Gears { json }),
+        Some(Subcommands::Mesh(arguments)) => Request::Command(Command::Mesh(arguments)),
+        Some(Subcommands::Schema { name }) => Request::Command(Command::Schema { name }),
     }
 }

@@ -6,12 +6,15 @@
 mod arguments;
 mod check;
 mod gears;
+mod mesh;
 mod preload;
+mod schema;
 
 use std::io::Write;
 use std::process::ExitCode;
 
 pub use arguments::{PictureArguments, Request, parse};
+pub use mesh::{MeshArguments, RouteArgument};
 pub use preload::PreloadArguments;
 
 use crate::job::{Failure, Fault};
@@ -31,6 +34,13 @@ pub enum Command {
     },
     /// What a pinion support does with its nut tightened.
     Preload(PreloadArguments),
+    /// Mesh a gear set.
+    Mesh(MeshArguments),
+    /// Print the schema of a JSON document.
+    Schema {
+        /// Name of the document.
+        name: String,
+    },
 }
 
 /// What a command prints on standard output.
@@ -42,6 +52,8 @@ pub fn run(command: &Command) -> ExitCode {
         Command::Check { files } => check::run(files),
         Command::Gears { json } => gears::run(*json),
         Command::Preload(arguments) => preload::run(arguments),
+        Command::Mesh(arguments) => mesh::run(arguments),
+        Command::Schema { name } => schema::run(name),
     };
     match answer {
         Ok(text) => print(&text),

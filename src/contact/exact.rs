@@ -5,6 +5,7 @@ use crate::gear::Side;
 use super::gap::Stand;
 use super::gap_map::{GapMap, Gapper};
 use super::motion::{Curve, Envelope};
+use super::outline::Outline;
 use super::pattern::Pattern;
 use super::touch::Toucher;
 use super::{Contact, EdgeContact, Film, FlankContact, Lash, Pair, Placement};
@@ -15,7 +16,13 @@ pub(super) fn envelope(pair: &Pair, stand: &Stand, side: Side) -> Option<Envelop
     let pitch = pair.gears().wheel_pitch_rad();
     let step = pitch / pair.resolution().rolls as f64;
     let toucher = Toucher { stand, flank };
-    let curve = Curve::new(&toucher, flank.first_sample, flank.last_sample, step);
+    let curve = Curve::new(
+        &toucher,
+        flank.first_sample,
+        flank.last_sample,
+        step,
+        pair.resolution().rolls,
+    );
     Envelope::new(&curve, pitch)
 }
 
@@ -40,7 +47,7 @@ pub(super) fn solve(pair: &Pair, placement: Placement, film: Film) -> Contact {
             let (low, high) = envelope.range();
             let [wheel, pinion_tip] = envelope.edge_shares();
             FlankContact {
-                pattern: Pattern::of(&map, film.thickness_um),
+                pattern: pattern(pair, &stand, side, envelope, &map, film),
                 transmission_error_urad: Some(1e6 * (high - low)),
                 edge_contact: Some(EdgeContact { wheel, pinion_tip }),
             }
@@ -52,6 +59,31 @@ pub(super) fn solve(pair: &Pair, placement: Placement, film: Film) -> Contact {
         drive: flank(Side::Drive, drive),
         coast: flank(Side::Coast, coast),
     }
+}
+
+/// The print of a map, its ends found on the surfaces themselves.
+fn pattern(pair: &Pair, stand: &Stand, side: Side, envelope: &Envelope, map: &GapMap, film: Film) -> Option<Pattern> {
+    let (pattern, extremes) = Pattern::with_extremes(map, film.thickness_um)?;
+    let kinks = envelope.kinks();
+    let outline = Outline {
+        gapper: Gapper {
+            stand,
+            flank: pair.flank(side),
+            envelope,
+            kinks: &kinks,
+        },
+        designed: Stand::new(pair.gears(), Placement::NOMINAL),
+        film_mm: 1e-3 * film.thickness_um,
+        cell: [2.0 / map.nx as f64, 2.0 / map.ny as f64],
+    };
+    let [[toe, heel], [root, top]] = extremes;
+    Some(Pattern {
+        toe: outline.end(toe, 0, -1.0),
+        heel: outline.end(heel, 0, 1.0),
+        root: outline.end(root, 1, -1.0),
+        top: outline.end(top, 1, 1.0),
+        ..pattern
+    })
 }
 
 /// Lash over one pitch: j0 + (D_drive(φ) + D_coast(φ + 2ψ j0/d_e2)) d_e2/2.

@@ -182,13 +182,7 @@ impl Gapper<'_> {
                 return Some((look, rest));
             }
             last = Some((angle, slope));
-            let step = if step > LARGEST_STEP {
-                LARGEST_STEP
-            } else if step < -LARGEST_STEP {
-                -LARGEST_STEP
-            } else {
-                step
-            };
+            let step = step.clamp(-LARGEST_STEP, LARGEST_STEP);
             let target = angle + step;
             let kink = if target > high {
                 high
@@ -259,13 +253,7 @@ impl Gapper<'_> {
             if depth.abs() < 1e-7 {
                 return Some(look);
             }
-            let step = if step > LARGEST_STEP {
-                LARGEST_STEP
-            } else if step < -LARGEST_STEP {
-                -LARGEST_STEP
-            } else {
-                step
-            };
+            let step = step.clamp(-LARGEST_STEP, LARGEST_STEP);
             let angle = look.roll.angle + step;
             if (angle - node.roll).abs() > FARTHEST {
                 return None;

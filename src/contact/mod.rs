@@ -20,6 +20,7 @@ mod exact;
 mod gap;
 mod gap_map;
 mod motion;
+mod outline;
 mod pair;
 mod pattern;
 mod placement;

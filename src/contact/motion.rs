@@ -4,6 +4,8 @@ use super::touch::{FirstTouch, Scout, Start, Toucher};
 
 /// How far the trapezoid rule may miss the difference of two neighbouring samples before another is put between, rad.
 const SAMPLE_TOLERANCE: f64 = 1e-7;
+/// How far above the first of all pairs a pair is still sampled densely, rad: between two samples the envelope moves less.
+const NEAR_ENVELOPE: f64 = 5e-5;
 /// Halvings of a sampling interval at a jump.
 const MOST_HALVINGS: u32 = 7;
 /// How near to an edge of the flank counts as edge contact.
@@ -23,29 +25,52 @@ pub(crate) struct Sample {
 }
 
 impl Curve {
-    /// Samples the pair over its range; more densely where the touching point jumps or an edge begins.
-    pub(crate) fn new(toucher: &Toucher<'_>, first: i64, last: i64, step: f64) -> Self {
+    /// Samples the pair over its range; more densely where the touching point jumps or an edge begins, as far as other
+    /// pairs do not touch long before.
+    pub(crate) fn new(toucher: &Toucher<'_>, first: i64, last: i64, step: f64, rolls: usize) -> Self {
         let scouts = toucher.scouts();
         let mut samples: Vec<Sample> = Vec::new();
-        let mut neighbour: Option<Start> = None;
         if scouts.is_empty() {
             return Self { samples };
         }
+        let mut base: Vec<(Sample, Option<Start>)> = Vec::new();
+        let mut neighbour: Option<Start> = None;
         for k in first..=last {
             let roll = k as f64 * step;
             let found = toucher.first(roll, &scouts, neighbour);
-            let next = Sample {
-                roll,
-                touch: found.map(|(touch, _)| touch),
-            };
-            if let Some(&before) = samples.last() {
-                refine(toucher, &scouts, neighbour, before, next, MOST_HALVINGS, &mut samples);
-            }
-            samples.push(next);
             neighbour = found.map(|(_, start)| start);
+            let touch = found.map(|(touch, _)| touch);
+            base.push((Sample { roll, touch }, neighbour));
         }
+        let least = least_of_pairs(&base, rolls);
+        let near = |i: usize, sample: &Sample| {
+            sample
+                .touch
+                .is_none_or(|t| least.get(i % rolls).is_none_or(|l| t.toward < l + NEAR_ENVELOPE))
+        };
+        for (i, pair) in base.windows(2).enumerate() {
+            let [(before, start), (after, _)] = pair else { continue };
+            samples.push(*before);
+            if near(i, before) || near(i + 1, after) {
+                refine(toucher, &scouts, *start, *before, *after, MOST_HALVINGS, &mut samples);
+            }
+        }
+        samples.extend(base.last().map(|(sample, _)| *sample));
         Self { samples }
     }
+}
+
+/// For each sample of a pitch the smallest rotation of all pairs, infinite where none touches.
+fn least_of_pairs(base: &[(Sample, Option<Start>)], rolls: usize) -> Vec<f64> {
+    let mut least = vec![f64::INFINITY; rolls];
+    for (i, (sample, _)) in base.iter().enumerate() {
+        if let (Some(touch), Some(slot)) = (&sample.touch, least.get_mut(i % rolls))
+            && touch.toward < *slot
+        {
+            *slot = touch.toward;
+        }
+    }
+    least
 }
 
 fn refine(
@@ -266,7 +291,7 @@ impl Envelope {
             }
         }
         // Rounding of many parts.
-        shares.map(|share| if share > 1.0 { 1.0 } else { share })
+        shares.map(|share| if share > 1.0 - 1e-12 { 1.0 } else { share })
     }
 
     /// Smallest, mean and largest of this envelope plus another that is taken `lead` further on.

@@ -21,8 +21,8 @@ pub struct Resolution {
 impl Resolution {
     /// What ships: halving every step changes no result by more than the limits stated in the tests.
     pub const SHIPPED: Self = Self {
-        lengthwise: 32,
-        heightwise: 24,
+        lengthwise: 48,
+        heightwise: 36,
         rolls: 16,
     };
 
@@ -63,6 +63,37 @@ pub(crate) struct Node {
     pub(crate) roll: f64,
     /// Second derivative of the gap along the roll there, mm/rad².
     pub(crate) curvature: f64,
+}
+
+impl Node {
+    /// The node at flank coordinates (x, y), `designed` being the two gears as designed. None where there is no regular
+    /// meeting.
+    pub(crate) fn at(pinion: &PinionFlank, designed: &Stand, x: f64, y: f64) -> Option<Self> {
+        let patch = pinion.wheel().patch(x, y)?;
+        let meeting = pinion.meeting(x, y)?;
+        let mut node = Self {
+            w: patch.w,
+            n: patch.n,
+            w_x: patch.w_x,
+            w_y: patch.w_y,
+            roll: meeting.roll_rad,
+            curvature: meeting.second_derivative_mm,
+        };
+        // Curvature of the gap along the roll by difference of its slope on both sides of the meeting.
+        let h = 1e-3;
+        let slope = |roll: f64| {
+            let roll = designed.roll(roll);
+            let gap = designed.gap(pinion, node.w, node.n, &roll, 0.0, designed.start(&roll))?;
+            Some(gap.slope(0.0))
+        };
+        if let (Some(low), Some(high)) = (slope(node.roll - h), slope(node.roll + h)) {
+            let curvature = (high - low) / (2.0 * h);
+            if curvature > 0.0 {
+                node.curvature = curvature;
+            }
+        }
+        Some(node)
+    }
 }
 
 /// A flank made ready.
@@ -146,32 +177,7 @@ impl PreparedFlank {
                 -1.0
             }
         });
-        let node = |x: f64, y: f64| -> Option<Node> {
-            let patch = pinion.wheel().patch(x, y)?;
-            let meeting = pinion.meeting(x, y)?;
-            let mut node = Node {
-                w: patch.w,
-                n: patch.n,
-                w_x: patch.w_x,
-                w_y: patch.w_y,
-                roll: meeting.roll_rad,
-                curvature: meeting.second_derivative_mm,
-            };
-            // Curvature of the gap along the roll by difference of its slope on both sides of the meeting.
-            let h = 1e-3;
-            let slope = |roll: f64| {
-                let roll = stand.roll(roll);
-                let gap = stand.gap(&pinion, node.w, node.n, &roll, 0.0, stand.start(&roll))?;
-                Some(gap.slope(0.0))
-            };
-            if let (Some(low), Some(high)) = (slope(node.roll - h), slope(node.roll + h)) {
-                let curvature = (high - low) / (2.0 * h);
-                if curvature > 0.0 {
-                    node.curvature = curvature;
-                }
-            }
-            Some(node)
-        };
+        let node = |x, y| Node::at(&pinion, &stand, x, y);
         let (nx, ny) = (resolution.lengthwise, resolution.heightwise);
         let mut grid = Vec::with_capacity((nx + 1) * (ny + 1));
         for i in 0..=nx {

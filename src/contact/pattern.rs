@@ -32,8 +32,8 @@ const NOTHING_MM: f64 = 1.0;
 struct Sum {
     area: f64,
     moment: [f64; 2],
-    low: [f64; 2],
-    high: [f64; 2],
+    /// The points with the smallest and the largest x, then y.
+    extremes: [[[f64; 2]; 2]; 2],
 }
 
 impl Sum {
@@ -44,17 +44,17 @@ impl Sum {
             let [a, b] = pair else { continue };
             let area = 0.5 * ((a[0] - first[0]) * (b[1] - first[1]) - (b[0] - first[0]) * (a[1] - first[1]));
             self.area += area;
-            for k in 0..2 {
-                self.moment[k] += area * (first[k] + a[k] + b[k]) / 3.0;
+            for (k, moment) in self.moment.iter_mut().enumerate() {
+                *moment += area * (first[k] + a[k] + b[k]) / 3.0;
             }
         }
         for corner in corners {
-            for k in 0..2 {
-                if corner[k] < self.low[k] {
-                    self.low[k] = corner[k];
+            for (k, [low, high]) in self.extremes.iter_mut().enumerate() {
+                if corner[k] < low[k] {
+                    *low = *corner;
                 }
-                if corner[k] > self.high[k] {
-                    self.high[k] = corner[k];
+                if corner[k] > high[k] {
+                    *high = *corner;
                 }
             }
         }
@@ -62,14 +62,18 @@ impl Sum {
 }
 
 impl Pattern {
-    /// The pattern of a map under a film. None where nothing is marked.
+    /// The pattern of a map under a film, to the accuracy of the map's grid. None where nothing is marked.
     pub fn of(map: &GapMap, film_um: f64) -> Option<Self> {
+        Self::with_extremes(map, film_um).map(|(pattern, _)| pattern)
+    }
+
+    /// The pattern, and the marked points with the smallest and the largest x, then y.
+    pub(crate) fn with_extremes(map: &GapMap, film_um: f64) -> Option<(Self, [[[f64; 2]; 2]; 2])> {
         let film = 1e-3 * film_um;
         let mut sum = Sum {
             area: 0.0,
             moment: [0.0; 2],
-            low: [f64::INFINITY; 2],
-            high: [f64::NEG_INFINITY; 2],
+            extremes: [[[f64::INFINITY; 2], [f64::NEG_INFINITY; 2]]; 2],
         };
         for i in 0..map.nx {
             for j in 0..map.ny {
@@ -84,13 +88,17 @@ impl Pattern {
                 add_cell(&mut sum, corners, x, y, film);
             }
         }
-        (sum.area > 1e-9).then(|| Self {
-            area_fraction: sum.area / 4.0,
-            centroid: sum.moment.map(|m| m / sum.area),
-            toe: sum.low[0],
-            heel: sum.high[0],
-            root: sum.low[1],
-            top: sum.high[1],
+        let [[toe, heel], [root, top]] = sum.extremes;
+        (sum.area > 1e-9).then(|| {
+            let pattern = Self {
+                area_fraction: sum.area / 4.0,
+                centroid: sum.moment.map(|m| m / sum.area),
+                toe: toe[0],
+                heel: heel[0],
+                root: root[1],
+                top: top[1],
+            };
+            (pattern, sum.extremes)
         })
     }
 }

@@ -276,13 +276,7 @@ impl Toucher<'_> {
 }
 
 fn clamped(x: f64) -> f64 {
-    if x > 1.0 {
-        1.0
-    } else if x < -1.0 {
-        -1.0
-    } else {
-        x
-    }
+    x.clamp(-1.0, 1.0)
 }
 
 /// The coarse nodes with the smallest extrapolated D, no two of them neighbours.

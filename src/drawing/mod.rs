@@ -6,19 +6,30 @@
 //! [`Mark`], so that a grey print says the same.
 //!
 //! - [`Axis`] and [`Frame`]: scales with ticks, and the frame of a plot.
+//! - [`Field`]: values on a grid, and the areas and lines of equal value in it.
+//! - [`Print`] and [`ToothView`]: a flank unrolled in true proportion with what the paste shows on it.
+//! - [`WallChart`]: many small prints over two placement axes.
 //! - [`svg`]: a picture as an SVG file that needs nothing else.
 
 mod axis;
+mod field;
 mod frame;
 mod ink;
 mod mark;
 mod path;
 mod picture;
 pub mod svg;
+mod tooth;
+mod tooth_view;
+mod wall_chart;
 
 pub use axis::{Axis, Tick};
+pub use field::{AreaSum, Contour, Field, Ring, area_of};
 pub use frame::{Frame, Side};
 pub use ink::{Ink, Theme};
 pub use mark::Mark;
 pub use path::{Path, Point, Rect, Segment};
 pub use picture::{Anchor, Fill, Hatch, Item, LineStyle, Picture, Stroke, Text, Weight};
+pub use tooth::{Edge, Flank, Nearest, Outline, Place, Print};
+pub use tooth_view::{ToothView, flag};
+pub use wall_chart::{Cell, CellFlank, ChartAxis, ChartLayout, WallChart};

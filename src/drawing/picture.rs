@@ -11,6 +11,8 @@ pub enum LineStyle {
     Full,
     /// 9 on, 4 off.
     Dashed,
+    /// 4 on, 3 off: for small frames.
+    FineDashed,
     /// Long, short.
     DashDot,
     /// Fine points.
@@ -54,6 +56,8 @@ pub enum Hatch {
     Falling,
     /// Upright lines.
     Upright,
+    /// Level lines.
+    Level,
     /// Both slopes.
     Crossed,
     /// Dots.
@@ -165,6 +169,15 @@ impl Text {
             halo: Some(halo),
             ..self
         }
+    }
+
+    /// About how long it is, points: no font is at hand here, so each letter counts as a wide one.
+    pub fn about_width(&self) -> f64 {
+        let letter = match self.weight {
+            Weight::Regular => 0.58,
+            Weight::Bold => 0.62,
+        };
+        letter * self.size * self.words.chars().count() as f64
     }
 
     /// Reading upward.

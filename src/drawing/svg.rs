@@ -75,6 +75,7 @@ impl Writer {
                 Hatch::Rising => "M-2 2 2-2M0 8 8 0M6 10 10 6",
                 Hatch::Falling => "M-2 6 2 10M0 0 8 8M6-2 10 2",
                 Hatch::Upright => "M4 0V8",
+                Hatch::Level => "M0 4H8",
                 Hatch::Crossed => "M0 8 8 0M0 0 8 8",
                 Hatch::Stipple => "",
             };
@@ -128,6 +129,7 @@ impl Writer {
             let breaks = match s.style {
                 LineStyle::Full => "",
                 LineStyle::Dashed => " stroke-dasharray=\"9 4\"",
+                LineStyle::FineDashed => " stroke-dasharray=\"4 3\"",
                 LineStyle::DashDot => " stroke-dasharray=\"10 4 2 4\"",
                 LineStyle::Dotted => " stroke-dasharray=\"1.5 3.5\"",
             };
@@ -181,6 +183,7 @@ fn hatch_id(hatch: Hatch, ink: Ink) -> String {
         Hatch::Rising => "rising",
         Hatch::Falling => "falling",
         Hatch::Upright => "upright",
+        Hatch::Level => "level",
         Hatch::Crossed => "crossed",
         Hatch::Stipple => "stipple",
     };

@@ -21,7 +21,7 @@ pub enum GeometryError {
     /// Pitch cones reach the offset, but none of them has the limit radius asked for.
     #[error(
         "no pitch cones have a limit radius of {limit_radius_mm} mm: with this offset and spiral angle it can be {}; \
-         change limit_radius_mm, or offset_mm and pinion_mean_spiral_angle_deg", reachable(.smallest_mm, .largest_mm)
+         change limit_radius_mm, or offset_mm and pinion_mean_spiral_angle_deg", reachable(*.smallest_mm, *.largest_mm)
     )]
     NoLimitRadius {
         /// As designed.
@@ -69,7 +69,7 @@ pub enum GeometryError {
     },
 }
 
-fn reachable(smallest_mm: &Option<f64>, largest_mm: &Option<f64>) -> String {
+fn reachable(smallest_mm: Option<f64>, largest_mm: Option<f64>) -> String {
     match (smallest_mm, largest_mm) {
         (Some(low), Some(high)) => format!("{low:.1} to {high:.1} mm"),
         (Some(low), None) => format!("{low:.1} mm and more"),

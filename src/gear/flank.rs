@@ -242,13 +242,7 @@ impl WheelFlank {
                     angle: angle + step,
                 });
             }
-            angle += if step > 0.1 {
-                0.1
-            } else if step < -0.1 {
-                -0.1
-            } else {
-                step
-            };
+            angle += step.clamp(-0.1, 0.1);
         }
         None
     }

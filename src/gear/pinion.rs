@@ -140,6 +140,7 @@ impl PinionFlank {
         &self.wheel
     }
 
+    /// 1/m: pinion angle for a unit of wheel angle.
     pub(crate) fn inverse_ratio(&self) -> f64 {
         self.inverse_ratio
     }

@@ -8,10 +8,11 @@ use crate::text::{Document, Limits, Problems, decode};
 
 use super::{Failure, gear_sets, supports};
 
-/// Checks a file, or an embedded one by its name, and says in one line what it is.
+/// Checks a file, or an embedded one by its name, and says in one line what it is; doubtful geometry adds
+/// a line a warning.
 ///
 /// # Errors
-/// Everything that is wrong with it.
+/// Everything that is wrong with it, gears that cannot exist included.
 pub fn check(source: &str) -> Result<String, Failure> {
     if catalogue::support(source).is_some() {
         return supports::find(source).map(|found| support_line(&found));
@@ -24,11 +25,19 @@ pub fn check(source: &str) -> Result<String, Failure> {
         }
     }
     let found = gear_sets::find(source)?;
+    let set = found.prepare()?;
     let design = &found.design;
-    Ok(format!(
-        "{}: gear set \"{}\", {} to {} teeth: no problem found",
+    let verdict = match set.warnings().len() {
+        0 => "no problem found".to_owned(),
+        1 => "usable, with 1 warning".to_owned(),
+        more => format!("usable, with {more} warnings"),
+    };
+    let mut lines = vec![format!(
+        "{}: gear set \"{}\", {} to {} teeth: {verdict}",
         found.source, design.name, design.wheel_teeth, design.pinion_teeth
-    ))
+    )];
+    lines.extend(set.warnings().iter().map(|warning| format!("  Warning: {warning}.")));
+    Ok(lines.join("\n"))
 }
 
 fn support_line(found: &supports::FoundSupport) -> String {

@@ -3,9 +3,9 @@
 use std::path::Path;
 
 use crate::catalogue;
-use crate::gear::Design;
+use crate::gear::{Design, GearSet, GeometryError, Side};
 use crate::store;
-use crate::text::{Limits, decode};
+use crate::text::{Document, Limits, Problems, decode};
 
 use super::{Failure, problem_text};
 
@@ -16,6 +16,53 @@ pub struct FoundGearSet {
     pub source: String,
     /// As designed.
     pub design: Design,
+    /// The text it was read from.
+    pub text: String,
+}
+
+impl FoundGearSet {
+    /// The gears of the set.
+    ///
+    /// # Errors
+    /// Gears that cannot exist, shown at the line that has to change.
+    pub fn prepare(&self) -> Result<GearSet, Failure> {
+        GearSet::new(self.design.clone()).map_err(|error| {
+            let mut problems = Problems::new();
+            let key = key_to_change(&self.design, &error);
+            let place = Document::parse(&self.text).map_or(0..0, |document| document.place_of(key));
+            let said = error.to_string();
+            // The text of a geometry error ends in what to do, after a semicolon or a colon.
+            let (what, remedy) = said
+                .rsplit_once("; ")
+                .or_else(|| said.rsplit_once(": "))
+                .unwrap_or((said.as_str(), "change the numbers of the pair"));
+            problems.note(place, what, "", sentence(remedy));
+            Failure::input(problem_text(&self.source, &self.text, &problems))
+        })
+    }
+}
+
+/// With a capital at the start and a full stop at the end.
+fn sentence(text: &str) -> String {
+    let mut rest = text.chars();
+    let first: String = rest.next().map(|c| c.to_uppercase().collect()).unwrap_or_default();
+    format!("{first}{}.", rest.as_str())
+}
+
+/// The key of the file that a geometry error speaks of first.
+fn key_to_change(design: &Design, error: &GeometryError) -> &'static str {
+    match error {
+        GeometryError::OffsetTooLarge { .. } => "pair.offset_mm",
+        GeometryError::NoLimitRadius { .. } => "pair.limit_radius_mm",
+        GeometryError::ImpossibleBlank { .. } => "pair.wheel_face_width_mm",
+        GeometryError::NoBladeAngle { side } | GeometryError::NoRegularContact { side } => match side {
+            Side::Drive => "pair.pressure_angle_drive_deg",
+            Side::Coast => "pair.pressure_angle_coast_deg",
+        },
+        GeometryError::NegativePointWidth { .. } if design.thickness_factor < 0.0 => "pair.thickness_factor",
+        GeometryError::NegativePointWidth { .. } => "pair.depth_factor",
+        GeometryError::CutterMissesFlank { .. } => "pair.cutter_radius_mm",
+    }
 }
 
 /// The gear set `source`: the name of an embedded set, or a file.
@@ -61,5 +108,6 @@ pub fn read(source: &str, bytes: &[u8]) -> Result<FoundGearSet, Failure> {
     Ok(FoundGearSet {
         source: source.to_owned(),
         design,
+        text: text.to_owned(),
     })
 }

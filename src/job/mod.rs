@@ -6,7 +6,10 @@
 pub mod check;
 mod failure;
 pub mod gear_sets;
+pub mod mesh;
+mod mesh_text;
 pub mod picture_file;
+pub mod placements;
 pub mod preload;
 pub mod preload_picture;
 mod problem_text;

@@ -1,6 +1,6 @@
 //! Newton's method that cannot leave its bracket.
 
-use super::root::RootError;
+use super::root::{Bracket, Ends, RootError, look_at_ends, number_at};
 
 /// A root of `f` between `low` and `high` (either order) from the start value `start`, to within `accuracy`.
 /// `f` gives value and derivative.
@@ -23,40 +23,21 @@ pub fn in_bracket(
     start: f64,
     accuracy: f64,
 ) -> Result<f64, RootError> {
-    if accuracy.is_nan() || accuracy <= 0.0 {
-        return Err(RootError::BadAccuracy { accuracy });
-    }
-    for end in [low, high] {
-        if !end.is_finite() {
-            return Err(RootError::NotANumber { at: end });
-        }
-    }
+    let ends = look_at_ends(&mut |x| number_at(x, f(x).0), low, high, accuracy)?;
+    let Bracket {
+        low: mut a,
+        high: mut b,
+        value_high,
+        ..
+    } = match ends {
+        Ends::Root(root) => return Ok(root),
+        Ends::Between(bracket) => bracket,
+    };
     let mut value = |x: f64| {
         let (y, slope) = f(x);
-        if y.is_nan() {
-            Err(RootError::NotANumber { at: x })
-        } else {
-            Ok((y, slope))
-        }
+        number_at(x, y).map(|y| (y, slope))
     };
-    let (mut a, mut b) = if low <= high { (low, high) } else { (high, low) };
-    let (ya, _) = value(a)?;
-    let (yb, _) = value(b)?;
-    if ya == 0.0 {
-        return Ok(a);
-    }
-    if yb == 0.0 {
-        return Ok(b);
-    }
-    if (ya > 0.0) == (yb > 0.0) {
-        return Err(RootError::NoBracket {
-            low: a,
-            high: b,
-            value_low: ya,
-            value_high: yb,
-        });
-    }
-    let rising = yb > 0.0;
+    let rising = value_high > 0.0;
     let mut x = if start > a && start < b { start } else { 0.5 * (a + b) };
     let mut last_step = b - a;
     let mut step_before = last_step;

@@ -39,21 +39,38 @@ fn resolvable(a: f64, b: f64) -> f64 {
     2.0 * f64::EPSILON * largest + f64::MIN_POSITIVE
 }
 
-/// A root of `f` between `low` and `high` (either order), to within `accuracy` (or, where that is finer than doubles
-/// can tell apart, to within a few units in the last place).
-///
-/// Method: ITP, which interpolates, truncates and projects (I. F. D. Oliveira and R. H. C. Takahashi, *An enhancement
-/// of the bisection method average performance preserving minmax optimality*, ACM Trans. Math. Softw. 47(1), 2020),
-/// with κ1 = 0.2 / (b − a), κ2 = 2, n0 = 1.
-///
-/// Guarantee: at most ⌈log2(|high − low| / (2 accuracy))⌉ + 2 evaluations besides those at the two ends, so never more
-/// than two above bisection (one is the method's, one may be lost to rounding); smooth functions need far fewer. `f` need not be smooth, only of opposite signs at the
-/// ends; at a jump the place of the jump is returned.
-///
-/// # Errors
-/// [`RootError::NoBracket`] where the signs at the ends agree, [`RootError::NotANumber`] where `f` or an end is NaN or
-/// an end is infinite, [`RootError::BadAccuracy`] for an accuracy that is not above 0.
-pub fn in_bracket(mut f: impl FnMut(f64) -> f64, low: f64, high: f64, accuracy: f64) -> Result<f64, RootError> {
+/// A bracket with values of opposite sign at its ends, `low` < `high`.
+pub(super) struct Bracket {
+    pub(super) low: f64,
+    pub(super) high: f64,
+    pub(super) value_low: f64,
+    pub(super) value_high: f64,
+}
+
+/// What the two ends of a bracket say.
+pub(super) enum Ends {
+    /// One of them is the root.
+    Root(f64),
+    /// The root lies between them.
+    Between(Bracket),
+}
+
+/// `y`, the value at `x`, unless it is NaN.
+pub(super) fn number_at(x: f64, y: f64) -> Result<f64, RootError> {
+    if y.is_nan() {
+        Err(RootError::NotANumber { at: x })
+    } else {
+        Ok(y)
+    }
+}
+
+/// Checks what a root finder was given and looks at the two ends.
+pub(super) fn look_at_ends(
+    value: &mut impl FnMut(f64) -> Result<f64, RootError>,
+    low: f64,
+    high: f64,
+    accuracy: f64,
+) -> Result<Ends, RootError> {
     if accuracy.is_nan() || accuracy <= 0.0 {
         return Err(RootError::BadAccuracy { accuracy });
     }
@@ -62,30 +79,55 @@ pub fn in_bracket(mut f: impl FnMut(f64) -> f64, low: f64, high: f64, accuracy: 
             return Err(RootError::NotANumber { at: end });
         }
     }
-    let (mut a, mut b) = if low <= high { (low, high) } else { (high, low) };
-    let mut value = |x: f64| {
-        let y = f(x);
-        if y.is_nan() {
-            Err(RootError::NotANumber { at: x })
-        } else {
-            Ok(y)
-        }
-    };
-    let (mut ya, mut yb) = (value(a)?, value(b)?);
-    if ya == 0.0 {
-        return Ok(a);
+    let (low, high) = if low <= high { (low, high) } else { (high, low) };
+    let (value_low, value_high) = (value(low)?, value(high)?);
+    if value_low == 0.0 {
+        return Ok(Ends::Root(low));
     }
-    if yb == 0.0 {
-        return Ok(b);
+    if value_high == 0.0 {
+        return Ok(Ends::Root(high));
     }
-    if (ya > 0.0) == (yb > 0.0) {
+    if (value_low > 0.0) == (value_high > 0.0) {
         return Err(RootError::NoBracket {
-            low: a,
-            high: b,
-            value_low: ya,
-            value_high: yb,
+            low,
+            high,
+            value_low,
+            value_high,
         });
     }
+    Ok(Ends::Between(Bracket {
+        low,
+        high,
+        value_low,
+        value_high,
+    }))
+}
+
+/// A root of `f` between `low` and `high` (either order), to within `accuracy` (or, where that is finer than doubles
+/// can tell apart, to within a few units in the last place).
+///
+/// Method: ITP, which interpolates, truncates and projects (I. F. D. Oliveira and R. H. C. Takahashi, *An enhancement
+/// of the bisection method average performance preserving minmax optimality*, ACM Trans. Math. Softw. 47(1), 2020),
+/// with κ1 = 0.2 / (b − a), κ2 = 2, n0 = 1.
+///
+/// Guarantee: at most ⌈log2(|high − low| / (2 accuracy))⌉ + 2 evaluations besides those at the two ends, so never more
+/// than two above bisection (one is the method's, one may be lost to rounding); smooth functions need far fewer. `f`
+/// need not be smooth, only of opposite signs at the ends; at a jump the place of the jump is returned.
+///
+/// # Errors
+/// [`RootError::NoBracket`] where the signs at the ends agree, [`RootError::NotANumber`] where `f` or an end is NaN or
+/// an end is infinite, [`RootError::BadAccuracy`] for an accuracy that is not above 0.
+pub fn in_bracket(mut f: impl FnMut(f64) -> f64, low: f64, high: f64, accuracy: f64) -> Result<f64, RootError> {
+    let mut value = |x: f64| number_at(x, f(x));
+    let Bracket {
+        low: mut a,
+        high: mut b,
+        value_low: mut ya,
+        value_high: mut yb,
+    } = match look_at_ends(&mut value, low, high, accuracy)? {
+        Ends::Root(root) => return Ok(root),
+        Ends::Between(bracket) => bracket,
+    };
     let epsilon = {
         let floor = resolvable(a, b);
         if accuracy > floor { accuracy } else { floor }

@@ -5,7 +5,7 @@ use egui::{EventFilter, Id, Key, Modifiers, ScrollArea, Ui};
 use super::theme::Ink;
 use super::widget::{self, Row};
 use crate::quantity::{self, Units};
-use crate::view::gear_list::Family;
+use crate::view::gear_list::{Family, hunting_label};
 use crate::view::{Command, GearEntry, TextSize, WindowView};
 
 /// The list of gear sets. A click or the space bar chooses; with the keyboard in the list, up and down choose the
@@ -45,7 +45,7 @@ fn row(
     out: &mut Vec<Command>,
 ) {
     let numbers = &entry.numbers;
-    let second = format!("{}, {}", numbers.meeting.label(), entry.origin.label());
+    let second = format!("{}, {}", hunting_label(numbers.hunting), entry.origin.label());
     let chosen = view.chosen == Some(index);
     let response = widget::list_row(
         ui,
@@ -125,7 +125,7 @@ pub fn gear_numbers_panel(ui: &mut Ui, view: &WindowView<'_>) {
         "{} to {}, {}",
         numbers.pinion_teeth,
         numbers.wheel_teeth,
-        numbers.meeting.label()
+        hunting_label(numbers.hunting)
     );
     let spiral = format!("{}°", quantity::number(numbers.pinion_spiral_angle_deg, 1));
     let rows = [

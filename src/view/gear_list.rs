@@ -1,6 +1,6 @@
 //! The gear sets that were found, and the numbers of each as the trade reads them.
 
-use crate::gear::{DepthTaper, Design, PitchCones, PitchInput};
+use crate::gear::{DepthTaper, Design, Hunting, HuntingKind, PitchCones, PitchInput};
 
 /// Where a gear set came from.
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
@@ -21,40 +21,12 @@ impl Origin {
     }
 }
 
-/// How the teeth of the two gears meet as they turn.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Meeting {
-    /// Every tooth meets every tooth of the mate.
-    Hunting,
-    /// Every pinion tooth meets only some teeth of the ring gear.
-    PartlyHunting,
-    /// Every pinion tooth meets the same few teeth of the ring gear: timing marks must agree.
-    NonHunting,
-}
-
-impl Meeting {
-    /// After the common divisor of the tooth counts.
-    pub fn of(pinion_teeth: u32, wheel_teeth: u32) -> Self {
-        let (mut a, mut b) = (pinion_teeth, wheel_teeth);
-        while b != 0 {
-            (a, b) = (b, a % b);
-        }
-        if a <= 1 {
-            Self::Hunting
-        } else if a == pinion_teeth {
-            Self::NonHunting
-        } else {
-            Self::PartlyHunting
-        }
-    }
-
-    /// As the trade says it.
-    pub const fn label(self) -> &'static str {
-        match self {
-            Self::Hunting => "hunting",
-            Self::PartlyHunting => "partly hunting",
-            Self::NonHunting => "non-hunting",
-        }
+/// How a set hunts, as the trade says it.
+pub const fn hunting_label(kind: HuntingKind) -> &'static str {
+    match kind {
+        HuntingKind::Hunting => "hunting",
+        HuntingKind::PartlyHunting => "partly hunting",
+        HuntingKind::NonHunting => "non-hunting",
     }
 }
 
@@ -112,7 +84,7 @@ pub struct GearNumbers {
     /// z2/z1.
     pub ratio: f64,
     /// Which teeth meet.
-    pub meeting: Meeting,
+    pub hunting: HuntingKind,
     /// d_e2, mm.
     pub ring_gear_diameter_mm: f64,
     /// b2, mm.
@@ -164,7 +136,7 @@ impl GearEntry {
                 pinion_teeth: design.pinion_teeth,
                 wheel_teeth: design.wheel_teeth,
                 ratio,
-                meeting: Meeting::of(design.pinion_teeth, design.wheel_teeth),
+                hunting: Hunting::of(design.pinion_teeth, design.wheel_teeth).map_or(HuntingKind::Hunting, |h| h.kind),
                 ring_gear_diameter_mm: design.wheel_outer_pitch_diameter_mm,
                 face_width_mm: design.wheel_face_width_mm,
                 offset_mm: design.offset_mm,
@@ -181,13 +153,6 @@ impl GearEntry {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn teeth_meet_after_their_common_divisor() {
-        assert_eq!(Meeting::of(11, 41), Meeting::Hunting);
-        assert_eq!(Meeting::of(13, 39), Meeting::NonHunting);
-        assert_eq!(Meeting::of(6, 44), Meeting::PartlyHunting);
-    }
 
     #[test]
     fn families_lie_apart() {

@@ -2,5 +2,6 @@
 
 mod check;
 mod gears;
+mod mesh;
 mod preload;
 mod program;

@@ -2,3 +2,15 @@
 //! (`cargo test --test outside -- --nocapture`).
 
 mod bearing;
+mod core;
+mod core_surfaces;
+mod crown_gear;
+mod crown_gear_core;
+mod explicit_pinion;
+mod handbook_bevels;
+mod hunting_tooth;
+mod iso_23509;
+mod lash_slopes;
+mod marking_film;
+mod oracle;
+mod sets;

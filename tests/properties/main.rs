@@ -1,6 +1,11 @@
-//! Invariants over random inputs.
+//! Properties that hold for every input, tried on random ones.
 
 mod bearing;
+mod convergence;
+#[path = "../outside/core.rs"]
+mod core;
+mod gear_pairs;
+mod random_sets;
 mod reading;
 mod roots;
 mod solid;

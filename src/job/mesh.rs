@@ -1,0 +1,154 @@
+//! Meshing a gear set at one placement or many.
+
+use std::path::Path;
+
+use rayon::prelude::*;
+
+use crate::contact::{self, Contact, Film, FlankContact, Pair};
+use crate::document::mesh::{
+    EdgeContactDocument, FlankDocument, GeometryDocument, LashDocument, MeshDocument, PatternDocument,
+    PlacementDocument,
+};
+use crate::gear::Design;
+use crate::store;
+
+use super::placements::{self, PlacementNumbers};
+use super::{Failure, gear_sets};
+
+pub use super::mesh_text::text;
+
+/// The thickest paste, µm: far beyond what anybody paints.
+const THICKEST_PASTE_UM: f64 = 1000.0;
+
+/// How the contact is found.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Route {
+    /// Every point solved to the end.
+    Exact,
+    /// From numbers prepared for the set.
+    Fast,
+}
+
+/// What is meshed, and how.
+#[derive(Debug, Clone, PartialEq)]
+pub struct MeshRequest {
+    /// A file, or the name of an embedded gear set.
+    pub gears: String,
+    /// Thickness of the marking paste, µm.
+    pub paste_um: f64,
+    /// How the contact is found.
+    pub route: Route,
+}
+
+/// A request made ready.
+struct Mesh {
+    source: String,
+    pair: Pair,
+    film: Film,
+    route: contact::Route,
+}
+
+impl Mesh {
+    fn prepare(request: &MeshRequest) -> Result<Self, Failure> {
+        let route = match request.route {
+            Route::Exact => contact::Route::Exact,
+            Route::Fast => {
+                return Err(Failure::input(
+                    "error: the fast route is not built yet. Leave `--route` out, or say `--route exact`.",
+                ));
+            }
+        };
+        let paste_um = request.paste_um;
+        if !(paste_um > 0.0 && paste_um <= THICKEST_PASTE_UM) {
+            return Err(Failure::input(format!(
+                "error: `--paste {paste_um}`: the paste must be thicker than 0 and at most {THICKEST_PASTE_UM} µm. Marking \
+                 paste is about 8 µm thick."
+            )));
+        }
+        let found = gear_sets::find(&request.gears)?;
+        Ok(Self {
+            pair: Pair::new(found.prepare()?),
+            source: found.source,
+            film: Film { thickness_um: paste_um },
+            route,
+        })
+    }
+
+    fn at(&self, numbers: &PlacementNumbers) -> MeshDocument {
+        let contact = contact::solve(&self.pair, numbers.placement(), self.film, self.route);
+        let gears = self.pair.gears();
+        MeshDocument {
+            gears: self.source.clone(),
+            route: match self.route {
+                contact::Route::Exact => "exact",
+            }
+            .to_owned(),
+            paste_um: self.film.thickness_um,
+            warnings: gears.warnings().iter().map(ToString::to_string).collect(),
+            placement: PlacementDocument {
+                pinion_axial_mm: numbers.pinion_axial_mm,
+                wheel_axial_mm: numbers.wheel_axial_mm,
+                offset_mm: numbers.offset_mm,
+                shaft_angle_deg: numbers.shaft_angle_deg,
+            },
+            geometry: None,
+            lash_mm: lash(&contact),
+            drive: flank(&contact.drive),
+            coast: flank(&contact.coast),
+        }
+    }
+}
+
+fn lash(contact: &Contact) -> LashDocument {
+    LashDocument {
+        min: contact.lash.map(|l| l.min_mm),
+        mean: contact.lash.map(|l| l.mean_mm),
+        max: contact.lash.map(|l| l.max_mm),
+    }
+}
+
+fn flank(contact: &FlankContact) -> FlankDocument {
+    let pattern = contact.pattern;
+    FlankDocument {
+        pattern: PatternDocument {
+            area_fraction: pattern.map_or(0.0, |p| p.area_fraction),
+            centroid: pattern.map(|p| p.centroid),
+            toe: pattern.map(|p| p.toe),
+            heel: pattern.map(|p| p.heel),
+            root: pattern.map(|p| p.root),
+            top: pattern.map(|p| p.top),
+        },
+        transmission_error_urad: contact.transmission_error_urad,
+        edge_contact: EdgeContactDocument {
+            wheel: contact.edge_contact.map(|e| e.wheel),
+            pinion_tip: contact.edge_contact.map(|e| e.pinion_tip),
+        },
+    }
+}
+
+/// Meshes the gears at one placement; the design comes along for people's text.
+///
+/// # Errors
+/// Bad input: a route that is not built, a paste or placement that nobody can mean, a gear set that is not there, cannot
+/// be read or cannot exist.
+pub fn at(request: &MeshRequest, numbers: PlacementNumbers) -> Result<(Design, MeshDocument), Failure> {
+    let numbers = numbers.checked()?;
+    let mesh = Mesh::prepare(request)?;
+    let gears = mesh.pair.gears();
+    let document = MeshDocument {
+        geometry: Some(GeometryDocument::new(gears)),
+        ..mesh.at(&numbers)
+    };
+    Ok((gears.design().clone(), document))
+}
+
+/// Meshes the gears at every placement of a CSV file, in its order, whatever the number of threads.
+///
+/// # Errors
+/// As [`at`], and a placements file that cannot be read or has a bad row; then nothing is computed.
+pub fn at_placements(request: &MeshRequest, file: &Path) -> Result<Vec<MeshDocument>, Failure> {
+    let bytes = store::read_within(file, placements::LIMITS.bytes)?;
+    let rows = placements::read(&file.display().to_string(), &bytes)?;
+    let mesh = Mesh::prepare(request)?;
+    Ok(rows.par_iter().map(|numbers| mesh.at(numbers)).collect())
+}

@@ -1,0 +1,321 @@
+//! Placements from outside: four numbers on the command line, or a CSV file with one placement a row.
+
+use std::fmt;
+
+use crate::contact::Placement;
+use crate::quantity::radians;
+use crate::text::{Limits, Problems, decode};
+
+use super::{Failure, problem_text};
+
+/// The header of a placements file, exactly.
+pub const HEADER: [&str; 4] = ["pinion_axial_mm", "wheel_axial_mm", "offset_mm", "shaft_angle_deg"];
+/// How large a placements file may be.
+pub const LIMITS: Limits = Limits {
+    bytes: 16 * 1024 * 1024,
+};
+/// Most rows of a placements file: at tens of milliseconds a placement, more is an accident.
+pub const MOST_ROWS: usize = 100_000;
+/// Farthest placement, mm: far beyond any axle, near enough for honest arithmetic.
+const FARTHEST_MM: f64 = 1000.0;
+/// Largest change of the shaft angle, degrees.
+const LARGEST_DEG: f64 = 45.0;
+
+/// A placement as people write it.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct PlacementNumbers {
+    /// P, mm.
+    pub pinion_axial_mm: f64,
+    /// G, mm.
+    pub wheel_axial_mm: f64,
+    /// E, mm.
+    pub offset_mm: f64,
+    /// Σ, degrees.
+    pub shaft_angle_deg: f64,
+}
+
+/// Why a number is no part of a placement.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Unfit {
+    NotANumber,
+    TooFar,
+}
+
+impl fmt::Display for Unfit {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::NotANumber => write!(f, "a number is wanted, with a point for decimals"),
+            Self::TooFar => write!(
+                f,
+                "at most {FARTHEST_MM} mm or {LARGEST_DEG} degrees either way can be asked for"
+            ),
+        }
+    }
+}
+
+/// The largest size of the number in this column.
+fn farthest(column: usize) -> f64 {
+    if column == 3 { LARGEST_DEG } else { FARTHEST_MM }
+}
+
+fn fit(column: usize, value: f64) -> Result<f64, Unfit> {
+    if !value.is_finite() {
+        Err(Unfit::NotANumber)
+    } else if value.abs() > farthest(column) {
+        Err(Unfit::TooFar)
+    } else {
+        Ok(value)
+    }
+}
+
+impl PlacementNumbers {
+    /// Checks numbers that came from outside.
+    ///
+    /// # Errors
+    /// Which number is not finite or farther than anybody can mean, by the name of its command-line option.
+    pub fn checked(self) -> Result<Self, Failure> {
+        let options = [
+            "--pinion-axial",
+            "--wheel-axial",
+            "--offset-shift",
+            "--shaft-angle-shift",
+        ];
+        let texts: Vec<String> = options
+            .into_iter()
+            .zip(self.row())
+            .enumerate()
+            .filter_map(|(column, (option, value))| {
+                let unfit = fit(column, value).err()?;
+                Some(format!("error: `{option} {value}`: {unfit}."))
+            })
+            .collect();
+        if texts.is_empty() {
+            Ok(self)
+        } else {
+            Err(Failure::input(texts.join("\n")))
+        }
+    }
+
+    fn row(&self) -> [f64; 4] {
+        [
+            self.pinion_axial_mm,
+            self.wheel_axial_mm,
+            self.offset_mm,
+            self.shaft_angle_deg,
+        ]
+    }
+
+    /// The core's placement.
+    pub fn placement(&self) -> Placement {
+        Placement {
+            pinion_axial_mm: self.pinion_axial_mm,
+            wheel_axial_mm: self.wheel_axial_mm,
+            offset_mm: self.offset_mm,
+            shaft_angle_rad: radians(self.shaft_angle_deg),
+        }
+    }
+}
+
+/// The placements in a CSV file shown to people as `source`, in order.
+///
+/// # Errors
+/// A file that is too large or not text, another header than [`HEADER`], no row or more than [`MOST_ROWS`], and every
+/// row that is not four numbers within reach, each with its line.
+pub fn read(source: &str, bytes: &[u8]) -> Result<Vec<PlacementNumbers>, Failure> {
+    let text = decode(bytes, LIMITS)
+        .map_err(|problems| Failure::input(problem_text(source, &String::from_utf8_lossy(bytes), &problems)))?;
+    rows(text).map_err(|problems| Failure::input(problem_text(source, text, &problems)))
+}
+
+fn rows(text: &str) -> Result<Vec<PlacementNumbers>, Problems> {
+    let mut problems = Problems::new();
+    let mut reader = csv::ReaderBuilder::new()
+        .has_headers(false)
+        .flexible(true)
+        .trim(csv::Trim::All)
+        .from_reader(text.as_bytes());
+    let mut placements = Vec::new();
+    let mut count = 0_usize;
+    let mut header_seen = false;
+    // Where the reader is: byte and line, for the rows below.
+    let (mut at, mut line) = (0_usize, 1_usize);
+    for record in reader.records() {
+        let Ok(record) = record else {
+            // The text is UTF-8 and rows may have any length, so that reading from memory does not fail; if it ever
+            // does, the rows that were read are not all there are.
+            problems.note(
+                0..0,
+                "this file cannot be read as CSV",
+                "",
+                "Save it again as plain CSV with commas.",
+            );
+            break;
+        };
+        let start = record.position().map_or(0, |p| usize::try_from(p.byte()).unwrap_or(0));
+        let span = line_at(text, start);
+        line += text.get(at..span.start).unwrap_or("").matches('\n').count();
+        at = span.start;
+        if !header_seen {
+            header_seen = true;
+            if record.iter().ne(HEADER) {
+                let semicolons = record.iter().any(|field| field.contains(';'));
+                problems.note(
+                    span,
+                    "this is not the header of a placements file",
+                    "",
+                    format!(
+                        "The first line must be `{}`{}.",
+                        HEADER.join(","),
+                        if semicolons {
+                            ", parted by commas and not by semicolons"
+                        } else {
+                            ""
+                        }
+                    ),
+                );
+                return problems.verdict(None);
+            }
+            continue;
+        }
+        count += 1;
+        if count > MOST_ROWS {
+            problems.note(
+                span,
+                format!("more than {MOST_ROWS} placements"),
+                "",
+                "Split the file and run it in parts.",
+            );
+            break;
+        }
+        if let Some(placement) = row(&record, line, span, &mut problems) {
+            placements.push(placement);
+        }
+    }
+    if count == 0 && problems.is_empty() {
+        problems.note(
+            0..0,
+            "this file holds no placement",
+            "",
+            format!(
+                "Give the header `{}` and below it one row a placement.",
+                HEADER.join(",")
+            ),
+        );
+    }
+    problems.verdict(Some(placements))
+}
+
+/// The line of `text` in which the byte `at` stands (or the next one that is not empty).
+fn line_at(text: &str, at: usize) -> std::ops::Range<usize> {
+    let rest = text.get(at..).unwrap_or("");
+    let start = at + rest.len() - rest.trim_start_matches(['\r', '\n']).len();
+    let rest = text.get(start..).unwrap_or("");
+    let length = rest.find(['\r', '\n']).unwrap_or(rest.len());
+    start..start + length
+}
+
+fn row(
+    record: &csv::StringRecord,
+    line: usize,
+    span: std::ops::Range<usize>,
+    problems: &mut Problems,
+) -> Option<PlacementNumbers> {
+    if record.len() != HEADER.len() {
+        problems.note(
+            span,
+            format!("line {line} has {} fields and not {}", record.len(), HEADER.len()),
+            "",
+            format!("A row holds {}.", HEADER.join(", ")),
+        );
+        return None;
+    }
+    let mut numbers = [0.0; 4];
+    let mut good = true;
+    for (column, (field, number)) in record.iter().zip(&mut numbers).enumerate() {
+        let value = field
+            .parse()
+            .map_err(|_why: std::num::ParseFloatError| Unfit::NotANumber);
+        match value.and_then(|v| fit(column, v)) {
+            Ok(v) => *number = v,
+            Err(unfit) => {
+                good = false;
+                let name = HEADER.get(column).copied().unwrap_or_default();
+                let shown: String = field.chars().take(40).collect();
+                problems.note(
+                    span.clone(),
+                    format!("line {line}: `{shown}` cannot be `{name}`"),
+                    "",
+                    format!("Change it: {unfit}."),
+                );
+            }
+        }
+    }
+    let [pinion_axial_mm, wheel_axial_mm, offset_mm, shaft_angle_deg] = numbers;
+    good.then_some(PlacementNumbers {
+        pinion_axial_mm,
+        wheel_axial_mm,
+        offset_mm,
+        shaft_angle_deg,
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const GOOD: &str = "pinion_axial_mm,wheel_axial_mm,offset_mm,shaft_angle_deg\n";
+
+    fn problems(text: &str) -> Vec<String> {
+        rows(text)
+            .expect_err("must be refused")
+            .list()
+            .iter()
+            .map(|p| p.what.clone())
+            .collect()
+    }
+
+    #[test]
+    fn rows_come_in_order() {
+        let found = rows(&format!("{GOOD}0.1, -0.2,0,1e-1\r\n\n-0.05,0,0.3,0\n")).expect("good rows");
+        let all: Vec<[f64; 4]> = found.iter().map(PlacementNumbers::row).collect();
+        assert_eq!(all, [[0.1, -0.2, 0.0, 0.1], [-0.05, 0.0, 0.3, 0.0]]);
+    }
+
+    #[test]
+    fn bad_rows_are_named_by_line() {
+        let text = format!("{GOOD}0,0,0,0\n0,x,0,0\n1,2,3\n\n0,nan,2000,90\n");
+        assert_eq!(
+            problems(&text),
+            [
+                "line 3: `x` cannot be `wheel_axial_mm`",
+                "line 4 has 3 fields and not 4",
+                "line 6: `nan` cannot be `wheel_axial_mm`",
+                "line 6: `2000` cannot be `offset_mm`",
+                "line 6: `90` cannot be `shaft_angle_deg`",
+            ]
+        );
+    }
+
+    #[test]
+    fn the_header_is_exact() {
+        for text in [
+            "",
+            "0,0,0,0\n",
+            "wheel_axial_mm,pinion_axial_mm,offset_mm,shaft_angle_deg\n0,0,0,0\n",
+        ] {
+            assert_eq!(problems(text).len(), 1, "{text:?}");
+        }
+        let semicolons = rows("pinion_axial_mm;wheel_axial_mm;offset_mm;shaft_angle_deg\n").expect_err("refused");
+        assert!(semicolons.list()[0].remedy.contains("semicolons"), "says what is wrong");
+    }
+
+    #[test]
+    fn size_limits() {
+        let mut text = GOOD.to_owned();
+        text.push_str(&"0,0,0,0\n".repeat(MOST_ROWS));
+        assert_eq!(rows(&text).expect("as many as are allowed").len(), MOST_ROWS);
+        text.push_str("0,0,0,0\n");
+        assert_eq!(problems(&text), ["more than 100000 placements"]);
+        assert!(read("big.csv", &vec![b'0'; LIMITS.bytes + 1]).is_err(), "too large");
+    }
+}

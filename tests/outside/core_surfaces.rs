@@ -1,0 +1,27 @@
+//! Geometry and gaps as the checks ask the core for them.
+
+use lashwright::contact::{Pair, Placement, gap_map};
+use lashwright::document::mesh::GeometryDocument;
+use lashwright::gear::{Design, GearSet, Side};
+
+/// The numbers of the set as designed.
+pub(crate) fn geometry(design: &Design) -> Result<GeometryDocument, String> {
+    let set = GearSet::new(design.clone()).map_err(|error| error.to_string())?;
+    Ok(GeometryDocument::new(&set))
+}
+
+/// Places of a flank with the smallest gap over the roll, µm, by the exact route.
+pub(crate) fn gap_map_um(design: &Design, placement: &Placement, side: usize) -> Result<Vec<([f64; 2], f64)>, String> {
+    let set = GearSet::new(design.clone()).map_err(|error| error.to_string())?;
+    let side = if side == 0 { Side::Drive } else { Side::Coast };
+    let map = gap_map(&Pair::new(set), *placement, side).ok_or("no contact")?;
+    let (nx, ny) = map.size();
+    let mut found = Vec::new();
+    for i in 0..=nx {
+        for j in 0..=ny {
+            let (x, y) = map.place(i, j);
+            found.extend(map.gap_um(i, j).map(|gap| ([x, y], gap)));
+        }
+    }
+    Ok(found)
+}

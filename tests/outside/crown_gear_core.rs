@@ -1,0 +1,119 @@
+//! What the core can answer of the crown-gear benchmark (`checks/gears.md` 2.3).
+//!
+//! The core's wheel is form cut: its flanks are cones, straight in profile, where the benchmark's wheel is generated and
+//! hollow in profile. So the movement table is *not* the core's, number for number; `crown_gear` reproduces it
+//! with a solver of its own. A core set with the same teeth, cone distance, spiral angle, cutter radius and the same
+//! relief at the mean point (lengthwise from the two cutter radii, in profile from the blade's relief) must move its
+//! contact the same way and by about as much wherever the profile's own curvature does not decide: height under a pinion
+//! move, both directions under an offset move, drive length under a wheel move. The rest (length under a pinion move,
+//! height under a wheel move, coast length under a wheel move) is printed only.
+
+use lashwright::contact::Placement;
+use lashwright::gear::{DepthTaper, Design, EaseOff};
+
+use super::core::mesh;
+use super::crown_gear::{benchmark, slope};
+
+/// Teeth, A, spiral angle, cutter radius.
+const SETS: [(u32, u32, f64, f64, f64); 2] = [(12, 36, 81.05, 35.0, 76.2), (11, 41, 110.0, 30.0, 95.25)];
+const FACE_MM: f64 = 25.4;
+
+/// The core's set, and its half working depth.
+fn design(set: usize) -> (Design, f64) {
+    let (z1, z2, cone, spiral_deg, cutter) = SETS[set];
+    let sine = f64::from(z2) / (f64::from(z1 * z1 + z2 * z2)).sqrt();
+    let cos_spiral = [0.819_152_044_288_991_8, 0.866_025_403_784_438_6][set];
+    let cos_alpha = 0.939_692_620_785_908_4;
+    let half_depth = 2.0 * cone * sine * cos_spiral / f64::from(z2);
+    let along = |factor: f64| {
+        let curvature = cos_alpha * (1.0 / (factor * cutter) - 1.0 / cutter).abs();
+        500.0 * curvature * (FACE_MM / 2.0) * (FACE_MM / 2.0) / (cos_spiral * cos_spiral)
+    };
+    let ease = |factor: f64| EaseOff {
+        lengthwise_crown_um: along(factor),
+        profile_crown_um: 1e3 * half_depth * half_depth / (cos_alpha * cos_alpha * 1600.0),
+        ..EaseOff::default()
+    };
+    let design = Design {
+        name: format!("crown-gear benchmark {z1}/{z2}"),
+        pinion_teeth: z1,
+        wheel_teeth: z2,
+        offset_mm: 0.0,
+        wheel_outer_pitch_diameter_mm: 2.0 * sine * (cone + FACE_MM / 2.0),
+        wheel_face_width_mm: FACE_MM,
+        pinion_mean_spiral_angle_deg: spiral_deg,
+        limit_radius_mm: cutter,
+        cutter_radius_mm: cutter,
+        pressure_angle_drive_deg: 20.0,
+        pressure_angle_coast_deg: 20.0,
+        depth: DepthTaper::Uniform,
+        depth_factor: 2.0,
+        clearance_factor: 0.125,
+        wheel_addendum_factor: 0.5,
+        thickness_factor: 0.0,
+        lash_mm: 0.1,
+        ease_off_drive: ease(1.03),
+        ease_off_coast: ease(0.97),
+    };
+    (design, half_depth)
+}
+
+fn moved(kind: usize, by: f64) -> Placement {
+    match kind {
+        0 => Placement {
+            pinion_axial_mm: by,
+            ..Placement::default()
+        },
+        1 => Placement {
+            wheel_axial_mm: by,
+            ..Placement::default()
+        },
+        _ => Placement {
+            offset_mm: by,
+            ..Placement::default()
+        },
+    }
+}
+
+#[test]
+fn core_moves_contact_like_the_benchmark() {
+    for set in 0..2 {
+        let (design, half_depth) = design(set);
+        for side in 0..2 {
+            for kind in 0..3 {
+                let centroid = |by: f64| {
+                    let mesh = mesh(&design, &moved(kind, by), 0.001).expect("the set meshes");
+                    mesh.flanks[side].centroid.expect("a print")
+                };
+                let (a, b) = (centroid(-0.02), centroid(0.02));
+                let got = [(b[0] - a[0]) * 2.5 * FACE_MM / 2.0, (b[1] - a[1]) * 2.5 * half_depth];
+                let want = slope(&benchmark(set, side), kind);
+                println!(
+                    "{} {} {}: L {:+.3} (benchmark {:+.3}), H {:+.3} (benchmark {:+.3}) mm per 0.1 mm",
+                    design.name,
+                    ["drive", "coast"][side],
+                    ["P", "G", "E"][kind],
+                    got[0],
+                    want[0],
+                    got[1],
+                    want[1]
+                );
+                let compared: &[usize] = match (kind, side) {
+                    (0, _) => &[1],
+                    (1, 0) => &[0],
+                    (1, _) => &[],
+                    _ => &[0, 1],
+                };
+                for &k in compared {
+                    let ratio = got[k] / want[k];
+                    assert!(
+                        (0.6..1.6).contains(&ratio),
+                        "{}: {} of the benchmark",
+                        design.name,
+                        ratio
+                    );
+                }
+            }
+        }
+    }
+}

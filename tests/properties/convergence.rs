@@ -1,0 +1,89 @@
+//! The shipped resolution of contact: halving every step must not change what people read.
+//!
+//! Limits: centroids 0.002, area 0.002, extents 0.006 (flank coordinates), transmission error 0.5 µrad, lash 0.3 µm.
+
+use lashwright::contact::{Contact, Film, Pair, Placement, Resolution, Route, solve};
+use lashwright::gear::{GearSet, Side};
+use lashwright::job::gear_sets;
+
+/// As designed, four moves of both gears, and two that a badly bored housing makes.
+const PLACEMENTS: [[f64; 4]; 7] = [
+    [0.0, 0.0, 0.0, 0.0],
+    [0.1, 0.05, 0.0, 0.0],
+    [-0.1, 0.1, 0.0, 0.0],
+    [0.05, -0.15, 0.0, 0.0],
+    [-0.05, -0.05, 0.0, 0.0],
+    [0.03, 0.02, 0.04, 0.0],
+    [-0.02, 0.03, -0.02, 0.0006],
+];
+
+/// Largest deviations: centroid, area, extents, transmission error (µrad), lash (µm).
+fn deviations(coarse: &Contact, fine: &Contact) -> [f64; 5] {
+    let mut largest = [0.0_f64; 5];
+    let mut note = |k: usize, a: f64, b: f64| {
+        let d = (a - b).abs();
+        if d > largest[k] {
+            largest[k] = d;
+        }
+    };
+    for side in Side::BOTH {
+        let (a, b) = (coarse.flank(side), fine.flank(side));
+        assert_eq!(
+            a.pattern.is_some(),
+            b.pattern.is_some(),
+            "a print at one resolution only"
+        );
+        if let (Some(p), Some(q)) = (&a.pattern, &b.pattern) {
+            note(0, p.centroid[0], q.centroid[0]);
+            note(0, p.centroid[1], q.centroid[1]);
+            note(1, p.area_fraction, q.area_fraction);
+            for (x, y) in [(p.toe, q.toe), (p.heel, q.heel), (p.root, q.root), (p.top, q.top)] {
+                note(2, x, y);
+            }
+        }
+        if let (Some(x), Some(y)) = (a.transmission_error_urad, b.transmission_error_urad) {
+            note(3, x, y);
+        }
+    }
+    if let (Some(a), Some(b)) = (coarse.lash, fine.lash) {
+        for (x, y) in [(a.min_mm, b.min_mm), (a.mean_mm, b.mean_mm), (a.max_mm, b.max_mm)] {
+            note(4, 1e3 * x, 1e3 * y);
+        }
+    }
+    largest
+}
+
+#[test]
+fn halving_every_step_changes_nothing_that_people_read() {
+    const LIMITS: [f64; 5] = [0.002, 0.002, 0.006, 0.5, 0.3];
+    let mut broken = Vec::new();
+    for found in gear_sets::embedded().unwrap_or_else(|failure| panic!("{failure}")) {
+        let gears = GearSet::new(found.design).unwrap_or_else(|error| panic!("{error}"));
+        let coarse = Pair::new(gears.clone());
+        let fine = Pair::with_resolution(gears, Resolution::SHIPPED.halved());
+        let mut largest = [0.0_f64; 5];
+        for [p, g, e, s] in PLACEMENTS {
+            let placement = Placement {
+                pinion_axial_mm: p,
+                wheel_axial_mm: g,
+                offset_mm: e,
+                shaft_angle_rad: s,
+            };
+            let of = |pair: &Pair| solve(pair, placement, Film::default(), Route::Exact);
+            let found_here = deviations(&of(&coarse), &of(&fine));
+            for (k, (l, d)) in largest.iter_mut().zip(found_here).enumerate() {
+                if d > *l {
+                    *l = d;
+                }
+                if d > LIMITS[k] {
+                    broken.push(format!("{} at {:?}: {found_here:?}", found.source, [p, g, e, s]));
+                }
+            }
+        }
+        println!(
+            "{:24} centroid {:.5} area {:.5} extents {:.5} transmission error {:.4} µrad lash {:.4} µm",
+            found.source, largest[0], largest[1], largest[2], largest[3], largest[4]
+        );
+    }
+    assert!(broken.is_empty(), "limits {LIMITS:?}:\n{}", broken.join("\n"));
+}
