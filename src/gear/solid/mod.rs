@@ -17,8 +17,8 @@
 //!   second cut, if the set warns of one, is not shown.
 //! - `pinion`: flanks are the eased envelope, as deep as it is regular, at most to 0.6 of the clearance over the root cone;
 //!   the tooth ends at its face cone. The coast flank stands back by the designed lash. Where there is no regular envelope at
-//!   all from root to tip, a flank goes on from its neighbourhood for the eye, without flank coordinates. The fillet below the flanks is a
-//!   smooth curve for the eye: nothing is computed from it.
+//!   all from root to tip, a flank goes on from its neighbourhood for the eye, without flank coordinates. The fillet below
+//!   the flanks is a smooth curve for the eye: nothing is computed from it.
 //! - Bodies (`body`) are plausible, no more: a design says nothing of them.
 
 mod body;
