@@ -8,3 +8,4 @@ mod gear_pairs;
 mod random_sets;
 mod reading;
 mod roots;
+mod solid;

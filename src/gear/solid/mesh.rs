@@ -248,7 +248,7 @@ fn tooth_space(builder: &mut Builder, teeth: &Teeth, lattice: &Lattice, tooth: u
         Side::Drive => Side::Coast,
         Side::Coast => Side::Drive,
     };
-    let before = (tooth + teeth.count - 1) % teeth.count;
+    let before = teeth.tooth_number(tooth + teeth.count - 1);
     let rows = |range: std::ops::RangeInclusive<usize>| -> Vec<Vec<Corner>> {
         (0..teeth.sections.len())
             .map(|row| {
@@ -277,11 +277,12 @@ fn tooth_space(builder: &mut Builder, teeth: &Teeth, lattice: &Lattice, tooth: u
         }
         builder.patch(&rows, Part::Flank(side), Some(tooth));
     };
-    let low_number = (tooth + teeth.low_number) % teeth.count;
+    let [low_number, high_number] = teeth.flank_numbers(tooth);
+    let number = teeth.tooth_number(tooth);
     flank(0, teeth.low_side, low_number, before, |s| &s.low);
-    flank(high_start, high_side, tooth, tooth, |s| &s.high);
-    builder.patch(&rows(up..=high_start), Part::Root, Some(tooth));
-    builder.patch(&rows(high_start + up..=lattice.columns), Part::TipLand, Some(tooth));
+    flank(high_start, high_side, high_number, number, |s| &s.high);
+    builder.patch(&rows(up..=high_start), Part::Root, Some(number));
+    builder.patch(&rows(high_start + up..=lattice.columns), Part::TipLand, Some(number));
 }
 
 /// End faces of the teeth in a row of the lattice; the closed ring below them.
@@ -328,7 +329,7 @@ fn end_face(builder: &mut Builder, teeth: &Teeth, lattice: &Lattice, row: usize)
         if heel {
             rows.reverse();
         }
-        builder.patch(&rows, part, Some(tooth));
+        builder.patch(&rows, part, Some(teeth.tooth_number(tooth)));
         let bottom = section
             .low
             .last()

@@ -16,8 +16,9 @@
 //! - `wheel`: flanks, face cone and the flat bottom of the slot are what the cutter leaves, with sharp blade tips. A
 //!   second cut, if the set warns of one, is not shown.
 //! - `pinion`: flanks are the eased envelope, as deep as it is regular, at most to 0.6 of the clearance over the root cone;
-//!   the tooth ends at its face cone. The coast flank stands back by the designed lash. The fillet below the flanks is a
-//!   smooth curve for the eye: nothing is computed from it.
+//!   the tooth ends at its face cone. The coast flank stands back by the designed lash. Where there is no regular envelope at
+//!   all from root to tip, a flank goes on from its neighbourhood for the eye, without flank coordinates. The fillet below
+//!   the flanks is a smooth curve for the eye: nothing is computed from it.
 //! - Bodies (`body`) are plausible, no more: a design says nothing of them.
 
 mod body;
@@ -99,8 +100,9 @@ pub struct FlankMark {
     pub x: f64,
     /// Flank coordinate y, −1 root to 1 top of the wheel.
     pub y: f64,
-    /// How many pitches, in the positive sense about its axis, the flank stands from the one at roll 0, 0 to teeth − 1.
-    /// On the wheel both flanks of one slot have the same number, on the pinion both flanks of one tooth.
+    /// Which one, 0 to teeth − 1. On the wheel both flanks of one slot have the number of the slot: 0 holds P at roll 0,
+    /// and the count goes on in the positive sense about the axis. On the pinion both flanks of one tooth have its number:
+    /// tooth k fills slot k at roll 0, so that the count goes against the positive sense.
     pub number: u32,
 }
 
@@ -122,9 +124,9 @@ pub struct Triangle {
     pub vertices: [u32; 3],
     /// Where it belongs.
     pub part: Part,
-    /// Number of the tooth, 0 to teeth − 1, for flanks, lands and end faces of teeth. Tooth k of the pinion fills the slot
-    /// that [`FlankMark::number`] calls k; tooth k of the wheel follows slot k in the positive sense about the axis. A root
-    /// has the number of the tooth that follows it. None for the body.
+    /// Number of the tooth, 0 to teeth − 1, for flanks, lands and end faces of teeth: on the pinion that of
+    /// [`FlankMark::number`]; tooth k of the wheel follows slot k in the positive sense about the axis. A root has the number
+    /// of the tooth that follows it in the positive sense. None for the body.
     pub tooth: Option<u32>,
 }
 
@@ -219,6 +221,3 @@ impl Solid {
         })
     }
 }
-
-#[cfg(test)]
-mod tests;

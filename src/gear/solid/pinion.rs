@@ -6,13 +6,17 @@ use crate::gear::pinion::Roll;
 use crate::gear::{GearSet, PinionFlank, Side};
 use crate::numerics::math;
 
-use super::section::{FlankSample, Place, Section, Teeth, index, turn_of};
+use super::section::{FlankSample, Numbering, Place, Section, Teeth, index, turn_of};
 use super::{Detail, SolidError};
 
 /// Narrowest land or space, mm, where flanks would meet.
 const LEAST_WIDTH_MM: f64 = 0.05;
 /// Where the fillet begins: height over the root cone in clearances. The wheel's tip passes one clearance over it.
 const FILLET_START: f64 = 0.6;
+/// Largest tilt of the eased flank against the envelope that normals show, rad.
+const LARGEST_TILT: f64 = 0.03;
+/// Longest step from station to station that seeds follow, in wheel face widths.
+const SEED_STEP: f64 = 0.1;
 /// Accuracy of points, mm.
 const ACCURACY_MM: f64 = 1e-9;
 
@@ -71,35 +75,97 @@ pub(super) fn teeth(set: &GearSet, detail: Detail) -> Result<Teeth, SolidError> 
     } else {
         [Side::Drive, Side::Coast]
     };
-    let start = stations.len() / 2;
     let mut seeds = [Seed { h: 0.0, xy: [0.0; 2] }; 2];
     for (seed, side) in seeds.iter_mut().zip(sides) {
-        let met = set.pinion_flank(side).meeting(0.0, 0.0).ok_or(missing(side))?.point_mm;
-        let at = lines.station(met.x, radius(met));
-        let (axial, r) = lines.place(at, 0.0);
-        seed.h = (radius(met) - r) * cos - (met.x - axial) * sin;
+        *seed = first_seed(&lines, set.pinion_flank(side)).ok_or(missing(side))?;
     }
-    let mut sections: Vec<Section> = Vec::new();
-    let half = |range: &mut dyn Iterator<Item = usize>| -> Result<Vec<Section>, SolidError> {
-        let mut seeds = seeds;
-        range
-            .map(|i| {
-                let s = stations.get(i).copied().unwrap_or(0.0);
-                let along = 100.0 * i as f64 / stations.len().saturating_sub(1) as f64;
-                section(&lines, sides, s, along, up, &mut seeds)
-            })
-            .collect()
+    // The station nearest to the middle where both flanks exist, in steps as fine as seeds can follow.
+    let last = stations.len().saturating_sub(1);
+    let middle_s = f64::midpoint(
+        stations.first().copied().unwrap_or(0.0),
+        stations.last().copied().unwrap_or(0.0),
+    );
+    let mut order: Vec<(usize, f64)> = stations.iter().copied().enumerate().collect();
+    order.sort_by(|(_, a), (_, b)| (a - middle_s).abs().total_cmp(&(b - middle_s).abs()));
+    let mut start = None;
+    for (i, s) in order {
+        let mut here = seeds;
+        for (seed, side) in here.iter_mut().zip(sides) {
+            approach(&lines, set.pinion_flank(side), middle_s, s, seed);
+        }
+        if let Ok(section) = section(&lines, sides, s, 50.0, up, &mut here, None) {
+            start = Some((i, s, section, here));
+            break;
+        }
+    }
+    let Some((start, start_s, first, seeds)) = start else {
+        // Says which flank is missing.
+        let mut here = seeds;
+        return Err(section(&lines, sides, middle_s, 50.0, up, &mut here, None)
+            .err()
+            .unwrap_or(SolidError::NoTooth { member: "pinion" }));
     };
-    let mut toeward = half(&mut (0..=start).rev())?;
-    toeward.reverse();
-    sections.extend(toeward);
-    sections.extend(half(&mut (start..stations.len()))?.into_iter().skip(1));
+    let follow = |indices: &mut dyn Iterator<Item = usize>| -> Result<Vec<Section>, SolidError> {
+        let mut seeds = seeds;
+        let (mut before_s, mut found) = (start_s, vec![first.clone()]);
+        for i in indices {
+            let s = stations.get(i).copied().unwrap_or(start_s);
+            for (seed, side) in seeds.iter_mut().zip(sides) {
+                approach(&lines, set.pinion_flank(side), before_s, s, seed);
+            }
+            let along = 100.0 * i as f64 / last as f64;
+            let neighbour = found.last().map(|section| (section, before_s));
+            let next = section(&lines, sides, s, along, up, &mut seeds, neighbour)?;
+            found.push(next);
+            before_s = s;
+        }
+        Ok(found)
+    };
+    let mut sections = follow(&mut (0..start).rev())?;
+    sections.reverse();
+    sections.extend(follow(&mut (start + 1..=last))?.into_iter().skip(1));
     Ok(Teeth {
         count: set.design().pinion_teeth,
         low_side: sides[0],
-        low_number: set.design().pinion_teeth - 1,
+        numbering: Numbering::Teeth,
         sections,
         land_fields: index((detail.up / 3).max(1)),
+    })
+}
+
+/// A place of the flank in the middle of its length: at the middle of its height or, where the envelope is not regular
+/// there, further up the pinion, which is down the wheel.
+fn first_seed(lines: &Lines<'_>, flank: &PinionFlank) -> Option<Seed> {
+    [0.0, -0.25, -0.5, -0.75, -0.95].iter().find_map(|&y| {
+        let met = flank.meeting(0.0, y)?.point_mm;
+        let s = lines.station(met.x, radius(met));
+        let (axial, r) = lines.place(s, 0.0);
+        Some(Seed {
+            h: (radius(met) - r) * lines.cos - (met.x - axial) * lines.sin,
+            xy: [0.0, y],
+        })
+    })
+}
+
+/// Takes a seed from one station to another.
+fn approach(lines: &Lines<'_>, flank: &PinionFlank, from: f64, to: f64, seed: &mut Seed) {
+    let steps = ((to - from).abs() / (SEED_STEP * lines.set.design().wheel_face_width_mm)).ceil();
+    let mut i = 1.0;
+    while i <= steps {
+        if let Some(found) = anywhere(lines, flank, from + (to - from) * i / steps, seed.xy) {
+            *seed = found;
+        }
+        i += 1.0;
+    }
+}
+
+/// A place of the flank at this station, near the middle of its height or further up.
+fn anywhere(lines: &Lines<'_>, flank: &PinionFlank, s: f64, xy: [f64; 2]) -> Option<Seed> {
+    let [root, face] = lines.heights(s);
+    [0.55, 0.7, 0.8, 0.9, 0.96].iter().find_map(|part| {
+        let h = root + part * (face - root);
+        let (axial, r) = lines.place(s, h);
+        solve(flank, axial, r, xy).map(|xy| Seed { h, xy })
     })
 }
 
@@ -107,28 +173,38 @@ fn radius(p: Vector3<f64>) -> f64 {
     (p.y * p.y + p.z * p.z).sqrt()
 }
 
-/// Stations from toe to heel: everything that meets the wheel's flanks lies between them.
+/// Stations from toe to heel: between them lie the ends of the cones and all that meets the wheel's flanks, but not more
+/// than a quarter of the length beyond the cones, as where the envelope is nearly irregular it runs far away.
 fn stations(lines: &Lines<'_>, fields: u32) -> Vec<f64> {
     let set = lines.set;
-    let (mut low, mut high) = (f64::INFINITY, f64::NEG_INFINITY);
-    let mut take = |s: f64| {
-        low = if s < low { s } else { low };
-        high = if s > high { s } else { high };
+    let mut range = [f64::INFINITY, f64::NEG_INFINITY];
+    let take = |range: &mut [f64; 2], s: f64| {
+        let [low, high] = *range;
+        *range = [if s < low { s } else { low }, if s > high { s } else { high }];
     };
     for cone in [&set.blank().pinion_face, &set.blank().pinion_root] {
         for axial in cone.ends_mm {
-            take(lines.station(axial, cone.radius_mm(axial)));
+            take(&mut range, lines.station(axial, cone.radius_mm(axial)));
         }
     }
+    let [toe, heel] = range;
+    let most = 0.25 * (heel - toe);
     for side in Side::BOTH {
+        let flank = set.pinion_flank(side);
         for x in [-1.0, 1.0] {
-            for y in [-1.0, 0.0, 1.0] {
-                if let Some(met) = set.pinion_flank(side).meeting(x, y) {
-                    take(lines.station(met.point_mm.x, radius(met.point_mm)));
+            for i in 0..=8 {
+                let Some(met) = flank.meeting(x, f64::from(i) / 4.0 - 1.0) else {
+                    continue;
+                };
+                let p = met.point_mm;
+                if flank.depth_under_tip_mm(p) >= 0.0 {
+                    let s = lines.station(p.x, radius(p));
+                    take(&mut range, clamped(s, toe - most, heel + most));
                 }
             }
         }
     }
+    let [low, high] = range;
     (0..=fields)
         .map(|i| low + (high - low) * f64::from(i) / f64::from(fields))
         .collect()
@@ -201,13 +277,8 @@ struct Reach {
 fn reach(lines: &Lines<'_>, flank: &PinionFlank, s: f64, seed: &mut Seed) -> Option<Reach> {
     let [root, face] = lines.heights(s);
     let target = root + FILLET_START * lines.set.blank().clearance_mm;
-    let at = |part: f64, xy| {
-        let h = root + part * (face - root);
-        let (axial, r) = lines.place(s, h);
-        solve(flank, axial, r, xy).map(|xy| Seed { h, xy })
-    };
     // From the neighbouring station; where the flank does not exist at that height, further up.
-    let start = [0.55, 0.7, 0.8, 0.9, 0.96].iter().find_map(|&part| at(part, seed.xy))?;
+    let start = anywhere(lines, flank, s, seed.xy)?;
     *seed = start;
     Some(Reach {
         bottom: march(lines, flank, s, start, target, 6),
@@ -224,11 +295,19 @@ fn sample(lines: &Lines<'_>, side: Side, s: f64, at: Seed) -> Option<FlankSample
         .level(met.point_mm, &Roll::new(met.roll_rad, flank.inverse_ratio()))
         .gradient;
     let size = gradient.norm();
-    if !(size > 0.0) {
+    if size.is_nan() || size <= 0.0 {
         return None;
     }
-    // Out of the body.
-    let normal = gradient * (-1.0 / size);
+    // Out of the body. At the end of the regular envelope the eased flank would stand on edge over a few micrometres,
+    // which is not for the eye.
+    let tilt = gradient / size - met.normal;
+    let part = if tilt.norm() > LARGEST_TILT {
+        LARGEST_TILT / tilt.norm()
+    } else {
+        1.0
+    };
+    let normal = met.normal + tilt * part;
+    let normal = normal * (-1.0 / normal.norm());
     let p = met.point_mm;
     let (axial, r) = lines.place(s, at.h);
     let (outward_y, outward_z) = (p.y / radius(p), p.z / radius(p));
@@ -262,27 +341,55 @@ fn section(
     along: f64,
     up: u32,
     seeds: &mut [Seed; 2],
+    neighbour: Option<(&Section, f64)>,
 ) -> Result<Section, SolidError> {
     let set = lines.set;
     let [low_seed, high_seed] = seeds;
     let [low_side, high_side] = sides;
     let missing = |side| SolidError::PinionFlank { side, along };
-    let low_reach = reach(lines, set.pinion_flank(low_side), s, low_seed).ok_or(missing(low_side))?;
-    let high_reach = reach(lines, set.pinion_flank(high_side), s, high_seed).ok_or(missing(high_side))?;
+    let [root, face] = lines.heights(s);
+    // Where a flank has no regular point at all at this station, it goes on from the neighbouring one.
+    let nowhere = |h| Seed { h, xy: [f64::NAN; 2] };
+    let beyond = Reach {
+        bottom: nowhere(root + FILLET_START * set.blank().clearance_mm),
+        top: nowhere(face),
+    };
+    let find = |side, seed| match reach(lines, set.pinion_flank(side), s, seed) {
+        None if neighbour.is_some() => Ok(beyond),
+        found => found.ok_or(missing(side)),
+    };
+    let low_reach = find(low_side, low_seed)?;
+    let high_reach = find(high_side, high_seed)?;
     let pitch = 2.0 * std::f64::consts::PI / f64::from(set.design().pinion_teeth);
     let mut top = if low_reach.top.h < high_reach.top.h {
         low_reach.top.h
     } else {
         high_reach.top.h
     };
-    let [root, face] = lines.heights(s);
     let step = 0.04 * (face - root);
     let mut bottoms = [low_reach.bottom, high_reach.bottom];
     for _ in 0..25 {
         if bottoms.iter().any(|b| b.h >= top - 0.5 * step) {
             break;
         }
-        let flank = |side, bottom: Seed| samples(lines, side, s, bottom, top, up).ok_or(missing(side));
+        let flank = |side, bottom: Seed| {
+            let found = samples(lines, side, s, bottom, top, up);
+            let continued = || {
+                let (section, from) = neighbour?;
+                let samples: Vec<_> = if side == low_side {
+                    // The flank of the tooth before; that of tooth 0 is meant.
+                    let ahead = |sample: &FlankSample| FlankSample {
+                        place: sample.place.turned(pitch),
+                        ..*sample
+                    };
+                    section.low.iter().rev().map(ahead).collect()
+                } else {
+                    section.high.clone()
+                };
+                Some(continued(lines, &samples, s, s - from, [bottom.h, top]))
+            };
+            found.or_else(continued).ok_or(missing(side))
+        };
         let (mut low, mut high) = (flank(low_side, bottoms[0])?, flank(high_side, bottoms[1])?);
         let Some(start) = high.first().map(|b| b.place.angle) else {
             break;
@@ -299,7 +406,12 @@ fn section(
         }
         if width * lines.place(s, root).1 < LEAST_WIDTH_MM {
             for (bottom, side) in bottoms.iter_mut().zip(sides) {
-                *bottom = march(lines, set.pinion_flank(side), s, *bottom, bottom.h + step, 1);
+                let raised = march(lines, set.pinion_flank(side), s, *bottom, bottom.h + step, 1);
+                *bottom = if raised.h > bottom.h {
+                    raised
+                } else {
+                    nowhere(bottom.h + step)
+                };
             }
             continue;
         }
@@ -355,6 +467,28 @@ fn samples(lines: &Lines<'_>, side: Side, s: f64, bottom: Seed, top: f64, up: u3
     }
     bridge(&mut found)?;
     Some(found)
+}
+
+/// A flank that goes on from its samples (bottom to top) at the neighbouring station along a spiral with the pinion's mean
+/// spiral angle, left hand: for the eye, without normals and coordinates.
+fn continued(lines: &Lines<'_>, from: &[FlankSample], s: f64, ahead: f64, [bottom, top]: [f64; 2]) -> Vec<FlankSample> {
+    let tan = math::tan(lines.set.pitch().pinion_spiral_angle_rad);
+    let fields = from.len().saturating_sub(1) as f64;
+    from.iter()
+        .enumerate()
+        .map(|(j, sample)| {
+            let (axial, r) = lines.place(s, bottom + (top - bottom) * j as f64 / fields);
+            FlankSample {
+                place: Place {
+                    r,
+                    angle: sample.place.angle - tan * ahead / r,
+                    axial,
+                },
+                normal: [0.0; 3],
+                coordinates: [f64::NAN; 2],
+            }
+        })
+        .collect()
 }
 
 /// Fills in angles that are missing from the nearest ones on either side, or from one side alone.

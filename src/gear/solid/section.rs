@@ -58,15 +58,41 @@ pub(super) struct Teeth {
     pub(super) count: u32,
     /// Side of the flank at the smaller angle of a space.
     pub(super) low_side: Side,
-    /// Number that the flank at the smaller angle of space 0 has, and that at the larger one.
-    pub(super) low_number: u32,
+    /// Whose number a flank has.
+    pub(super) numbering: Numbering,
     /// Sections of space 0.
     pub(super) sections: Vec<Section>,
     /// Fields across a land.
     pub(super) land_fields: usize,
 }
 
+/// How flanks are numbered.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Numbering {
+    /// Wheel: both flanks of a slot alike, in the positive sense.
+    Slots,
+    /// Pinion: both flanks of a tooth alike, against the positive sense.
+    Teeth,
+}
+
 impl Teeth {
+    /// Number of the tooth that follows space `k`, counted in the positive sense.
+    pub(super) fn tooth_number(&self, k: u32) -> u32 {
+        match self.numbering {
+            Numbering::Slots => k % self.count,
+            Numbering::Teeth => (self.count - k % self.count) % self.count,
+        }
+    }
+
+    /// Numbers of the flanks of space `k`: at the smaller and at the larger angle.
+    pub(super) fn flank_numbers(&self, k: u32) -> [u32; 2] {
+        let of = |tooth| self.tooth_number(tooth);
+        match self.numbering {
+            Numbering::Slots => [of(k); 2],
+            Numbering::Teeth => [of(k + self.count - 1), of(k)],
+        }
+    }
+
     pub(super) fn pitch_rad(&self) -> f64 {
         2.0 * std::f64::consts::PI / f64::from(self.count)
     }

@@ -5,7 +5,7 @@ use nalgebra::Vector3;
 use crate::gear::{GearSet, Side};
 use crate::numerics::math;
 
-use super::section::{FlankSample, Place, Section, Teeth, index, turn_of};
+use super::section::{FlankSample, Numbering, Place, Section, Teeth, index, turn_of};
 use super::{Detail, SolidError};
 
 /// Narrowest land that is left where the flanks of a tooth would meet below the face cone, mm.
@@ -31,7 +31,7 @@ pub(super) fn teeth(set: &GearSet, detail: Detail) -> Result<Teeth, SolidError> 
     Ok(Teeth {
         count: set.design().wheel_teeth,
         low_side,
-        low_number: 0,
+        numbering: Numbering::Slots,
         sections,
         land_fields: index((detail.up / 3).max(1)),
     })

@@ -1,1 +1,0 @@
-//! Tests of meshes on an invented set.
