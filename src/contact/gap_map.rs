@@ -14,6 +14,9 @@ use super::pair::{Node, PreparedFlank, Resolution, coordinate};
 const MINIMUM_ACCURACY_MM: f64 = 1e-9;
 const MOST_STEPS: u32 = 25;
 const LARGEST_STEP: f64 = 0.1;
+/// Step of the walk to a change of sign, rad, and halvings of it: to 1e-10 rad.
+const WALK: f64 = 0.04;
+const HALVINGS: u32 = 29;
 /// How far from its designed meeting a point is followed, rad.
 const FARTHEST: f64 = 1.5;
 
@@ -154,6 +157,52 @@ impl Gapper<'_> {
 
     /// The roll of the smallest gap, and what the gap there is still above the minimum.
     fn minimum(&self, node: &Node, lead: &mut Lead) -> Option<(Look, f64)> {
+        self.minimum_by_newton(node, lead)
+            .or_else(|| self.minimum_by_halving(node, lead))
+    }
+
+    /// The same where Newton's method runs between breaks of the motion without an end: the slope rises with the roll, so
+    /// that its change of sign can be closed in. Slower, and asked for only far from the designed placement.
+    fn minimum_by_halving(&self, node: &Node, lead: &mut Lead) -> Option<(Look, f64)> {
+        let slope_at = |angle: f64| {
+            let look = self.look(node, angle, 0.0)?;
+            let slope = look.gap.slope(look.turn_slope);
+            Some((look, slope))
+        };
+        let start = node.roll;
+        let (_, first) = slope_at(start)?;
+        let onward = if first < 0.0 { WALK } else { -WALK };
+        let (mut near_end, mut far_end) = (start, start);
+        loop {
+            far_end += onward;
+            if (far_end - start).abs() > FARTHEST {
+                return None;
+            }
+            let (_, slope) = slope_at(far_end)?;
+            if (slope < 0.0) != (first < 0.0) {
+                break;
+            }
+            near_end = far_end;
+        }
+        for _ in 0..HALVINGS {
+            let middle = 0.5 * (near_end + far_end);
+            let (_, slope) = slope_at(middle)?;
+            if (slope < 0.0) == (first < 0.0) {
+                near_end = middle;
+            } else {
+                far_end = middle;
+            }
+        }
+        let angle = 0.5 * (near_end + far_end);
+        let (look, _) = slope_at(angle)?;
+        *lead = Lead {
+            roll: angle - node.roll,
+            near: look.gap.near.angle - angle,
+        };
+        Some((look, 0.0))
+    }
+
+    fn minimum_by_newton(&self, node: &Node, lead: &mut Lead) -> Option<(Look, f64)> {
         let mut angle = node.roll + lead.roll;
         let mut near = lead.near;
         let (mut low, mut high) = self.between_kinks(angle);

@@ -2,7 +2,7 @@
 //!
 //! Limits: centroids 0.002, area 0.002, extents 0.006 (flank coordinates), transmission error 0.5 µrad, lash 0.3 µm.
 
-use lashwright::contact::{Contact, Film, Pair, Placement, Resolution, Route, solve};
+use lashwright::contact::{Contact, Film, Pair, Placement, Resolution, Route, gap_map, solve};
 use lashwright::gear::{GearSet, Side};
 use lashwright::job::gear_sets;
 
@@ -86,4 +86,35 @@ fn halving_every_step_changes_nothing_that_people_read() {
         );
     }
     assert!(broken.is_empty(), "limits {LIMITS:?}:\n{}", broken.join("\n"));
+}
+
+/// What the pinion's tip leaves free is one strip along the root: above it the smallest gap is found everywhere, also
+/// where a badly bored housing turns the pinion by a third of a degree.
+#[test]
+fn the_map_of_gaps_has_no_holes() {
+    for name in ["4.11-tapered-ring-178", "3.73-tapered-ring-224"] {
+        let found = gear_sets::find(name).unwrap_or_else(|failure| panic!("{failure}"));
+        let pair = Pair::new(GearSet::new(found.design).unwrap_or_else(|error| panic!("{error}")));
+        for [p, s] in [[0.0, 0.0], [-0.2, 0.001], [0.3, 0.0017], [0.3, 0.0052]] {
+            let placement = Placement {
+                pinion_axial_mm: p,
+                shaft_angle_rad: s,
+                ..Placement::NOMINAL
+            };
+            for side in Side::BOTH {
+                let map = gap_map(&pair, placement, side).expect("the flanks touch");
+                let (columns, rows) = map.size();
+                for i in 0..columns {
+                    let from = (0..rows)
+                        .find(|&j| map.gap_um(i, j).is_some())
+                        .expect("something is covered");
+                    let holes: Vec<usize> = (from..rows).filter(|&j| map.gap_um(i, j).is_none()).collect();
+                    assert!(
+                        holes.is_empty(),
+                        "{name} {side:?} at {p}, {s}: column {i}, rows {holes:?}"
+                    );
+                }
+            }
+        }
+    }
 }
