@@ -8,22 +8,43 @@ use super::motion::{Curve, Envelope};
 use super::outline::Outline;
 use super::pattern::Pattern;
 use super::touch::Toucher;
-use super::{Contact, EdgeContact, Film, FlankContact, Lash, Pair, Placement};
+use super::{Contact, EdgeContact, Film, FlankContact, Lash, Pair, PathPoint, Placement};
 
-/// Motion of one flank. None where no pair can touch at some roll.
-pub(super) fn envelope(pair: &Pair, stand: &Stand, side: Side) -> Option<Envelope> {
+/// The curve of first touch of one pair on one flank.
+fn curve(pair: &Pair, stand: &Stand, side: Side) -> Curve {
     let flank = pair.flank(side);
-    let pitch = pair.gears().wheel_pitch_rad();
-    let step = pitch / pair.resolution().rolls as f64;
+    let step = pair.gears().wheel_pitch_rad() / pair.resolution().rolls as f64;
     let toucher = Toucher { stand, flank };
-    let curve = Curve::new(
+    Curve::new(
         &toucher,
         flank.first_sample,
         flank.last_sample,
         step,
         pair.resolution().rolls,
-    );
-    Envelope::new(&curve, pitch)
+    )
+}
+
+/// Motion of one flank. None where no pair can touch at some roll.
+pub(super) fn envelope(pair: &Pair, stand: &Stand, side: Side) -> Option<Envelope> {
+    Envelope::new(&curve(pair, stand, side), pair.gears().wheel_pitch_rad())
+}
+
+/// Where one pair touches while the wheel is held by it, from its first roll to its last.
+pub(super) fn path(pair: &Pair, stand: &Stand, side: Side) -> Option<Vec<PathPoint>> {
+    /// A sample counts as held by its pair where the envelope lies no lower than by rounding, rad.
+    const HELD: f64 = 1e-12;
+    let curve = curve(pair, stand, side);
+    let envelope = Envelope::new(&curve, pair.gears().wheel_pitch_rad())?;
+    let held = curve.samples().iter().filter_map(|sample| {
+        let touch = sample.touch?;
+        (touch.toward <= envelope.at(sample.roll).0 + HELD).then_some(PathPoint {
+            roll_rad: sample.roll,
+            place: [touch.x, touch.y],
+            toward_urad: 1e6 * touch.toward,
+            slope: touch.slope,
+        })
+    });
+    Some(held.collect())
 }
 
 /// Smallest gaps of one flank that moves by this envelope.

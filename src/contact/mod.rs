@@ -136,6 +136,28 @@ pub fn first_touch_urad(pair: &Pair, placement: Placement, side: Side, count: us
     Some(values.into_iter().map(|(roll, toward)| (roll, 1e6 * toward)).collect())
 }
 
+/// One point of a path of contact.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PathPoint {
+    /// Roll, rad.
+    pub roll_rad: f64,
+    /// Flank coordinates (x, y) of the touching point.
+    pub place: [f64; 2],
+    /// Rotation of the wheel toward the pinion at which the pair touches, µrad.
+    pub toward_urad: f64,
+    /// Its derivative to the roll, rad/rad; 0 where the instantaneous ratio is that of the teeth.
+    pub slope: f64,
+}
+
+/// The path of contact: where one pair touches over the rolls at which it holds the wheel, by rising roll. None where
+/// the flank cannot touch.
+pub fn path_of_contact(pair: &Pair, placement: Placement, side: Side) -> Option<Vec<PathPoint>> {
+    if !is_finite(&placement) {
+        return None;
+    }
+    exact::path(pair, &gap::Stand::new(pair.gears(), placement), side)
+}
+
 /// Lash over one pitch: (roll in rad from 0, lash in mm), `count` + 1 values. None where a flank cannot touch.
 pub fn lash_mm(pair: &Pair, placement: Placement, count: usize) -> Option<Vec<(f64, f64)>> {
     if !is_finite(&placement) || count == 0 {

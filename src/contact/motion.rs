@@ -60,6 +60,13 @@ impl Curve {
     }
 }
 
+impl Curve {
+    /// By rising roll.
+    pub(crate) fn samples(&self) -> &[Sample] {
+        &self.samples
+    }
+}
+
 /// For each sample of a pitch the smallest rotation of all pairs, infinite where none touches.
 fn least_of_pairs(base: &[(Sample, Option<Start>)], rolls: usize) -> Vec<f64> {
     let mut least = vec![f64::INFINITY; rolls];

@@ -8,10 +8,9 @@
 //! move, both directions under an offset move, drive length under a wheel move. The rest (length under a pinion move,
 //! height under a wheel move, coast length under a wheel move) is printed only.
 
-use lashwright::contact::Placement;
-use lashwright::gear::{DepthTaper, Design, EaseOff};
+use lashwright::contact::{Pair, Placement, Resolution, path_of_contact};
+use lashwright::gear::{DepthTaper, Design, EaseOff, GearSet, Side};
 
-use super::core::mesh;
 use super::crown_gear::{benchmark, slope};
 
 /// Teeth, A, spiral angle, cutter radius.
@@ -75,17 +74,37 @@ fn moved(kind: usize, by: f64) -> Placement {
     }
 }
 
+/// The benchmark's contact centre: the touching point where the instantaneous ratio is that of the teeth.
+fn contact_centre(pair: &Pair, placement: Placement, side: Side) -> [f64; 2] {
+    let path = path_of_contact(pair, placement, side).expect("the flanks touch");
+    path.windows(2)
+        .find_map(|w| {
+            let [a, b] = w else { return None };
+            // The wheel lags least there: the slope rises through 0. Inside the flank, since this set's pinion is undercut
+            // where the wheel's top would touch.
+            let inside = a.place.iter().chain(&b.place).all(|c| c.abs() < 0.9);
+            let crosses = inside && a.slope < 0.0 && b.slope >= 0.0;
+            let t = a.slope / (a.slope - b.slope);
+            crosses.then(|| [0, 1].map(|k| a.place[k] + t * (b.place[k] - a.place[k])))
+        })
+        .expect("the path passes the ratio of the teeth")
+}
+
 #[test]
 fn core_moves_contact_like_the_benchmark() {
     for set in 0..2 {
         let (design, half_depth) = design(set);
+        let pair = Pair::with_resolution(
+            GearSet::new(design.clone()).expect("the set exists"),
+            Resolution {
+                rolls: 64,
+                ..Resolution::SHIPPED
+            },
+        );
         for side in 0..2 {
             for kind in 0..3 {
-                let centroid = |by: f64| {
-                    let mesh = mesh(&design, &moved(kind, by), 0.001).expect("the set meshes");
-                    mesh.flanks[side].centroid.expect("a print")
-                };
-                let (a, b) = (centroid(-0.02), centroid(0.02));
+                let centre = |by: f64| contact_centre(&pair, moved(kind, by), Side::BOTH[side]);
+                let (a, b) = (centre(-0.02), centre(0.02));
                 let got = [(b[0] - a[0]) * 2.5 * FACE_MM / 2.0, (b[1] - a[1]) * 2.5 * half_depth];
                 let want = slope(&benchmark(set, side), kind);
                 println!(
