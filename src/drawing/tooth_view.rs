@@ -350,7 +350,7 @@ impl<'p> ToothView<'p> {
         let mut items = vec![
             Item::Text(at(toe.x - 26.0, toe.y + 4.5, "toe").anchored(Anchor::End)),
             Item::Text(at(heel.x + 26.0, heel.y + 4.5, "heel")),
-            Item::Text(at(top.x, top.y - 21.0, "top").anchored(Anchor::Middle)),
+            Item::Text(at(top.x, top.y - 24.0, "top").anchored(Anchor::Middle)),
             Item::Text(at(root_at, root.y + 24.0, "root").anchored(Anchor::Middle)),
         ];
         // The scale bar stands under the heel end.
