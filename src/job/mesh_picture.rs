@@ -4,8 +4,8 @@ use std::path::Path as FilePath;
 
 use crate::contact::{self, FlankContact, Pair, Resolution};
 use crate::drawing::{
-    Anchor, Fill, Flank, Frame, Hatch, Ink, Item, Path, Picture, Point, Print, Rect, Side as FrameSide, Stroke, Text,
-    Theme, ToothView, flag, svg,
+    Anchor, Fill, Flank, Frame, Hatch, Ink, Item, Nearest, Path, Picture, Point, Print, Rect, Side as FrameSide,
+    Stroke, Text, Theme, ToothView, flag, svg,
 };
 use crate::gear::Side;
 use crate::quantity::{inches, number};
@@ -134,7 +134,7 @@ fn edge_words(print: &Print) -> String {
     let off: Vec<&str> = print
         .distances()
         .into_iter()
-        .filter(|n| n.runs_off())
+        .filter(Nearest::runs_off)
         .map(|n| n.edge.word())
         .collect();
     if !off.is_empty() {
