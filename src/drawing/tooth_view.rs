@@ -303,11 +303,12 @@ impl<'p> ToothView<'p> {
             })
             .collect();
         let mut items = Vec::new();
-        for (level, points) in &lines {
+        for (k, (level, points)) in lines.iter().enumerate() {
             let others: Vec<Point> = lines
                 .iter()
-                .filter(|(other, _)| other != level)
-                .flat_map(|(_, points)| points.iter().copied().step_by(2))
+                .enumerate()
+                .filter(|(other, _)| *other != k)
+                .flat_map(|(_, (_, points))| points.iter().copied().step_by(2))
                 .chain(outline.iter().copied())
                 .collect();
             let mut best: Option<(Point, f64)> = None;
@@ -323,7 +324,7 @@ impl<'p> ToothView<'p> {
                 continue;
             };
             taken.push(at);
-            let decimals = if (level - level.round()).abs() < 1.0e-6 { 0 } else { 1 };
+            let decimals = usize::from((level - level.round()).abs() > 1.0e-6);
             let place = Point::new(at.x, at.y + 0.36 * SMALL);
             let text = Text::new(place, number(*level, decimals), SMALL).anchored(Anchor::Middle);
             items.push(Item::Text(if *level < self.print.film_um {
@@ -350,7 +351,7 @@ impl<'p> ToothView<'p> {
         let mut items = vec![
             Item::Text(at(toe.x - 26.0, toe.y + 4.5, "toe").anchored(Anchor::End)),
             Item::Text(at(heel.x + 26.0, heel.y + 4.5, "heel")),
-            Item::Text(at(top.x, top.y - 21.0, "top").anchored(Anchor::Middle)),
+            Item::Text(at(top.x, top.y - 24.0, "top").anchored(Anchor::Middle)),
             Item::Text(at(root_at, root.y + 24.0, "root").anchored(Anchor::Middle)),
         ];
         // The scale bar stands under the heel end.

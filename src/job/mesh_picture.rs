@@ -2,10 +2,10 @@
 
 use std::path::Path as FilePath;
 
-use crate::contact::{self, FlankContact};
+use crate::contact::{self, FlankContact, Pair, Resolution};
 use crate::drawing::{
-    Anchor, Fill, Flank, Frame, Hatch, Ink, Item, Path, Picture, Point, Print, Rect, Side as FrameSide, Stroke, Text,
-    Theme, ToothView, flag, svg,
+    Anchor, Fill, Flank, Frame, Hatch, Ink, Item, Nearest, Path, Picture, Point, Print, Rect, Side as FrameSide,
+    Stroke, Text, Theme, ToothView, flag, svg,
 };
 use crate::gear::Side;
 use crate::quantity::{inches, number};
@@ -42,8 +42,18 @@ pub fn write(request: &MeshRequest, numbers: PlacementNumbers, file: &FilePath) 
 /// The picture of a placement.
 pub(super) fn picture(mesh: &Mesh, numbers: &PlacementNumbers) -> Picture {
     let contact = mesh.contact(numbers);
+    // The lines of equal gap run straight between grid points, so that the pointed ends of a print want a finer grid
+    // than its area does: with this one they are right to a tenth of a millimetre.
+    let fine = Pair::with_resolution(
+        mesh.gears().clone(),
+        Resolution {
+            lengthwise: 2 * Resolution::SHIPPED.lengthwise,
+            heightwise: 2 * Resolution::SHIPPED.heightwise,
+            ..Resolution::SHIPPED
+        },
+    );
     let prints = Side::BOTH.map(|side| {
-        let map = contact::gap_map(mesh.pair(), numbers.placement(), side);
+        let map = contact::gap_map(&fine, numbers.placement(), side);
         print(mesh, side, map.as_ref(), contact.flank(side))
     });
     let mut picture = Picture::on(
@@ -124,7 +134,7 @@ fn edge_words(print: &Print) -> String {
     let off: Vec<&str> = print
         .distances()
         .into_iter()
-        .filter(|n| n.runs_off())
+        .filter(Nearest::runs_off)
         .map(|n| n.edge.word())
         .collect();
     if !off.is_empty() {

@@ -192,7 +192,7 @@ pub(super) fn heading(
         items.push(Item::Text(Text::new(at(1.95), inch, SMALL)));
         items.push(Item::Text(Text::new(at(2.9), said, SMALL)));
     }
-    items.into_iter().for_each(|item| picture.draw(item));
+    picture.items.extend(items);
 }
 
 /// Warnings about the gears and the caution, upward from the foot of the sheet.
