@@ -80,10 +80,9 @@ fn contact_centre(pair: &Pair, placement: Placement, side: Side) -> [f64; 2] {
     path.windows(2)
         .find_map(|w| {
             let [a, b] = w else { return None };
-            // The wheel lags least there: the slope rises through 0. Inside the flank, since this set's pinion is undercut
-            // where the wheel's top would touch.
-            let inside = a.place.iter().chain(&b.place).all(|c| c.abs() < 0.9);
-            let crosses = inside && a.slope < 0.0 && b.slope >= 0.0;
+            // The wheel lags least there: the slope rises through 0, without a jump. (Jumps are where this set's pinion is
+            // undercut, at the wheel's top.)
+            let crosses = a.slope < 0.0 && b.slope >= 0.0 && b.slope - a.slope < 1e-3;
             let t = a.slope / (a.slope - b.slope);
             crosses.then(|| [0, 1].map(|k| a.place[k] + t * (b.place[k] - a.place[k])))
         })
