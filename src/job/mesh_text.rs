@@ -76,12 +76,12 @@ fn placement(document: &MeshDocument) -> [String; 5] {
             "away from the pinion",
             "toward the pinion",
         ),
-        line("Offset", p.offset_mm, "larger", "smaller"),
+        line("Offset", p.offset_mm, "more", "less"),
         format!(
             "  {:<18}{}°  {}",
             "Shaft angle",
             quantity::signed(p.shaft_angle_deg, 3),
-            said(p.shaft_angle_deg, "wider", "narrower")
+            said(p.shaft_angle_deg, "opened", "closed")
         ),
     ]
 }
