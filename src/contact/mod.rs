@@ -13,6 +13,11 @@
 //! gap at each grid point while the wheel is held by whichever pair touches. Nothing distinguishes tapered from uniform
 //! depth, or offset 0 from any other.
 //!
+//! Accuracy at the shipped resolution, by halving every step: centroid and area within 0.001, ends of a print within
+//! 0.001 (flank coordinates), transmission error within 0.001 µrad, lash within 0.001 µm (`tests/properties`). Where
+//! regular contact ends inside the flank (an undercut pinion, which warns), the first touch at that border is good to
+//! about 10 µrad only.
+//!
 //! Signs: D and all rotations "toward" are positive where there is room between the flanks, so negative lash is
 //! interference. Where a flank cannot touch at all its results are `None`.
 
