@@ -173,7 +173,7 @@ impl Text {
 
     /// How long it is in the project's font, points.
     pub fn width(&self) -> f64 {
-        self.size * super::letter_width::width_of(&self.words, self.weight)
+        self.size * super::letter_width::width_of(&self.words)
     }
 
     /// Reading upward.
