@@ -300,7 +300,7 @@ proptest! {
         let placement = settle(axle, &truth, &assembly).expect("settles").placement.expect("in place");
         prop_assert!((placement.pinion_axial_mm - depth).abs() < 1e-12, "{placement:?}");
         prop_assert!((placement.wheel_axial_mm + thick).abs() < 1e-12, "{placement:?}");
-        prop_assert_eq!(placement.shaft_angle_rad, square);
+        prop_assert_eq!(placement.shaft_angle_rad.to_bits(), square.to_bits());
     }
 
     /// Equal and opposite side moves keep the preload and carry the wheel by themselves, for every case and bearing.
