@@ -1,0 +1,68 @@
+//! What can be measured on an axle.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+use super::operation::{Ring, ShimPlace};
+
+/// A quantity of the axle at hand. Values are in mm, N m, °C unless a variant says otherwise.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(tag = "quantity", rename_all = "snake_case", deny_unknown_fields)]
+pub enum Measurand {
+    /// Lash with this tooth of the wheel in mesh, by dial, the pinion held.
+    Lash {
+        /// Number of the wheel's tooth, from 0.
+        tooth: u32,
+    },
+    /// Face runout of the wheel's back, total over a turn, by dial.
+    WheelFaceRunout {},
+    /// Radial runout of the wheel's teeth, total over a turn, by dial.
+    WheelRadialRunout {},
+    /// Radial runout of the pinion, total over a turn, by dial.
+    PinionRunout {},
+    /// Torque that starts the pinion, at its nut.
+    BreakawayTorque {},
+    /// Torque that keeps the pinion turning, at its nut: the pinion alone while the carrier is out, else the total.
+    RollingTorque {},
+    /// Torque that keeps the carrier turning by itself, at the wheel.
+    CarrierTorque {},
+    /// From the wheel's axis to the end of the pinion's head, by arbor and gauge.
+    PinionDepth {},
+    /// End play of the pinion, by dial.
+    PinionEndPlay {},
+    /// End play of the carrier, by dial.
+    CarrierEndPlay {},
+    /// How far the case is spread, by dial.
+    CaseSpread {},
+    /// Thickness of a piece from the shim kit, by micrometer.
+    ShimPiece {
+        /// Its number in the kit.
+        piece: u32,
+    },
+    /// Thickness of the pack in a place, by micrometer, while it lies on the bench before it is fitted.
+    ShimPack {
+        /// Where it goes.
+        place: ShimPlace,
+    },
+    /// Gap behind a ring, by feeler.
+    SeatGap {
+        /// Which.
+        ring: Ring,
+    },
+    /// Temperature of the wheel.
+    WheelTemperature {},
+    /// The print on the drive and coast flanks of the painted teeth, by eye.
+    Print {},
+}
+
+impl Measurand {
+    /// Unit of its values.
+    pub fn unit(&self) -> &'static str {
+        match self {
+            Self::BreakawayTorque {} | Self::RollingTorque {} | Self::CarrierTorque {} => "N·m",
+            Self::WheelTemperature {} => "°C",
+            Self::Print {} => "",
+            _ => "mm",
+        }
+    }
+}
