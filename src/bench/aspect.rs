@@ -132,7 +132,7 @@ impl Aspects {
             }
             Measurand::CarrierTorque {} | Measurand::CarrierEndPlay {} | Measurand::CaseSpread {} => sides,
             Measurand::PinionDepth {} => depth.with_if(A::Push, true),
-            Measurand::PinionEndPlay {} => preload,
+            Measurand::PinionEndPlay {} | Measurand::NutTorque {} => preload,
             Measurand::ShimPiece { .. } => Self::of(&[A::Kit]),
             Measurand::ShimPack { place } => Self::of(&[match place {
                 ShimPlace::Depth => A::DepthShim,

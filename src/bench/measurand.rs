@@ -20,6 +20,8 @@ pub enum Measurand {
     WheelRadialRunout {},
     /// Radial runout of the pinion, total over a turn, by dial.
     PinionRunout {},
+    /// Torque on the pinion nut, read off the wrench while it turns the nut.
+    NutTorque {},
     /// Torque that starts the pinion, at its nut.
     BreakawayTorque {},
     /// Torque that keeps the pinion turning, at its nut: the pinion alone while the carrier is out, else the total.
@@ -59,7 +61,7 @@ impl Measurand {
     /// Unit of its values.
     pub fn unit(&self) -> &'static str {
         match self {
-            Self::BreakawayTorque {} | Self::RollingTorque {} | Self::CarrierTorque {} => "N·m",
+            Self::NutTorque {} | Self::BreakawayTorque {} | Self::RollingTorque {} | Self::CarrierTorque {} => "N·m",
             Self::WheelTemperature {} => "°C",
             Self::Print {} => "",
             _ => "mm",

@@ -59,6 +59,8 @@ pub enum TrueValue {
     },
 }
 
+/// Turns of the pinion that one reading of torque takes.
+const READING_TURNS: f64 = 1.0;
 /// Points over a pitch from which the play at one of them is taken.
 const ROLL_POINTS: u16 = 24;
 
@@ -77,6 +79,21 @@ impl Bench {
         }
         let value = self.true_value(what, uses[0])?;
         let shown = self.shown(&value, instrument, uses)?;
+        // A torque is read with the shaft turning.
+        if torque {
+            self.assembly.pinion_turns += READING_TURNS;
+            if self.built.placement.is_some() {
+                self.assembly.carrier_turns += READING_TURNS / self.setting.axle.ratio();
+            }
+        }
+        Ok(Done {
+            record: Some(self.record(what, instrument, shown)),
+            ..Done::default()
+        })
+    }
+
+    /// A record of what an instrument showed.
+    pub(super) fn record(&self, what: Measurand, instrument: &str, shown: Vec<(String, Option<f64>)>) -> Record {
         let number = u32::try_from(self.records.len()).unwrap_or(u32::MAX).saturating_add(1);
         let readings = shown
             .into_iter()
@@ -87,18 +104,15 @@ impl Bench {
                 unit: what.unit().to_owned(),
             })
             .collect();
-        Ok(Done {
-            record: Some(Record {
-                number,
-                operation: self.operations,
-                what,
-                instrument: instrument.to_owned(),
-                readings,
-                stale: false,
-                behind: Aspects::behind(what, &self.setting.axle, &self.assembly),
-            }),
-            ..Done::default()
-        })
+        Record {
+            number,
+            operation: self.operations,
+            what,
+            instrument: instrument.to_owned(),
+            readings,
+            stale: false,
+            behind: Aspects::behind(what, &self.setting.axle, &self.assembly),
+        }
     }
 
     /// What is true of a quantity now.
@@ -144,6 +158,7 @@ impl Bench {
                     total_mm: 2.0 * built.runout.pinion_radial_amplitude_mm(),
                 }
             }
+            Measurand::NutTorque {} => return refuse("The nut's torque is read while the wrench turns it."),
             Measurand::BreakawayTorque {} | Measurand::RollingTorque {} => {
                 let torque = |turning| {
                     resistance(axle, truth, built, turning)

@@ -90,7 +90,11 @@ pub enum Operation {
         new: bool,
     },
     /// Take nut and flange off.
-    RemoveNut {},
+    RemoveNut {
+        /// What is put on or used for safety.
+        #[serde(default)]
+        precautions: Vec<Precaution>,
+    },
     /// Tighten the pinion nut until the wrench says so.
     TightenNut {
         /// What the wrench is set to.

@@ -133,7 +133,7 @@ fn any_pinion_operation() -> impl Strategy<Value = Operation> {
         Just(Operation::FitSeal {}),
         Just(Operation::RemoveSeal {}),
         any::<bool>().prop_map(|new| Operation::FitNut { new }),
-        Just(Operation::RemoveNut {}),
+        any_precautions().prop_map(|precautions| Operation::RemoveNut { precautions }),
         (0.0..700.0_f64, any_precautions()).prop_map(|(torque_nm, precautions)| Operation::TightenNut {
             torque_nm,
             wrench: "click wrench".to_owned(),
@@ -141,7 +141,7 @@ fn any_pinion_operation() -> impl Strategy<Value = Operation> {
         }),
         (-90.0..90.0_f64, any_precautions()).prop_map(|(angle_deg, precautions)| Operation::TurnNut {
             angle_deg,
-            wrench: None,
+            wrench: Some("beam wrench".to_owned()),
             precautions
         }),
         Just(Operation::BoltCartridge {}),

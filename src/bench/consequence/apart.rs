@@ -50,7 +50,9 @@ impl Bench {
                 return Some(Operation::UnboltCartridge {});
             }
             if assembly.nut != Nut::Off {
-                return Some(Operation::RemoveNut {});
+                return Some(Operation::RemoveNut {
+                    precautions: Vec::new(),
+                });
             }
             if assembly.seal {
                 return Some(Operation::RemoveSeal {});

@@ -105,7 +105,7 @@ impl Bench {
             Operation::FitSeal {} => self.fit_seal(),
             Operation::RemoveSeal {} => self.remove_seal(),
             Operation::FitNut { new } => self.fit_nut(*new),
-            Operation::RemoveNut {} => self.remove_nut(),
+            Operation::RemoveNut { .. } => self.remove_nut(),
             Operation::TightenNut { torque_nm, wrench, .. } => self.tighten_nut(*torque_nm, wrench),
             Operation::TurnNut { angle_deg, wrench, .. } => self.turn_nut_by(*angle_deg, wrench.as_deref()),
             Operation::BoltCartridge {} => self.bolt_cartridge(),
@@ -193,7 +193,7 @@ impl Bench {
                 }
                 precautions
             }
-            Operation::TurnNut { precautions, .. } => {
+            Operation::TurnNut { precautions, .. } | Operation::RemoveNut { precautions } => {
                 if self.nut_torque_nm().is_some_and(|t| t > BAR_FROM_NM) {
                     hazards.push(Caution::NutReaction);
                 }

@@ -2,6 +2,7 @@
 
 use super::{Done, Refusal, need};
 use crate::axle::{Nut, NutMove, NutTurned, support_as_built, turn_nut};
+use crate::bench::measurand::Measurand;
 use crate::bench::part::Part;
 use crate::bench::state::Bench;
 use crate::numerics::math;
@@ -58,7 +59,11 @@ impl Bench {
             return Ok(Done::plain());
         };
         let shown_nm = self.shown_torque_nm(turned.peak_torque_nm, wrench)?;
-        Ok(Done::noticing(format!("The wrench showed {shown_nm:.0} N·m.")))
+        let shown = vec![("torque".to_owned(), Some(shown_nm))];
+        Ok(Done {
+            record: Some(self.record(Measurand::NutTorque {}, wrench, shown)),
+            ..Done::default()
+        })
     }
 
     /// Turns the nut and unsettles the rollers by as much.
