@@ -61,6 +61,11 @@ impl Curve {
 }
 
 impl Curve {
+    /// From samples by rising roll.
+    pub(crate) fn from_samples(samples: Vec<Sample>) -> Self {
+        Self { samples }
+    }
+
     /// By rising roll.
     pub(crate) fn samples(&self) -> &[Sample] {
         &self.samples
@@ -265,13 +270,18 @@ impl Envelope {
 
     /// Rolls in one pitch where the slope jumps down: the change-over between pairs, and jumps of the touching point.
     pub(crate) fn kinks(&self) -> Vec<f64> {
+        self.kinks_and_jumps().into_iter().map(|(roll, _)| roll).collect()
+    }
+
+    /// The same with how far the slope jumps down.
+    pub(crate) fn kinks_and_jumps(&self) -> Vec<(f64, f64)> {
         let mut kinks = Vec::new();
         let mut before = self.spans.last();
         for span in &self.spans {
             if let Some(b) = before {
                 let jump = slope(&b.cubic, b.to - b.from) - slope(&span.cubic, 0.0);
                 if jump > 1e-6 {
-                    kinks.push(span.from);
+                    kinks.push((span.from, jump));
                 }
             }
             before = Some(span);

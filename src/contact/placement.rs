@@ -44,9 +44,11 @@ impl Default for Film {
 
 /// How contact is computed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-#[non_exhaustive]
 pub enum Route {
     /// On the true surfaces, to the accuracy of the numbers: what readings and scores are made of.
     #[default]
     Exact,
+    /// By quadratic forms made of the true surfaces once a pair, near the designed placement: what a drag and a search
+    /// ask for.
+    Fast,
 }

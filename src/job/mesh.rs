@@ -20,14 +20,7 @@ pub use super::mesh_text::text;
 /// The thickest paste, µm: far beyond what anybody paints.
 const THICKEST_PASTE_UM: f64 = 1000.0;
 
-/// How the contact is found.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Route {
-    /// Every point solved to the end.
-    Exact,
-    /// From numbers prepared for the set.
-    Fast,
-}
+pub use crate::contact::Route;
 
 /// What is meshed, and how.
 #[derive(Debug, Clone, PartialEq)]
@@ -45,20 +38,12 @@ pub(super) struct Mesh {
     source: String,
     pair: Pair,
     film: Film,
-    route: contact::Route,
+    route: Route,
 }
 
 impl Mesh {
     /// Finds and prepares the gears.
     pub(super) fn prepare(request: &MeshRequest) -> Result<Self, Failure> {
-        let route = match request.route {
-            Route::Exact => contact::Route::Exact,
-            Route::Fast => {
-                return Err(Failure::input(
-                    "error: the fast route is not built yet. Leave `--route` out, or say `--route exact`.",
-                ));
-            }
-        };
         let paste_um = request.paste_um;
         if !(paste_um > 0.0 && paste_um <= THICKEST_PASTE_UM) {
             return Err(Failure::input(format!(
@@ -71,7 +56,7 @@ impl Mesh {
             pair: Pair::new(found.prepare()?),
             source: found.source,
             film: Film { thickness_um: paste_um },
-            route,
+            route: request.route,
         })
     }
 
@@ -93,8 +78,14 @@ impl Mesh {
     /// "exact" or "fast".
     pub(super) fn route_name(&self) -> &'static str {
         match self.route {
-            contact::Route::Exact => "exact",
+            Route::Exact => "exact",
+            Route::Fast => "fast",
         }
+    }
+
+    /// How the contact is found.
+    pub(super) fn route(&self) -> Route {
+        self.route
     }
 
     /// Contact at a placement.
@@ -154,7 +145,7 @@ fn flank(contact: &FlankContact) -> FlankDocument {
 /// Meshes the gears at one placement; the design comes along for people's text.
 ///
 /// # Errors
-/// Bad input: a route that is not built, a paste or placement that nobody can mean, a gear set that is not there, cannot
+/// Bad input: a paste or placement that nobody can mean, a gear set that is not there, cannot
 /// be read or cannot exist.
 pub fn at(request: &MeshRequest, numbers: PlacementNumbers) -> Result<(Design, MeshDocument), Failure> {
     let numbers = numbers.checked()?;
@@ -175,5 +166,9 @@ pub fn at_placements(request: &MeshRequest, file: &Path) -> Result<Vec<MeshDocum
     let bytes = store::read_within(file, placements::LIMITS.bytes)?;
     let rows = placements::read(&file.display().to_string(), &bytes)?;
     let mesh = Mesh::prepare(request)?;
+    if request.route == Route::Fast {
+        // Before the threads start, which would wait for each other.
+        mesh.pair.prepare_fast();
+    }
     Ok(rows.par_iter().map(|numbers| mesh.at(numbers)).collect())
 }

@@ -2,6 +2,7 @@
 
 mod bearing;
 mod convergence;
+mod fast_route;
 #[path = "../outside/core.rs"]
 mod core;
 mod gear_pairs;
