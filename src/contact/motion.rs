@@ -357,6 +357,70 @@ impl Envelope {
     }
 }
 
+/// Parts of a pitch for which a [`Lookup`] knows where to begin.
+const LOOKUP_PARTS: usize = 64;
+
+/// An envelope that is asked at a great many rolls.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Lookup<'a> {
+    spans: &'a [Span],
+    start: f64,
+    pitch: f64,
+    inverse_pitch: f64,
+    /// First span that may hold a part of the pitch.
+    first: [u16; LOOKUP_PARTS],
+}
+
+impl Lookup<'_> {
+    /// Value and slope at a roll.
+    pub(crate) fn at(&self, roll: f64) -> (f64, f64) {
+        let turns = (roll - self.start) * self.inverse_pitch;
+        let inside = roll - below(turns) * self.pitch;
+        let part = part_of(inside - self.start, self.inverse_pitch);
+        let mut place = usize::from(self.first.get(part).copied().unwrap_or(0));
+        let last = self.spans.len().saturating_sub(1);
+        while place < last && self.spans.get(place).is_some_and(|s| s.to <= inside) {
+            place += 1;
+        }
+        self.spans.get(place).map_or((0.0, 0.0), |span| span.at(inside))
+    }
+}
+
+/// The whole number at or below x, without the call that `floor` is on processors of long ago.
+fn below(x: f64) -> f64 {
+    let cut = whole(x) as f64;
+    if cut > x { cut - 1.0 } else { cut }
+}
+
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "a cast saturates at 0, and the largest index is held"
+)]
+fn part_of(inside: f64, inverse_pitch: f64) -> usize {
+    let part = (inside * inverse_pitch * LOOKUP_PARTS as f64) as usize;
+    part.min(LOOKUP_PARTS - 1)
+}
+
+impl Envelope {
+    /// The same for a great many questions.
+    pub(crate) fn lookup(&self) -> Lookup<'_> {
+        let mut first = [0; LOOKUP_PARTS];
+        for (part, slot) in first.iter_mut().enumerate() {
+            let from = self.start + self.pitch * part as f64 / LOOKUP_PARTS as f64;
+            let place = self.spans.partition_point(|s| s.to <= from - 1e-12);
+            *slot = u16::try_from(place).unwrap_or(0);
+        }
+        Lookup {
+            spans: &self.spans,
+            start: self.start,
+            pitch: self.pitch,
+            inverse_pitch: 1.0 / self.pitch,
+            first,
+        }
+    }
+}
+
 fn range(spans: &[Span]) -> (f64, f64) {
     let (mut low, mut high) = (f64::INFINITY, f64::NEG_INFINITY);
     for v in spans.iter().flat_map(Span::extremes) {

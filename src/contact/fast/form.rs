@@ -13,7 +13,7 @@ use crate::contact::placement::Placement;
 use crate::gear::{GearSet, Roll};
 
 /// Grid cells along the tooth and up the tooth.
-pub(super) const CELLS: [usize; 2] = [30, 27];
+pub(super) const CELLS: [usize; 2] = [20, 19];
 /// Nodes along the tooth and up the tooth.
 pub(super) const COLUMNS: usize = CELLS[0] + 1;
 pub(super) const ROWS: usize = CELLS[1] + 1;

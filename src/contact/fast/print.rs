@@ -5,7 +5,7 @@
 //! itself.
 
 use crate::contact::gap_map::{GapMap, Least};
-use crate::contact::motion::Envelope;
+use crate::contact::motion::{Envelope, Lookup};
 use crate::contact::pair::coordinate;
 use crate::contact::pattern::{Marked, Pattern};
 
@@ -15,6 +15,8 @@ use super::form::{CELLS, COLUMNS, Column, ROWS};
 const PARTS: usize = 2;
 /// How far from the film a cell's corners may all lie, mm, before the film's edge cannot run through the cell.
 const MARGIN_MM: f64 = 0.4e-3;
+/// No change-over is higher than this between two nodes, mm.
+const HIGHEST_RIDGE_MM: f64 = 30e-3;
 /// Farthest roll from a parabola's bottom to where the pinion's tip passes, rad.
 const FARTHEST_TIP: f64 = 0.3;
 
@@ -45,23 +47,8 @@ impl Valley {
         })
     }
 
-    fn mixed(parts: &[(f64, &Self); 4]) -> Self {
-        let mix = |of: fn(&Self) -> f64| {
-            let [a, b, c, d] = parts.map(|(share, valley)| share * of(valley));
-            a + b + c + d
-        };
-        Self {
-            toward: mix(|v| v.toward),
-            roll: mix(|v| v.roll),
-            bend: mix(|v| v.bend),
-            lever: mix(|v| v.lever),
-            tip: mix(|v| v.tip),
-            tip_slope: mix(|v| v.tip_slope),
-        }
-    }
-
     /// Smallest gap over the roll, mm, the roll of it and the slope of the motion there.
-    fn least(&self, envelope: &Envelope) -> (f64, f64, f64) {
+    fn least(&self, envelope: &Lookup<'_>) -> (f64, f64, f64) {
         let (value, slope) = envelope.at(self.roll);
         let step = slope / self.bend;
         let tip = self.tip + self.tip_slope * step;
@@ -81,7 +68,8 @@ impl Valley {
 
 /// A flank that moves by this envelope.
 pub(super) struct Print<'a> {
-    envelope: &'a Envelope,
+    motion: Lookup<'a>,
+    pitch: f64,
     valleys: Vec<Option<Valley>>,
     /// Rolls of the change-overs and by how much the slope jumps there.
     kinks: Vec<(f64, f64)>,
@@ -94,7 +82,8 @@ impl<'a> Print<'a> {
             .flat_map(|column| (0..ROWS).map(|row| Valley::of(column, row)))
             .collect();
         Self {
-            envelope,
+            motion: envelope.lookup(),
+            pitch: envelope.pitch(),
             valleys,
             kinks: envelope.kinks_and_jumps(),
         }
@@ -110,7 +99,7 @@ impl<'a> Print<'a> {
         let gaps: Vec<Option<f64>> = self
             .valleys
             .iter()
-            .map(|valley| valley.as_ref().map(|v| v.least(self.envelope).0))
+            .map(|valley| valley.as_ref().map(|v| v.least(&self.motion).0))
             .collect();
         let gap = |i: usize, j: usize| gaps.get(i * ROWS + j).copied().flatten();
         let mut marked = Marked::new();
@@ -128,7 +117,7 @@ impl<'a> Print<'a> {
                 if high < film {
                     // A change-over only makes gaps smaller than a parabola between the corners.
                     marked.add_whole(x, y);
-                } else if low < film + MARGIN_MM + self.ridge_mm(i, j) {
+                } else if low < film + HIGHEST_RIDGE_MM && low < film + MARGIN_MM + self.ridge_mm(i, j) {
                     self.add_cell(&mut marked, (i, j), x, y, film);
                 }
             }
@@ -145,7 +134,7 @@ impl<'a> Print<'a> {
             high = -least(-high, -valley.roll);
             lever = -least(-lever, -valley.lever);
         }
-        let pitch = self.envelope.pitch();
+        let pitch = self.pitch;
         let mut ridge = 0.0;
         for &(roll, jump) in &self.kinks {
             if ((low - roll) / pitch).floor() < ((high - roll) / pitch).floor() {
@@ -155,23 +144,51 @@ impl<'a> Print<'a> {
         ridge
     }
 
+    /// By how much twice a line between two nodes lies above the curve, rad, at mid-cell: the mean second difference of
+    /// the depths along one axis, of what the node and the next one have.
+    fn sag(&self, (i, j): (usize, usize), lengthwise: bool) -> f64 {
+        let at = |k: i64| {
+            let step = |index: usize| usize::try_from(i64::try_from(index).ok()? + k).ok();
+            let (i, j) = if lengthwise { (step(i)?, j) } else { (i, step(j)?) };
+            if j < ROWS { self.valley(i, j) } else { None }
+        };
+        let difference = |k: i64| Some(at(k - 1)?.toward + at(k + 1)?.toward - 2.0 * at(k)?.toward);
+        match (difference(0), difference(1)) {
+            (Some(a), Some(b)) => 0.5 * (a + b),
+            (a, b) => a.or(b).unwrap_or(0.0),
+        }
+    }
+
     fn add_cell(&self, marked: &mut Marked, (i, j): (usize, usize), x: [f64; 2], y: [f64; 2], film: f64) {
         let corners = [(i, j), (i + 1, j), (i + 1, j + 1), (i, j + 1)].map(|(i, j)| self.valley(i, j));
         let [Some(a), Some(b), Some(c), Some(d)] = corners else {
             return;
         };
+        let sag_x = [self.sag((i, j), true), self.sag((i, j + 1), true)];
+        let sag_y = [self.sag((i, j), false), self.sag((i + 1, j), false)];
+        // Depth, roll and tip run through the cell; what changes little is taken at its middle.
+        let mean = |of: fn(&Valley) -> f64| 0.25 * (of(a) + of(b) + of(c) + of(d));
+        let (bend, lever, tip_slope) = (mean(|v| v.bend), mean(|v| v.lever), mean(|v| v.tip_slope));
         let mut gaps = [[0.0; PARTS + 1]; PARTS + 1];
         for (q, row) in gaps.iter_mut().enumerate() {
             let v = q as f64 / PARTS as f64;
             for (p, gap) in row.iter_mut().enumerate() {
                 let u = p as f64 / PARTS as f64;
-                let valley = Valley::mixed(&[
-                    ((1.0 - u) * (1.0 - v), a),
-                    (u * (1.0 - v), b),
-                    (u * v, c),
-                    ((1.0 - u) * v, d),
-                ]);
-                *gap = valley.least(self.envelope).0;
+                let mix = |of: fn(&Valley) -> f64| {
+                    let (low, high) = (of(a) + u * (of(b) - of(a)), of(d) + u * (of(c) - of(d)));
+                    low + v * (high - low)
+                };
+                let sag = u * (1.0 - u) * ((1.0 - v) * sag_x[0] + v * sag_x[1])
+                    + v * (1.0 - v) * ((1.0 - u) * sag_y[0] + u * sag_y[1]);
+                let valley = Valley {
+                    toward: mix(|v| v.toward) - 0.5 * sag,
+                    roll: mix(|v| v.roll),
+                    tip: mix(|v| v.tip),
+                    bend,
+                    lever,
+                    tip_slope,
+                };
+                *gap = valley.least(&self.motion).0;
             }
         }
         let part = |ends: [f64; 2], k: usize| ends[0] + (ends[1] - ends[0]) * k as f64 / PARTS as f64;
@@ -200,7 +217,7 @@ impl<'a> Print<'a> {
 
     fn node(&self, i: usize, j: usize) -> Option<Least> {
         let here = self.valley(i, j)?;
-        let (gap, _, motion) = here.least(self.envelope);
+        let (gap, _, motion) = here.least(&self.motion);
         // The parabola's depth and the roll of its bottom are smooth; the motion enters by its own slope.
         let along = |low: Option<&Valley>, high: Option<&Valley>, cell: f64| {
             let (low, high, cells) = match (low, high) {
