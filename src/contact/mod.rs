@@ -35,7 +35,7 @@ mod touch;
 pub use gap_map::GapMap;
 pub use pair::{Pair, Resolution};
 pub use pattern::Pattern;
-pub use placement::{Film, Placement, Route};
+pub use placement::{FAST_REACH, Film, Placement, Reach, Route};
 
 use crate::gear::Side;
 

@@ -2,9 +2,9 @@
 
 mod bearing;
 mod convergence;
-mod fast_route;
 #[path = "../outside/core.rs"]
 mod core;
+mod fast_route;
 mod gear_pairs;
 mod random_sets;
 mod reading;

@@ -158,21 +158,18 @@ impl ColumnForm {
             regular: self.regular,
         };
         // One loop over the nodes a sum, so that several nodes go through the processor at once.
-        let mut gap = [0.0; ROWS];
-        for row in 0..ROWS {
-            gap[row] = linear(&self.gap, row);
-        }
+        let mut gap: Row = std::array::from_fn(|row| linear(&self.gap, row));
         for (product, form) in products.iter().zip(&self.gap[LINEAR..]) {
-            for row in 0..ROWS {
-                gap[row] += product * form[row];
+            for (sum, coefficient) in gap.iter_mut().zip(form) {
+                *sum += product * coefficient;
             }
         }
-        for row in 0..ROWS {
+        for (row, &gap) in gap.iter().enumerate() {
             let by_turn = linear(&self.turn, row);
             let by_roll = linear(&self.roll, row);
             let [turn_turn, turn_roll, roll_roll] = [0, 1, 2].map(|k| self.second[k][row]);
             // g(D) = 0: one step of Newton's method from the linear solution.
-            let first = -gap[row] / by_turn;
+            let first = -gap / by_turn;
             let at_first = by_turn + turn_turn * first;
             let touch = first - 0.5 * turn_turn * first * first / at_first;
             // The implicit function theorem, twice.
@@ -316,7 +313,12 @@ impl Stencil {
         let rolled = |sense: f64| {
             let step = sense * self.roll_step;
             let there = roll.advanced(step, self.inverse_ratio);
-            look(&self.middle, &there, 0.0, middle.near.advanced(step, self.inverse_ratio))
+            look(
+                &self.middle,
+                &there,
+                0.0,
+                middle.near.advanced(step, self.inverse_ratio),
+            )
         };
         let (low, high) = (rolled(-1.0)?, rolled(1.0)?);
         let step = self.roll_step;

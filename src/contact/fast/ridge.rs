@@ -54,11 +54,7 @@ struct Word {
 fn seen_from(column: &Column, row: usize, roll: f64) -> [f64; 3] {
     let t = roll - column.meeting[row];
     let (slope, bend) = (column.slope[row], column.bend[row]);
-    [
-        column.touch[row] + t * (slope + 0.5 * bend * t),
-        slope + bend * t,
-        bend,
-    ]
+    [column.touch[row] + t * (slope + 0.5 * bend * t), slope + bend * t, bend]
 }
 
 /// The roll from a node's meeting at which dD/dx = 0 there. `derivative` holds the quadratic dD/dx in that roll.
@@ -131,29 +127,29 @@ fn height(columns: &[Column], row: usize) -> Height {
     Height { stops, on_border }
 }
 
-impl Height {
-    /// Beyond an end: the end itself touches.
-    fn beyond(&self, stop: &Stop, roll: f64, on_border: bool) -> Word {
-        let t = roll - stop.roll;
-        Word {
-            toward: stop.toward + t * (stop.slope + 0.5 * stop.bend * t),
-            slope: stop.slope + stop.bend * t,
-            tip: stop.tip + stop.tip_slope * t,
-            x: stop.x,
-            on_border,
-        }
+/// Beyond an end of a height the end itself touches.
+fn beyond(stop: &Stop, roll: f64, on_border: bool) -> Word {
+    let t = roll - stop.roll;
+    Word {
+        toward: stop.toward + t * (stop.slope + 0.5 * stop.bend * t),
+        slope: stop.slope + stop.bend * t,
+        tip: stop.tip + stop.tip_slope * t,
+        x: stop.x,
+        on_border,
     }
+}
 
+impl Height {
     /// What it says at a roll; `from` is the stop before which the last roll lay: rolls are asked for in rising order.
     fn at(&self, roll: f64, from: &mut usize) -> Option<Word> {
         while self.stops.get(*from).is_some_and(|stop| stop.roll < roll) {
             *from += 1;
         }
         let Some(after) = self.stops.get(*from) else {
-            return self.stops.last().map(|stop| self.beyond(stop, roll, self.on_border[1]));
+            return self.stops.last().map(|stop| beyond(stop, roll, self.on_border[1]));
         };
         let Some(before) = from.checked_sub(1).and_then(|i| self.stops.get(i)) else {
-            return Some(self.beyond(after, roll, self.on_border[0]));
+            return Some(beyond(after, roll, self.on_border[0]));
         };
         let h = after.roll - before.roll;
         let inverse = 1.0 / h;
@@ -223,7 +219,10 @@ fn first_touch(words: &[Option<Word>; ROWS]) -> Option<FirstTouch> {
         if at_end == 0.0 {
             (0.5 * (high - low), 0.5 * (high + low) - here)
         } else {
-            (at_end * (2.0 * low - 1.5 * here - 0.5 * high), 0.5 * (here + high) - low)
+            (
+                at_end * (2.0 * low - 1.5 * here - 0.5 * high),
+                0.5 * (here + high) - low,
+            )
         }
     };
     let value = |(slope, half): (f64, f64), start: f64, step: f64| start + step * (slope + half * step);
