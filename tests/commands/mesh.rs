@@ -296,11 +296,11 @@ fn many_rows_stream_until_nobody_reads() {
     let folder = std::env::temp_dir().join(format!("lashwright-rows-{}", std::process::id()));
     std::fs::create_dir_all(&folder).expect("a folder");
     let file = folder.join("many.csv");
-    let mut text = "pinion_axial_mm,wheel_axial_mm,offset_mm,shaft_angle_deg\n".to_owned();
-    for k in 0..20_000 {
-        text.push_str(&format!("{},0,0,0\n", 0.2 * f64::from(k) / 20_000.0));
-    }
-    std::fs::write(&file, text).expect("written");
+    let rows: Vec<String> = (0..20_000)
+        .map(|k| format!("{},0,0,0\n", 0.2 * f64::from(k) / 20_000.0))
+        .collect();
+    let text = format!("pinion_axial_mm,wheel_axial_mm,offset_mm,shaft_angle_deg\n{}", rows.concat());
+    lashwright::store::write_whole(&file, text.as_bytes()).expect("written");
     let mut child = std::process::Command::new(env!("CARGO_BIN_EXE_lashwright"))
         .args(["mesh", SET, "--route", "fast", "--placements"])
         .arg(&file)
