@@ -172,6 +172,11 @@ impl Pair {
         self.resolution
     }
 
+    /// ψ: the sense of wheel rotation about +z, ±1, that brings this flank toward the pinion.
+    pub fn toward(&self, side: Side) -> f64 {
+        self.flank(side).toward
+    }
+
     pub(crate) fn flank(&self, side: Side) -> &PreparedFlank {
         let [drive, coast] = &self.flanks;
         match side {

@@ -299,7 +299,10 @@ fn many_rows_stream_until_nobody_reads() {
     let rows: Vec<String> = (0..20_000)
         .map(|k| format!("{},0,0,0\n", 0.2 * f64::from(k) / 20_000.0))
         .collect();
-    let text = format!("pinion_axial_mm,wheel_axial_mm,offset_mm,shaft_angle_deg\n{}", rows.concat());
+    let text = format!(
+        "pinion_axial_mm,wheel_axial_mm,offset_mm,shaft_angle_deg\n{}",
+        rows.concat()
+    );
     lashwright::store::write_whole(&file, text.as_bytes()).expect("written");
     let mut child = std::process::Command::new(env!("CARGO_BIN_EXE_lashwright"))
         .args(["mesh", SET, "--route", "fast", "--placements"])

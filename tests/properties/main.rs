@@ -10,3 +10,4 @@ mod random_sets;
 mod reading;
 mod roots;
 mod solid;
+mod stage_pair;
