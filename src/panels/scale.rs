@@ -46,7 +46,6 @@ pub(super) fn scale(ui: &mut Ui, ink: &Ink, scale: &Scale<'_>) -> Option<f64> {
     } else if (response.dragged() || response.clicked())
         && let Some(pointer) = response.interact_pointer_pos()
     {
-        response.request_focus();
         let share = f64::from((pointer.x - line.center().x) / (0.5 * line.width()).max(1.0));
         wanted = Some((share * scale.most / scale.step).round() * scale.step);
     }
@@ -80,6 +79,10 @@ pub(super) fn scale(ui: &mut Ui, ink: &Ink, scale: &Scale<'_>) -> Option<f64> {
         .filter(|value| (value - scale.value).abs() > 1e-12)
 }
 
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "a place on the screen, between -1 and 1 of a line"
+)]
 fn draw(ui: &Ui, ink: &Ink, scale: &Scale<'_>, rect: Rect, line: Rect, enabled: bool) {
     let painter = ui.painter();
     let text = ink.color(|t| if enabled { t.text } else { t.ghost });
@@ -89,20 +92,20 @@ fn draw(ui: &Ui, ink: &Ink, scale: &Scale<'_>, rect: Rect, line: Rect, enabled: 
     let foot = line.bottom();
     painter.hline(line.x_range(), foot, thin);
     let gap = scale.step * f64::from(scale.steps_a_line);
-    let lines = (scale.most / gap).round();
     let place = |value: f64| {
-        egui::remap(
-            value,
-            -scale.most..=scale.most,
-            f64::from(line.left())..=f64::from(line.right()),
-        ) as f32
+        let share = (value / scale.most) as f32;
+        line.center().x + 0.5 * share * line.width()
     };
-    let mut k = -lines;
-    while k <= lines {
-        let tall = if k == 0.0 || k.abs() == lines { 1.0 } else { 0.5 };
-        painter.vline(place(k * gap), foot - tall * line.height()..=foot, thin);
-        k += 1.0;
+    let tick = |value: f64, share: f32| painter.vline(place(value), foot - share * line.height()..=foot, thin);
+    tick(0.0, 1.0);
+    let mut value = gap;
+    while value < scale.most - 0.01 * gap {
+        tick(value, 0.5);
+        tick(-value, 0.5);
+        value += gap;
     }
+    tick(scale.most, 1.0);
+    tick(-scale.most, 1.0);
     // The pointer is what the hand moved: violet, below the line.
     let tip = pos2(place(scale.value.clamp(-scale.most, scale.most)), foot + 1.0);
     let half = ink.scaled(5.0);

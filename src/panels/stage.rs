@@ -228,7 +228,7 @@ pub fn turning_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>)
     let stage = &view.stage;
     ui.add_enabled_ui(stage.missing.is_none(), |ui| {
         let buttons = |ui: &mut Ui, out: &mut Vec<Command>| {
-            for (face, command) in work_buttons(stage.turning, stage.rocking) {
+            for (face, command) in work_buttons(motion(view)) {
                 if widget::button(ui, &ink, &face).clicked() {
                     out.push(command);
                 }
@@ -261,8 +261,25 @@ fn hand_hint(ui: &mut Ui, ink: &Ink) {
     }
 }
 
+/// What moves by itself.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Motion {
+    Rest,
+    Turning,
+    Rocking,
+}
+
+fn motion(view: &WindowView<'_>) -> Motion {
+    match (view.stage.turning, view.stage.rocking) {
+        (true, _) => Motion::Turning,
+        (false, true) => Motion::Rocking,
+        (false, false) => Motion::Rest,
+    }
+}
+
 /// What can be done at the stage, in the order of the work line.
-fn work_buttons(turning: bool, rocking: bool) -> [(ButtonFace<'static>, Command); 4] {
+fn work_buttons(motion: Motion) -> [(ButtonFace<'static>, Command); 4] {
+    let (turning, rocking) = (motion == Motion::Turning, motion == Motion::Rocking);
     let (label, rank) = if turning {
         ("Stop", Rank::Plain)
     } else {
@@ -337,7 +354,7 @@ fn turned(gear: &str, turns: i64, teeth: i64) -> String {
 fn work_rows(ui: &Ui, ink: &Ink, width: f32) -> (f32, bool) {
     let gap = ui.spacing().item_spacing.x;
     let (mut rows, mut used) = (1.0, 0.0);
-    for (face, _) in work_buttons(false, false) {
+    for (face, _) in work_buttons(Motion::Rest) {
         let button = face.size(ui, ink).x;
         if used > 0.0 && used + button > width {
             rows += 1.0;
@@ -357,7 +374,7 @@ pub(super) fn turning_height(ui: &Ui, ink: &Ink, width: f32) -> f32 {
     match work_rows(ui, ink, width) {
         (_, false) => ink.scaled(48.0),
         (rows, true) => {
-            let button = work_buttons(false, false)[0].0.size(ui, ink).y;
+            let button = work_buttons(Motion::Rest)[0].0.size(ui, ink).y;
             let readout = 2.0 * ink.scaled(18.0);
             (rows * (button + ui.spacing().item_spacing.y) + readout + 2.0 * ink.space(8.0)).ceil()
         }

@@ -153,8 +153,7 @@ fn as_many_teeth_are_drawn_as_the_ring_gear_has() {
             }
             let at = Vector3::new(radius * math::cos(angle), radius * math::sin(angle), 0.0);
             let [x, y] = picture.report.pixel_of(at).expect("flat");
-            let at = |v: f64| u32::try_from(v.floor() as i64).expect("inside");
-            let i = usize::try_from(4 * (at(y) * picture.size_px[0] + at(x))).expect("a small picture");
+            let i = usize::try_from(4 * (whole(y) * picture.size_px[0] + whole(x))).expect("a small picture");
             let flank = picture.rgba[i..i + 3] == part_color(Part::Flanks);
             Some((angle, f64::from(u8::from(flank))))
         })
@@ -171,7 +170,17 @@ fn as_many_teeth_are_drawn_as_the_ring_gear_has() {
     };
     let strongest = (20..60).max_by(|a, b| wave(*a).total_cmp(&wave(*b)));
     println!("strongest wave: {strongest:?}");
-    assert_eq!(strongest, Some(design.wheel_teeth));
+    assert_eq!(strongest, Some(design.wheel_teeth), "one tooth for one wave");
+}
+
+/// A place in whole pixels.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "pixels of a small picture"
+)]
+fn whole(place: f64) -> u32 {
+    place as u32
 }
 
 /// Pixels of a colour around a place, and their middle.
@@ -212,7 +221,8 @@ fn marks_turn_with_the_teeth() {
     let (got, pixels) = middle_near(&picture, Part::Mark, wanted, 40.0);
     assert!(pixels > 20.0, "the mark is seen near {wanted:?}: {pixels} px");
     // The land is curved, and the end of the tooth is marked too: its middle lies a little off that of its frame.
-    let off = ((got[0] - wanted[0]).powf(2.0) + (got[1] - wanted[1]).powf(2.0)).sqrt();
+    let (dx, dy) = (got[0] - wanted[0], got[1] - wanted[1]);
+    let off = (dx * dx + dy * dy).sqrt();
     println!("mark at {got:?}, projected {wanted:?}: {off:.1} px apart");
     assert!(off < 6.0, "a tooth is {:.0} px", 0.5 * (right - left + bottom - top));
 }
