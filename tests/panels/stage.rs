@@ -183,6 +183,7 @@ fn the_button_says_what_it_does_next() {
     harness.get_by_label("Rock ring gear").click();
     harness.run();
     assert_eq!(asked(&mut harness), [Command::SetRocking(true)]);
+    harness.state_mut().turning = false;
     harness.state_mut().rocking = true;
     harness.run();
     harness.get_by_label("Stop rocking").click();
