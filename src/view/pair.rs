@@ -124,7 +124,7 @@ pub struct Play {
 }
 
 /// Samples of [`Play`] over one pitch.
-const PLAY_SAMPLES: usize = 64;
+const PLAY_SAMPLES: usize = 256;
 
 impl Play {
     /// None where a flank cannot touch.
