@@ -25,6 +25,7 @@
 
 #[cfg(feature = "window")]
 pub mod app;
+pub mod axle;
 pub mod bearing;
 pub mod catalogue;
 pub mod cli;
