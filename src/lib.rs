@@ -27,6 +27,7 @@
 pub mod app;
 pub mod axle;
 pub mod bearing;
+pub mod bench;
 pub mod catalogue;
 pub mod cli;
 pub mod contact;

@@ -6,6 +6,7 @@ mod convergence;
 mod core;
 mod fast_route;
 mod gear_pairs;
+mod instruments;
 mod random_sets;
 mod reading;
 mod roots;
