@@ -10,5 +10,6 @@ mod instruments;
 mod random_sets;
 mod reading;
 mod roots;
+mod scenarios;
 mod solid;
 mod stage_pair;
