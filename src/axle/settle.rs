@@ -266,9 +266,12 @@ pub fn resistance(axle: &Axle, truth: &Truth, built: &Built, turning: Turning) -
     let support = support_as_built(axle, truth, assembly);
     let preload_n = pinion.tightened.preload_n;
     let running = support.running(turning.speed_rpm, turning.temperature_c);
-    let torque = |bearing| match turning.start {
-        true => truth.friction.start_times * friction::breakaway_nmm(bearing, preload_n),
-        false => friction::turning(bearing, preload_n, running).total_nmm,
+    let torque = |bearing| {
+        if turning.start {
+            truth.friction.start_times * friction::breakaway_nmm(bearing, preload_n)
+        } else {
+            friction::turning(bearing, preload_n, running).total_nmm
+        }
     };
     let (head_bearing_nm, tail_bearing_nm) = (
         1.0e-3 * torque(&support.head_bearing),

@@ -1,6 +1,8 @@
 //! Checks against the outside world: one module a source; the deviation from each number is printed
 //! (`cargo test --test outside -- --nocapture`).
 
+mod axle;
+mod axles;
 mod bearing;
 mod core;
 mod core_surfaces;

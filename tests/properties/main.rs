@@ -1,5 +1,8 @@
 //! Properties that hold for every input, tried on random ones.
 
+mod axle;
+#[path = "../outside/axles.rs"]
+mod axles;
 mod bearing;
 mod convergence;
 #[path = "../outside/core.rs"]
