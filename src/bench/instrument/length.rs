@@ -79,6 +79,6 @@ impl Feeler {
     /// The thickest leaf that goes into a gap, mm; none where not even the thinnest does.
     pub fn goes_in_mm(&self, gap_mm: f64, using: Use<'_>) -> Option<f64> {
         let felt = gap_mm + self.hand_mm * using.of_reading("hand");
-        self.leaves_mm.iter().copied().filter(|leaf| *leaf <= felt).next_back()
+        self.leaves_mm.iter().copied().rfind(|leaf| *leaf <= felt)
     }
 }
