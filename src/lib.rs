@@ -25,12 +25,15 @@
 
 #[cfg(feature = "window")]
 pub mod app;
+pub mod axle;
 pub mod bearing;
+pub mod bench;
 pub mod catalogue;
 pub mod cli;
 pub mod contact;
 pub mod document;
 pub mod drawing;
+pub mod exercise;
 pub mod gear;
 pub mod job;
 pub mod numerics;

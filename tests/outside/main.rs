@@ -1,12 +1,15 @@
 //! Checks against the outside world: one module a source; the deviation from each number is printed
 //! (`cargo test --test outside -- --nocapture`).
 
+mod axle;
+mod axles;
 mod bearing;
 mod core;
 mod core_surfaces;
 mod crown_gear;
 mod crown_gear_core;
 mod explicit_pinion;
+mod gauge_study;
 mod handbook_bevels;
 mod hunting_tooth;
 mod iso_23509;

@@ -1,13 +1,18 @@
 //! Properties that hold for every input, tried on random ones.
 
+mod axle;
+#[path = "../outside/axles.rs"]
+mod axles;
 mod bearing;
 mod convergence;
 #[path = "../outside/core.rs"]
 mod core;
 mod fast_route;
 mod gear_pairs;
+mod instruments;
 mod random_sets;
 mod reading;
 mod roots;
+mod scenarios;
 mod solid;
 mod stage_pair;

@@ -1,0 +1,3 @@
+//! The bench.
+
+pub mod instrument;
