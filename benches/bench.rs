@@ -61,11 +61,11 @@ fn operations(criterion: &mut Criterion) {
         ("take it all apart", r#"{"do":"take_apart","to":"bearings"}"#),
         (
             "read lash",
-            r#"{"do":"measure","what":{"quantity":"lash","tooth":3},"instrument":"dial indicator"}"#,
+            r#"{"do":"measure","what":{"quantity":"lash","tooth":3},"instrument":"dial_indicator"}"#,
         ),
         (
             "read rolling torque",
-            r#"{"do":"measure","what":{"quantity":"rolling_torque"},"instrument":"beam wrench"}"#,
+            r#"{"do":"measure","what":{"quantity":"rolling_torque"},"instrument":"small_dial_wrench"}"#,
         ),
         (
             "read a print",

@@ -27,21 +27,31 @@ fn contact(criterion: &mut Criterion) {
             b.iter(|| Pair::new(black_box(gears.clone())));
         });
         let pair = Pair::new(gears);
+        criterion.bench_function(&format!("prepare the fast route {name}"), |b| {
+            b.iter_batched(
+                || pair.clone(),
+                |fresh| fresh.prepare_fast(),
+                criterion::BatchSize::LargeInput,
+            );
+        });
+        pair.prepare_fast();
         // Both flanks with print, transmission error and edge contact, and lash; not always the same placement.
         let mut k = 0_u32;
-        criterion.bench_function(&format!("both flanks and lash {name}"), |b| {
-            b.iter(|| {
-                k = (k + 1) % 7;
-                let t = f64::from(k) / 7.0 - 0.5;
-                let placement = Placement {
-                    pinion_axial_mm: 0.1 * t,
-                    wheel_axial_mm: -0.05 * t,
-                    offset_mm: 0.02 * t,
-                    shaft_angle_rad: 1e-4 * t,
-                };
-                solve(black_box(&pair), placement, Film::default(), Route::Exact)
+        for (route, words) in [(Route::Exact, "both flanks and lash"), (Route::Fast, "the same, fast")] {
+            criterion.bench_function(&format!("{words} {name}"), |b| {
+                b.iter(|| {
+                    k = (k + 1) % 7;
+                    let t = f64::from(k) / 7.0 - 0.5;
+                    let placement = Placement {
+                        pinion_axial_mm: 0.1 * t,
+                        wheel_axial_mm: -0.05 * t,
+                        offset_mm: 0.02 * t,
+                        shaft_angle_rad: 1e-4 * t,
+                    };
+                    solve(black_box(&pair), placement, Film::default(), route)
+                });
             });
-        });
+        }
     }
     let design = gear_sets::find(SETS[0])
         .unwrap_or_else(|failure| panic!("{failure}"))

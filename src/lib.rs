@@ -33,6 +33,7 @@ pub mod cli;
 pub mod contact;
 pub mod document;
 pub mod drawing;
+pub mod exercise;
 pub mod gear;
 pub mod job;
 pub mod numerics;

@@ -25,9 +25,9 @@ pub enum AppError {
         /// What the window system says.
         reason: String,
     },
-    /// The gear set has no pitch cones that could be drawn.
+    /// The gear set cannot exist or cannot be drawn.
     #[error("cannot draw {name}: {why}")]
-    NoBlanks {
+    NoGears {
         /// The gear set.
         name: String,
         /// What about its numbers.
@@ -51,7 +51,7 @@ impl From<AppError> for Failure {
     fn from(error: AppError) -> Self {
         match error {
             AppError::Job(failure) => failure,
-            AppError::Argument(_) | AppError::NoBlanks { .. } => Self::input(format!("error: {error}.")),
+            AppError::Argument(_) | AppError::NoGears { .. } => Self::input(format!("error: {error}.")),
             _ => Self::other(format!("error: {error}.")),
         }
     }

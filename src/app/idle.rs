@@ -1,4 +1,5 @@
-//! When a new picture is drawn: all the time while the pinion turns, otherwise only when something was pressed, moved
+//! When a new picture is drawn: all the time while a gear moves or something is computed,
+//! otherwise only when something was pressed, moved
 //! or changed. A window that is only looked at costs nothing.
 
 use core::time::Duration;
@@ -14,8 +15,8 @@ use super::{AppSystems, Session};
 const LONGEST_PAUSE: Duration = Duration::from_hours(24);
 
 /// When the window system should ask for the next frame.
-pub fn update_mode(turning: bool) -> UpdateMode {
-    if turning {
+pub fn update_mode(moving: bool) -> UpdateMode {
+    if moving {
         UpdateMode::Continuous
     } else {
         // Events of the window only: the pointer somewhere else on the screen is nobody's business.
@@ -32,7 +33,7 @@ pub fn plugin(app: &mut App) {
     })
     .add_systems(
         Update,
-        (follow_turning, draw_again_when_resized).in_set(AppSystems::Mirror),
+        (follow_moving, draw_again_when_resized).in_set(AppSystems::Mirror),
     );
 }
 
@@ -48,8 +49,8 @@ fn draw_again_when_resized(
     }
 }
 
-fn follow_turning(session: Res<Session>, mut settings: ResMut<WinitSettings>) {
-    let mode = update_mode(session.turning());
+fn follow_moving(session: Res<Session>, mut settings: ResMut<WinitSettings>) {
+    let mode = update_mode(session.moving());
     if settings.focused_mode != mode || settings.unfocused_mode != mode {
         *settings = WinitSettings {
             focused_mode: mode,

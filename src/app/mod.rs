@@ -23,6 +23,7 @@ mod screen;
 mod session;
 pub mod stage;
 mod window;
+mod work;
 
 use bevy::prelude::*;
 
@@ -85,6 +86,8 @@ fn load(gears: Option<&str>) -> Result<Session, AppError> {
     let mut session = Session::new(sets.collect());
     // The place was just found in the list; only an empty list refuses it, and then there is nothing to show.
     session.apply(Command::ChooseGears(chosen)).unwrap_or_default();
+    // The first frame shows gears.
+    session.finish();
     Ok(session)
 }
 

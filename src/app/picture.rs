@@ -2,6 +2,7 @@
 
 use core::time::Duration;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 use std::time::Instant;
 
 use bevy::app::PluginsState;
@@ -20,7 +21,7 @@ use super::preflight::{self, Adapter};
 use super::stage::{Drawing, Easel};
 use super::{AppError, Session, StageArea, program};
 use crate::job;
-use crate::view::{Blanks, Command, Orbit, Projection, TextSize, Theme, Viewpoint};
+use crate::view::{Command, Orbit, Projection, Setting, StagePair, TextSize, Theme, Viewpoint};
 
 /// What to draw.
 #[derive(Debug, Clone, PartialEq)]
@@ -39,6 +40,8 @@ pub struct PictureRequest {
     pub text_size: TextSize,
     /// How far the pair has been turned, teeth.
     pub turned_teeth: i32,
+    /// How far both gears stand from where they were designed to.
+    pub setting: Setting,
     /// With the panels, as the window shows it; or the stage alone.
     pub panels: bool,
     /// Shaded or as parts.
@@ -55,6 +58,7 @@ impl Default for PictureRequest {
             theme: Theme::default(),
             text_size: TextSize::default(),
             turned_teeth: 0,
+            setting: Setting::default(),
             panels: true,
             drawing: Drawing::default(),
         }
@@ -69,7 +73,7 @@ impl PictureRequest {
     /// Largest width and height, pixels: what every driver can draw at once.
     pub const MOST_PX: u32 = 4096;
 
-    /// A request from words of the command line: size as `WxH`, view as `corner`, `pinion`, `ring-gear` or `above`,
+    /// A request from words of the command line: size as `WxH`, view as `corner`, `pinion`, `ring-gear`, `above` or `mesh`,
     /// theme as `paper` or `slate`.
     ///
     /// # Errors
@@ -92,9 +96,10 @@ impl PictureRequest {
             "pinion" => Viewpoint::Pinion,
             "ring-gear" => Viewpoint::RingGear,
             "above" => Viewpoint::Above,
+            "mesh" => Viewpoint::Mesh,
             _ => {
                 return Err(AppError::Argument(format!(
-                    "there is no view `{view}`. Use corner, pinion, ring-gear or above"
+                    "there is no view `{view}`. Use corner, pinion, ring-gear, above or mesh"
                 )));
             }
         };
@@ -134,7 +139,7 @@ pub struct PictureReport {
     /// Where the stage was looked at from.
     pub orbit: Orbit,
     /// What was looked at.
-    pub blanks: Blanks,
+    pub pair: Arc<StagePair>,
 }
 
 impl core::fmt::Display for PictureReport {
@@ -191,12 +196,12 @@ pub fn picture(request: &PictureRequest, out: &Path) -> Result<PictureReport, Ap
 pub fn draw(request: &PictureRequest) -> Result<Picture, AppError> {
     let start = Instant::now();
     let session = session_of(request)?;
-    let blanks = session.blanks().cloned().map_err(|why| AppError::NoBlanks {
+    let pair = session.stage_pair().0.cloned().ok_or_else(|| AppError::NoGears {
         name: session
             .view()
             .chosen_gears()
             .map_or_else(String::new, |gears| gears.name.clone()),
-        why: why.trim_end_matches('.').to_owned(),
+        why: session.missing().unwrap_or_default().trim_end_matches('.').to_owned(),
     })?;
     let orbit = *session.orbit();
     let adapter = preflight::adapter()?;
@@ -225,7 +230,7 @@ pub fn draw(request: &PictureRequest) -> Result<Picture, AppError> {
         redraws_asked,
         stage_px,
         orbit,
-        blanks,
+        pair,
     };
     Ok(Picture {
         size_px: request.size_px,
@@ -241,11 +246,13 @@ fn session_of(request: &PictureRequest) -> Result<Session, AppError> {
         Command::LookFrom(request.viewpoint),
         Command::SetProjection(request.projection),
         Command::TurnTeeth(request.turned_teeth),
+        Command::Set(request.setting),
     ];
     for command in asked {
-        // A set without blanks cannot be turned; that is told where the blanks are asked for.
+        // What is not there cannot be turned; that is told where the gears are asked for.
         session.apply(command).unwrap_or_default();
     }
+    session.finish();
     Ok(session)
 }
 

@@ -1,12 +1,18 @@
 //! The one owner of what the window shows, and the one place where commands are carried out.
 
+use std::sync::Arc;
+
 use bevy::prelude::*;
 use thiserror::Error;
 
 use super::AppSystems;
+use crate::contact::Route;
 use crate::gear::Design;
 use crate::quantity::Units;
-use crate::view::{Blanks, Command, GearEntry, Orbit, Origin, StageView, TextSize, Theme, Turn, Viewpoint, WindowView};
+use crate::view::{
+    Command, Done, GearEntry, Job, Orbit, Origin, Play, Setting, SettingContact, StagePair, StageView, TextSize, Theme,
+    Turn, Viewpoint, WindowView,
+};
 
 /// A command on its way from a panel to the session.
 #[derive(Debug, Clone, Copy, PartialEq, Message)]
@@ -29,9 +35,27 @@ pub struct Session {
     designs: Vec<Design>,
     entries: Vec<GearEntry>,
     chosen: Option<usize>,
-    blanks: Result<Blanks, String>,
+    /// What is on the stage: the gears of the last choice that are ready.
+    pair: Option<Arc<StagePair>>,
+    /// Why there is nothing on the stage, or what is waited for.
+    missing: Option<String>,
+    /// Counts the gears on the stage, so that it is seen when others have come.
+    shown: u64,
+    /// Counts choices: results of earlier ones are put aside.
+    choice: u64,
+    gears_asked: u64,
+    settled_choice: u64,
+    /// Counts settings, in the same way.
+    setting_revision: u64,
+    contact_asked: u64,
+    setting: Setting,
+    contact: Option<SettingContact>,
+    play: Option<Play>,
     turn: Turn,
     turning: bool,
+    rocking: bool,
+    /// How far the wheel has been rocked, in seconds of rocking.
+    rocked_s: f64,
     orbit: Orbit,
     theme: Theme,
     text_size: TextSize,
@@ -49,9 +73,21 @@ impl Session {
             designs: gears.into_iter().map(|(design, _)| design).collect(),
             entries,
             chosen: None,
-            blanks: Err("No gear set is chosen.".to_owned()),
+            pair: None,
+            missing: Some("No gear set is chosen.".to_owned()),
+            shown: 0,
+            choice: 0,
+            gears_asked: 0,
+            settled_choice: 0,
+            setting_revision: 0,
+            contact_asked: 0,
+            setting: Setting::default(),
+            contact: None,
+            play: None,
             turn: Turn::new(1, 1),
             turning: false,
+            rocking: false,
+            rocked_s: 0.0,
             orbit: Orbit::around(nalgebra::Vector3::zeros(), 100.0, Viewpoint::default()),
             theme: Theme::default(),
             text_size: TextSize::default(),
@@ -70,7 +106,7 @@ impl Session {
     pub fn apply(&mut self, command: Command) -> Result<(), Refusal> {
         match command {
             Command::ChooseGears(index) if index >= self.designs.len() => return Err(Refusal::NoSuchGears(index)),
-            Command::SetTurning(true) | Command::TurnTeeth(_) if self.blanks.is_err() => {
+            Command::SetTurning(true) | Command::SetRocking(true) | Command::TurnTeeth(_) if self.pair.is_none() => {
                 return Err(Refusal::NothingToTurn);
             }
             Command::ChooseGears(index) => {
@@ -78,7 +114,17 @@ impl Session {
                     self.choose(index);
                 }
             }
-            Command::SetTurning(turning) => self.turning = turning,
+            Command::SetTurning(turning) => {
+                self.turning = turning;
+                // The pinion is held while the wheel is rocked.
+                self.rocking &= !turning;
+            }
+            Command::SetRocking(rocking) => {
+                self.rocking = rocking;
+                self.rocked_s = 0.0;
+                self.turning &= !rocking;
+            }
+            Command::Set(setting) => self.set(setting.within_reach()),
             Command::TurnTeeth(teeth) => self.turn.teeth(teeth),
             Command::SetTheme(theme) => self.theme = theme,
             Command::SetTextSize(text_size) => self.text_size = text_size,
@@ -96,24 +142,108 @@ impl Session {
     }
 
     fn choose(&mut self, index: usize) {
-        let Some(design) = self.designs.get(index) else { return };
-        self.chosen = Some(index);
-        self.turn = Turn::new(design.pinion_teeth, design.wheel_teeth);
-        self.blanks = Blanks::new(design).map_err(|error| sentence(&error.to_string()));
-        match &self.blanks {
-            Ok(blanks) => {
-                let (centre_mm, radius_mm) = blanks.middle_mm();
-                self.orbit = self.orbit.moved_to(centre_mm, radius_mm);
+        if index < self.designs.len() {
+            self.chosen = Some(index);
+            self.choice += 1;
+            if self.pair.is_none() {
+                self.missing = Some("The gears are being computed.".to_owned());
             }
-            Err(_) => self.turning = false,
         }
     }
 
-    /// Lets the pinion turn by itself for a while.
+    fn set(&mut self, setting: Setting) {
+        if self.setting != setting {
+            self.setting = setting;
+            self.settle_contact();
+        }
+    }
+
+    /// Contact and play of the present setting by the fast route, at once.
+    fn settle_contact(&mut self) {
+        self.setting_revision += 1;
+        let Some(pair) = &self.pair else { return };
+        let placement = self.setting.placement();
+        self.contact = Some(SettingContact::new(&pair.pair, placement, Route::Fast));
+        self.play = Play::new(&pair.pair, placement, Route::Fast);
+    }
+
+    /// What is to be done elsewhere next; each wish is handed out once.
+    pub fn next_job(&mut self) -> Option<Job> {
+        if self.gears_asked != self.choice {
+            self.gears_asked = self.choice;
+            let design = self.designs.get(self.chosen?)?.clone();
+            return Some(Job::Gears {
+                revision: self.choice,
+                design,
+            });
+        }
+        if self.contact_asked != self.setting_revision {
+            self.contact_asked = self.setting_revision;
+            return Some(Job::Contact {
+                revision: self.setting_revision,
+                pair: self.pair.clone()?,
+                placement: self.setting.placement(),
+            });
+        }
+        None
+    }
+
+    /// Takes what came of a job, unless something else has been wished for since.
+    pub fn take(&mut self, done: Done) {
+        match done {
+            Done::Gears { revision, gears } if revision == self.choice => {
+                self.shown += 1;
+                self.settled_choice = revision;
+                self.contact = None;
+                self.play = None;
+                match gears {
+                    Ok(pair) => {
+                        let design = pair.design();
+                        self.turn = Turn::new(design.pinion_teeth, design.wheel_teeth);
+                        self.orbit = self.orbit.moved_to(&pair.scene());
+                        self.missing = None;
+                        self.pair = Some(pair);
+                        self.settle_contact();
+                    }
+                    Err(why) => {
+                        self.pair = None;
+                        self.missing = Some(why);
+                        self.turning = false;
+                        self.rocking = false;
+                    }
+                }
+            }
+            Done::Contact { revision, contact } if revision == self.setting_revision => self.contact = Some(contact),
+            Done::Gears { .. } | Done::Contact { .. } => {}
+        }
+    }
+
+    /// Does all that is to be done, here and now.
+    pub fn finish(&mut self) {
+        while let Some(job) = self.next_job() {
+            self.take(job.run());
+        }
+    }
+
+    /// Lets the pinion turn by itself, or the wheel be rocked, for a while.
     pub fn run(&mut self, elapsed: core::time::Duration) {
         if self.turning {
             self.turn.run(elapsed);
         }
+        if self.rocking {
+            self.rocked_s = (self.rocked_s + elapsed.as_secs_f64()) % ROCK_S;
+        }
+    }
+
+    /// Whether anything moves by itself or is being computed, so that frames must follow each other.
+    pub fn moving(&self) -> bool {
+        self.turning || self.rocking || self.waiting()
+    }
+
+    /// Whether something is being computed.
+    pub fn waiting(&self) -> bool {
+        let gears = self.settled_choice != self.choice;
+        gears || (self.pair.is_some() && self.contact.is_none_or(|contact| !contact.exact))
     }
 
     /// Whether the pinion turns by itself.
@@ -131,12 +261,32 @@ impl Session {
         self.chosen
     }
 
-    /// The blanks on the stage.
-    ///
-    /// # Errors
-    /// Why there are none, in a sentence.
-    pub fn blanks(&self) -> Result<&Blanks, &str> {
-        self.blanks.as_ref().map_err(String::as_str)
+    /// The pair on the stage, and the count of pairs that have stood there.
+    pub fn stage_pair(&self) -> (Option<&Arc<StagePair>>, u64) {
+        (self.pair.as_ref(), self.shown)
+    }
+
+    /// Why there is nothing on the stage, in a sentence.
+    pub fn missing(&self) -> Option<&str> {
+        self.missing.as_deref()
+    }
+
+    /// How far both gears stand from where they were designed to.
+    pub fn setting(&self) -> Setting {
+        self.setting
+    }
+
+    /// What comes of the setting.
+    pub fn contact(&self) -> Option<SettingContact> {
+        self.contact
+    }
+
+    /// Angle of the wheel about +z, rad: its roll, and what it stands away from that by the play. At rest the pinion's
+    /// drive side pushes it; rocked, it goes over to the coast side and back.
+    pub fn wheel_angle_rad(&self) -> f64 {
+        let roll = self.turn.wheel_angle_rad();
+        let share = rock_share(self.rocked_s);
+        roll + self.play.as_ref().map_or(0.0, |play| play.rotation_rad(roll, share))
     }
 
     /// Where the stage is looked at from.
@@ -165,7 +315,10 @@ impl Session {
             stage: StageView {
                 turning: self.turning,
                 turn: self.turn,
-                missing: self.blanks.as_ref().err().map(String::as_str),
+                rocking: self.rocking,
+                setting: self.setting,
+                contact: self.contact,
+                missing: self.missing.as_deref(),
                 viewpoint: self.orbit.viewpoint(),
                 projection: self.orbit.projection(),
             },
@@ -173,20 +326,22 @@ impl Session {
     }
 }
 
-/// What an error says, as a sentence of its own.
-fn sentence(error: &str) -> String {
-    let mut letters = error.chars();
-    let first = letters.next().map(char::to_uppercase);
-    format!(
-        "{}{}.",
-        first.into_iter().flatten().collect::<String>(),
-        letters.as_str()
-    )
+/// Seconds of one rock over to the coast side and back.
+const ROCK_S: f64 = 2.0;
+
+/// Where the wheel stands while it is rocked: 0 on the drive side, 1 on the coast side. It rests a moment on either, as
+/// under a hand that feels for the stop.
+fn rock_share(rocked_s: f64) -> f64 {
+    let phase = rocked_s / ROCK_S;
+    let there = 1.0 - (2.0 * phase - 1.0).abs();
+    let t = (1.6 * there - 0.3).clamp(0.0, 1.0);
+    t * t * (3.0 - 2.0 * t)
 }
 
 /// Commands and the turning pinion. Needs a [`Session`] and Bevy's time, no window and no drawing.
 pub fn plugin(app: &mut App) {
-    app.add_message::<Asked>()
+    app.add_plugins(super::work::plugin)
+        .add_message::<Asked>()
         .add_systems(Update, carry_out.in_set(AppSystems::Commands))
         .add_systems(Update, turn_pinion.in_set(AppSystems::Simulate));
 }
@@ -201,8 +356,8 @@ fn carry_out(mut asked: MessageReader<Asked>, mut session: ResMut<Session>) {
 
 /// Turns by the time since the frame before, if the pinion turned by itself then too: the wait before it was started
 /// is no time of turning.
-fn turn_pinion(time: Res<Time>, mut session: ResMut<Session>, mut turned_before: Local<bool>) {
-    if session.turning() {
+pub(super) fn turn_pinion(time: Res<Time>, mut session: ResMut<Session>, mut turned_before: Local<bool>) {
+    if session.turning || session.rocking {
         if *turned_before {
             session.run(time.delta());
         }

@@ -58,6 +58,47 @@ pub enum Measurand {
 }
 
 impl Measurand {
+    /// Its name in operations: the value of `quantity`.
+    pub fn name(&self) -> &'static str {
+        match self {
+            Self::Lash { .. } => "lash",
+            Self::WheelFaceRunout { .. } => "wheel_face_runout",
+            Self::WheelRadialRunout { .. } => "wheel_radial_runout",
+            Self::PinionRunout { .. } => "pinion_runout",
+            Self::NutTorque { .. } => "nut_torque",
+            Self::BreakawayTorque { .. } => "breakaway_torque",
+            Self::RollingTorque { .. } => "rolling_torque",
+            Self::CarrierTorque { .. } => "carrier_torque",
+            Self::PinionDepth { .. } => "pinion_depth",
+            Self::PinionEndPlay { .. } => "pinion_end_play",
+            Self::CarrierEndPlay { .. } => "carrier_end_play",
+            Self::CaseSpread { .. } => "case_spread",
+            Self::ShimPiece { .. } => "shim_piece",
+            Self::ShimPack { .. } => "shim_pack",
+            Self::SeatGap { .. } => "seat_gap",
+            Self::WheelTemperature { .. } => "wheel_temperature",
+            Self::Print { .. } => "print",
+        }
+    }
+
+    /// What it is, in the middle of a sentence.
+    pub fn words(&self) -> &'static str {
+        match self {
+            Self::Lash { .. } => "lash",
+            Self::WheelFaceRunout { .. } | Self::WheelRadialRunout { .. } | Self::PinionRunout { .. } => "runout",
+            Self::NutTorque { .. } => "torque on a nut",
+            Self::BreakawayTorque { .. } | Self::RollingTorque { .. } | Self::CarrierTorque { .. } => "torque",
+            Self::PinionDepth { .. } => "the pinion's depth",
+            Self::PinionEndPlay { .. } | Self::CarrierEndPlay { .. } => "end play",
+            Self::CaseSpread { .. } => "the spread of a case",
+            Self::ShimPiece { .. } => "the thickness of a shim",
+            Self::ShimPack { .. } => "the thickness of a pack",
+            Self::SeatGap { .. } => "the gap behind a ring",
+            Self::WheelTemperature { .. } => "temperature",
+            Self::Print { .. } => "a print",
+        }
+    }
+
     /// Unit of its values.
     pub fn unit(&self) -> &'static str {
         match self {

@@ -3,9 +3,12 @@
 use super::answer::{Reading, Record};
 use super::aspect::Aspects;
 use super::consequence::{Done, Refusal, need, refuse};
+use super::instrument::Rolled;
 use super::measurand::Measurand;
-use super::operation::{Brushing, Ring, ShimPlace};
+use super::operation::{Ring, ShimPlace};
+use super::shown::Shown;
 use super::state::Bench;
+use super::tools::StemChoice;
 use crate::axle::{Turning, resistance, side_resistance_nm};
 use crate::bearing::SeatGap;
 use crate::contact::{self, Contact, Film, Placement, Route};
@@ -24,8 +27,18 @@ pub enum TrueValue {
         /// mm.
         total_mm: f64,
     },
-    /// A length, mm.
-    Length {
+    /// How far something travels under a dial, mm.
+    Travel {
+        /// mm.
+        mm: f64,
+    },
+    /// A thickness between two faces, mm.
+    Thickness {
+        /// mm.
+        mm: f64,
+    },
+    /// From the wheel's axis to the end of the pinion's head, mm.
+    Depth {
         /// mm.
         mm: f64,
     },
@@ -48,12 +61,8 @@ pub enum TrueValue {
     },
     /// What paste shows on both flanks.
     Print {
-        /// How it was brushed.
-        brushing: Brushing,
-        /// Torque that dragged the wheel, N m.
-        drag_nm: f64,
-        /// Passes each way.
-        passes: u32,
+        /// What brushing and rolling left of the paste.
+        film: Rolled,
         /// Where the gears stood while they were rolled.
         placement: Placement,
     },
@@ -65,20 +74,21 @@ const READING_TURNS: f64 = 1.0;
 const ROLL_POINTS: u16 = 24;
 
 impl Bench {
-    pub(super) fn measure(&mut self, what: Measurand, instrument: &str, set_up_again: bool) -> Result<Done, Refusal> {
+    pub(super) fn measure(
+        &mut self,
+        what: Measurand,
+        instrument: &str,
+        set_up_again: bool,
+        stem: StemChoice,
+    ) -> Result<Done, Refusal> {
         self.settle_again()?;
-        let uses = self.uses.entry(instrument.to_owned()).or_insert([0, 0]);
-        uses[0] += 1;
-        if set_up_again || uses[1] == 0 {
-            uses[1] += 1;
-        }
-        let uses = *uses;
+        let tool = self.use_tool(instrument, what, set_up_again)?;
         let torque = matches!(what, Measurand::BreakawayTorque {} | Measurand::RollingTorque {});
         if torque && let Some(scrape) = self.scrapes() {
             return refuse(scrape);
         }
-        let value = self.true_value(what, uses[0])?;
-        let shown = self.shown(&value, instrument, uses)?;
+        let value = self.true_value(what, tool.1.readings)?;
+        let shown = self.shown(&value, what, instrument, tool, stem)?;
         // A torque is read with the shaft turning.
         if torque {
             self.assembly.pinion_turns += READING_TURNS;
@@ -93,7 +103,7 @@ impl Bench {
     }
 
     /// A record of what an instrument showed.
-    pub(super) fn record(&self, what: Measurand, instrument: &str, shown: Vec<(String, Option<f64>)>) -> Record {
+    pub(super) fn record(&self, what: Measurand, instrument: &str, shown: Shown) -> Record {
         let number = u32::try_from(self.records.len()).unwrap_or(u32::MAX).saturating_add(1);
         let readings = shown
             .into_iter()
@@ -116,7 +126,7 @@ impl Bench {
     }
 
     /// What is true of a quantity now.
-    fn true_value(&self, what: Measurand, use_count: u64) -> Result<TrueValue, Refusal> {
+    fn true_value(&self, what: Measurand, use_count: u32) -> Result<TrueValue, Refusal> {
         let (axle, truth, built) = (&self.setting.axle, &self.truth, &self.built);
         let no_mesh = || Refusal("The gears are not in mesh.".to_owned());
         let no_pinion = || Refusal("There is no pinion held in its bearings.".to_owned());
@@ -188,17 +198,17 @@ impl Bench {
                 )?;
                 let pinion = built.pinion.ok_or_else(no_pinion)?;
                 match pinion.head_distance_mm {
-                    Some(mm) => TrueValue::Length { mm },
+                    Some(mm) => TrueValue::Depth { mm },
                     None => return refuse("The cartridge is not bolted to the case."),
                 }
             }
-            Measurand::PinionEndPlay {} => TrueValue::Length {
+            Measurand::PinionEndPlay {} => TrueValue::Travel {
                 mm: built.pinion.ok_or_else(no_pinion)?.play_mm,
             },
-            Measurand::CarrierEndPlay {} => TrueValue::Length {
+            Measurand::CarrierEndPlay {} => TrueValue::Travel {
                 mm: built.side.ok_or_else(no_carrier)?.play_mm,
             },
-            Measurand::CaseSpread {} => TrueValue::Length {
+            Measurand::CaseSpread {} => TrueValue::Travel {
                 mm: self.assembly.spreader_mm + built.side.map_or(0.0, |s| s.case_spread_mm),
             },
             Measurand::ShimPiece { .. }
@@ -213,9 +223,7 @@ impl Bench {
                     return refuse("The painted teeth have not been rolled through the mesh.");
                 };
                 TrueValue::Print {
-                    brushing: paste.film,
-                    drag_nm: rolled.drag_nm,
-                    passes: rolled.passes,
+                    film: self.rolled_film(paste.film, rolled.drag_nm, rolled.passes, paste.brushing),
                     placement: rolled.placement,
                 }
             }
@@ -232,11 +240,11 @@ impl Bench {
                     !ShimPlace::ALL.into_iter().any(|p| self.packs.at(p).contains(&index)),
                     "That piece is fitted.",
                 )?;
-                TrueValue::Length {
+                TrueValue::Thickness {
                     mm: self.packs.height_mm(&self.setting.kit, index),
                 }
             }
-            Measurand::ShimPack { place } => TrueValue::Length {
+            Measurand::ShimPack { place } => TrueValue::Thickness {
                 mm: self.packs.thickness_mm(&self.setting.kit, place),
             },
             Measurand::SeatGap { ring } => {
@@ -265,8 +273,8 @@ impl Bench {
     }
 
     /// Lash where this tooth happens to stand, mm: nobody stops twice at the same place of a pitch.
-    fn play_mm(&self, placement: Placement, tooth: u32, use_count: u64) -> Result<f64, Refusal> {
-        let curve = contact::lash_mm(&self.setting.pair, placement, usize::from(ROLL_POINTS))
+    fn play_mm(&self, placement: Placement, tooth: u32, use_count: u32) -> Result<f64, Refusal> {
+        let curve = contact::lash_mm(&self.setting.pair, placement, Route::Exact, usize::from(ROLL_POINTS))
             .ok_or_else(|| Refusal("The teeth do not touch at all.".to_owned()))?;
         let mut stream = Stream::new(self.setting.seed, &format!("where tooth {tooth} stopped, {use_count}"));
         let at = usize::try_from(stream.index(u64::from(ROLL_POINTS))).unwrap_or(0);
@@ -292,7 +300,7 @@ impl Bench {
         let tight = match self.tight_at {
             Some((at, tight)) if at == bits => tight,
             _ => {
-                let tight = contact::lash_mm(&self.setting.pair, placement, 4)
+                let tight = contact::lash_mm(&self.setting.pair, placement, Route::Exact, 4)
                     .is_none_or(|curve| curve.iter().any(|(_, play_mm)| *play_mm <= 0.0));
                 self.tight_at = Some((bits, tight));
                 tight

@@ -8,6 +8,7 @@
 //! - [`Operation`]: all that can be done, with ranges ([`limits`]) and a JSON Schema.
 //! - [`Bench`]: the state of an attempt; the only place outside the exercise that holds the truth. An answer never does.
 //! - `consequence`: one file a group of operations: what must be physically possible first, and what follows.
+//! - [`instrument`]: what instruments show of a true value. [`Tool`]: one of them on this bench, by its name.
 //! - [`Packs`], [`ShimPiece`]: the shim kit. [`Tariff`], [`Ledger`]: minutes, money, tear-downs, parts.
 //! - [`Caution`]: hazards, tied to the state. [`Aspects`]: which values a change makes stale.
 //!
@@ -17,6 +18,7 @@ mod answer;
 mod aspect;
 mod caution;
 mod consequence;
+pub mod instrument;
 mod kit;
 mod ledger;
 pub mod limits;
@@ -28,6 +30,7 @@ mod setting;
 mod shown;
 mod state;
 mod tariff;
+mod tools;
 
 pub use answer::{Answer, Reading, Record};
 pub use aspect::{Aspect, Aspects};
@@ -44,3 +47,4 @@ pub use part::Part;
 pub use setting::{Setting, Start, StartError};
 pub use state::{Bench, Judgement, Note, Paste, Prediction, Rolled};
 pub use tariff::Tariff;
+pub use tools::{Instrument, StemChoice, Tool};

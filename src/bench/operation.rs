@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 use super::caution::Precaution;
 use super::measurand::Measurand;
 use super::part::Part;
+use super::tools::StemChoice;
 
 /// One thing done at the bench.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -20,6 +21,9 @@ pub enum Operation {
         /// Whether the instrument is set up afresh; else it stands where it stood for the last reading of this kind.
         #[serde(default)]
         set_up_again: bool,
+        /// How a dial's stem is laid to a tooth, for lash.
+        #[serde(default)]
+        stem: StemChoice,
     },
     /// Read the numbers etched on both gears and the mark on the pinion's head.
     CompareNumbers {},

@@ -5,6 +5,7 @@ use std::sync::Arc;
 use super::kit::{PackFault, ShimPiece};
 use super::part::Part;
 use super::tariff::Tariff;
+use super::tools::Tool;
 use crate::axle::{Assembly, Axle, AxleError};
 use crate::contact::Pair;
 
@@ -19,6 +20,8 @@ pub struct Setting {
     pub seed: u64,
     /// The shim kit.
     pub kit: Vec<ShimPiece>,
+    /// Instruments on the bench.
+    pub tools: Vec<Tool>,
     /// Minutes and prices.
     pub tariff: Tariff,
     /// Parts that the card allows to be used only once.
@@ -30,13 +33,14 @@ pub struct Setting {
 }
 
 impl Setting {
-    /// An attempt with the usual tariff and rules.
+    /// An attempt with the usual tools, tariff and rules.
     pub fn usual(axle: Axle, pair: Arc<Pair>, seed: u64, kit: Vec<ShimPiece>) -> Self {
         Self {
             axle,
             pair,
             seed,
             kit,
+            tools: Tool::usual(),
             tariff: Tariff::default(),
             single_use: vec![Part::Sleeve, Part::Nut, Part::Seal, Part::RingBolts],
             spread_limit_mm: 0.45,

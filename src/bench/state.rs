@@ -13,6 +13,7 @@ use super::measurand::Measurand;
 use super::operation::{Brushing, Operation, Predicted, Ring, ShimPlace};
 use super::part::Part;
 use super::setting::{Setting, Start, StartError};
+use super::shown::Usage;
 use crate::axle::{Assembly, AxleError, Bearings, Built, ROOM_C, SpacerFitted, Truth, settle};
 use crate::bearing::SpacerMemory;
 use crate::contact::Placement;
@@ -52,7 +53,9 @@ pub struct Bench {
     pub(super) judgements: Vec<Judgement>,
     pub(super) hints: Vec<(u32, u32)>,
     /// How often each instrument was used and set up.
-    pub(super) uses: BTreeMap<String, [u64; 2]>,
+    pub(super) uses: BTreeMap<String, Usage>,
+    /// How often paste was brushed on.
+    pub(super) brushings: u32,
     pub(super) tightenings: u64,
     /// Whether the gears were tight at the placement with these bits: solved once.
     pub(super) tight_at: Option<([u64; 4], bool)>,
@@ -67,6 +70,8 @@ pub struct Paste {
     pub teeth: Vec<u32>,
     /// How.
     pub film: Brushing,
+    /// Which brushing of the attempt it is, from 1.
+    pub brushing: u32,
     /// How they were rolled, if they were.
     pub rolled: Option<Rolled>,
 }
@@ -168,6 +173,7 @@ impl Bench {
             judgements: Vec::new(),
             hints: Vec::new(),
             uses: BTreeMap::new(),
+            brushings: 0,
             tightenings: 0,
             tight_at: None,
             operations: 0,
@@ -455,6 +461,7 @@ impl Bench {
             judgements,
             hints,
             uses,
+            brushings,
             tightenings,
             // Follows from the placement.
             tight_at: _,
@@ -516,13 +523,14 @@ impl Bench {
             sink(u64::from(*operation));
             sink(u64::from(*level));
         }
-        for (name, [readings, set_ups]) in uses {
-            for byte in name.bytes() {
+        for (name, usage) in uses {
+            for byte in name.bytes().chain(usage.set_up_for.bytes()) {
                 sink(u64::from(byte));
             }
-            sink(*readings);
-            sink(*set_ups);
+            sink(u64::from(usage.readings));
+            sink(u64::from(usage.set_ups));
         }
+        sink(u64::from(*brushings));
         sink(*tightenings);
         sink(u64::from(*operations));
     }
@@ -534,6 +542,7 @@ impl Paste {
             sink(u64::from(*tooth));
         }
         sink(self.film as u64);
+        sink(u64::from(self.brushing));
         if let Some(rolled) = self.rolled {
             sink(rolled.drag_nm.to_bits());
             sink(u64::from(rolled.passes));

@@ -1,5 +1,7 @@
 //! What ships inside the program: the files of `assets/` and `scenarios/`, embedded when it is built.
 
+use crate::exercise::{Source, Sources};
+
 /// An embedded file.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Embedded {
@@ -60,6 +62,31 @@ pub fn meant_nut_torque_nm(support: &str) -> Option<f64> {
         "cartridge-solid" => Some(500.0),
         "heavy-axle-solid" => Some(1000.0),
         _ => None,
+    }
+}
+
+/// All exercises, by step and then as they come.
+pub const SCENARIOS: &[Embedded] = embed!(
+    "scenarios",
+    ["oat-barn-tractor", "crush-and-stop", "feed-lorry-cartridge"]
+);
+
+/// The embedded scenario of this name.
+pub fn scenario(name: &str) -> Option<&'static Embedded> {
+    SCENARIOS.iter().find(|e| e.name == name)
+}
+
+/// Gear sets and supports of the catalogue, for exercises.
+#[derive(Debug, Clone, Copy, Default)]
+pub struct Shelf;
+
+impl Sources for Shelf {
+    fn text(&self, kind: Source, name: &str) -> Option<String> {
+        let found = match kind {
+            Source::Gears => gear_set(name),
+            Source::Support => support(name),
+        };
+        found.map(|e| e.text.to_owned())
     }
 }
 

@@ -1,6 +1,7 @@
 //! `lashwright mesh GEARS`
 
 use std::path::PathBuf;
+use std::process::ExitCode;
 
 use crate::document::mesh::MeshDocument;
 use crate::job::Failure;
@@ -9,7 +10,7 @@ use crate::job::mesh_chart::{self, ChartRequest};
 use crate::job::mesh_picture;
 use crate::job::placements::PlacementNumbers;
 
-use super::Answer;
+use super::{Answer, Page};
 
 /// Ways to find the contact.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
@@ -63,8 +64,8 @@ pub struct MeshArguments {
     pub json: bool,
 }
 
-/// Meshes the gears at one placement, or at each of a file.
-pub(super) fn run(arguments: &MeshArguments) -> Answer {
+/// Meshes the gears at one placement, or at each of a file and prints as it goes.
+pub(super) fn run(arguments: &MeshArguments) -> ExitCode {
     let request = MeshRequest {
         gears: arguments.gears.clone(),
         paste_um: arguments.paste,
@@ -73,13 +74,20 @@ pub(super) fn run(arguments: &MeshArguments) -> Answer {
             RouteArgument::Fast => Route::Fast,
         },
     };
-    if let Some(file) = &arguments.placements {
-        let lines: Result<Vec<String>, Failure> = mesh::at_placements(&request, file)?
-            .iter()
-            .map(|document| json(document, false))
-            .collect();
-        return Ok(lines?.join("\n"));
+    match &arguments.placements {
+        Some(file) => match mesh::at_placements(&request, file) {
+            Ok(rows) => {
+                let mut page = Page::new();
+                let done = rows.json_lines(|lines| page.write(lines));
+                done.map_or_else(|failure| super::fail(&failure), |()| page.end())
+            }
+            Err(failure) => super::fail(&failure),
+        },
+        None => super::finish(at_one(arguments, &request)),
     }
+}
+
+fn at_one(arguments: &MeshArguments, request: &MeshRequest) -> Answer {
     let placement = PlacementNumbers {
         pinion_axial_mm: arguments.pinion_axial,
         wheel_axial_mm: arguments.wheel_axial,
@@ -87,9 +95,9 @@ pub(super) fn run(arguments: &MeshArguments) -> Answer {
         shaft_angle_deg: arguments.shaft_angle_shift,
     };
     let chart = arguments.chart.as_deref().map(ChartRequest::read).transpose()?;
-    let (design, document) = mesh::at(&request, placement)?;
+    let (design, document) = mesh::at(request, placement)?;
     let text = if arguments.json {
-        json(&document, true)?
+        json(&document)?
     } else {
         mesh::text(&design, &document)
     };
@@ -97,8 +105,8 @@ pub(super) fn run(arguments: &MeshArguments) -> Answer {
         return Ok(text);
     };
     match &chart {
-        Some(chart) => mesh_chart::write(&request, placement, chart, file)?,
-        None => mesh_picture::write(&request, placement, file)?,
+        Some(chart) => mesh_chart::write(request, placement, chart, file)?,
+        None => mesh_picture::write(request, placement, file)?,
     }
     if arguments.json {
         Ok(text)
@@ -107,11 +115,6 @@ pub(super) fn run(arguments: &MeshArguments) -> Answer {
     }
 }
 
-fn json(document: &MeshDocument, pretty: bool) -> Answer {
-    let written = if pretty {
-        serde_json::to_string_pretty(document)
-    } else {
-        serde_json::to_string(document)
-    };
-    written.map_err(|error| Failure::other(format!("error: {error}.")))
+fn json(document: &MeshDocument) -> Answer {
+    serde_json::to_string_pretty(document).map_err(|error| Failure::other(format!("error: {error}.")))
 }

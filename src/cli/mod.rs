@@ -1,7 +1,7 @@
 //! The command line: arguments in, people's text or JSON out. One file a command.
 //!
-//! A command builds its whole answer before the first byte is printed, so that a failure prints nothing on standard
-//! output. Exit codes: 0 fine, 2 bad input, 1 anything else.
+//! A command builds its whole answer before the first byte is printed, or checks its whole input before it prints row by
+//! row, so that bad input prints nothing on standard output. Exit codes: 0 fine, 2 bad input, 1 anything else.
 
 mod arguments;
 mod check;
@@ -48,13 +48,17 @@ pub(crate) type Answer = Result<String, Failure>;
 
 /// Runs a command and prints its answer.
 pub fn run(command: &Command) -> ExitCode {
-    let answer = match command {
-        Command::Check { files } => check::run(files),
-        Command::Gears { json } => gears::run(*json),
-        Command::Preload(arguments) => preload::run(arguments),
+    match command {
+        Command::Check { files } => finish(check::run(files)),
+        Command::Gears { json } => finish(gears::run(*json)),
+        Command::Preload(arguments) => finish(preload::run(arguments)),
         Command::Mesh(arguments) => mesh::run(arguments),
-        Command::Schema { name } => schema::run(name),
-    };
+        Command::Schema { name } => finish(schema::run(name)),
+    }
+}
+
+/// Prints an answer or what went wrong.
+fn finish(answer: Answer) -> ExitCode {
     match answer {
         Ok(text) => print(&text),
         Err(failure) => fail(&failure),
@@ -63,23 +67,47 @@ pub fn run(command: &Command) -> ExitCode {
 
 /// Prints `text`, ended by a line end, on standard output.
 pub fn print(text: &str) -> ExitCode {
-    let mut out = std::io::stdout().lock();
-    match out
-        .write_all(text.as_bytes())
-        .and_then(|()| {
-            if text.ends_with('\n') {
-                Ok(())
-            } else {
-                out.write_all(b"\n")
-            }
-        })
-        .and_then(|()| out.flush())
-    {
-        // A reader that has seen enough is no failure.
-        Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => fail(&Failure::other(format!(
-            "error: cannot write to standard output: {error}."
-        ))),
-        _ => ExitCode::SUCCESS,
+    let mut page = Page::new();
+    if page.write(text) && !text.ends_with('\n') {
+        page.write("\n");
+    }
+    page.end()
+}
+
+/// Standard output, for as long as somebody reads it.
+struct Page {
+    out: std::io::StdoutLock<'static>,
+    ended: Option<std::io::Error>,
+}
+
+impl Page {
+    fn new() -> Self {
+        Self {
+            out: std::io::stdout().lock(),
+            ended: None,
+        }
+    }
+
+    /// Prints a text at once. False where nobody takes any more.
+    fn write(&mut self, text: &str) -> bool {
+        if self.ended.is_none() {
+            self.ended = self
+                .out
+                .write_all(text.as_bytes())
+                .and_then(|()| self.out.flush())
+                .err();
+        }
+        self.ended.is_none()
+    }
+
+    fn end(self) -> ExitCode {
+        match self.ended {
+            // A reader that has seen enough is no failure.
+            Some(error) if error.kind() != std::io::ErrorKind::BrokenPipe => fail(&Failure::other(format!(
+                "error: cannot write to standard output: {error}."
+            ))),
+            _ => ExitCode::SUCCESS,
+        }
     }
 }
 

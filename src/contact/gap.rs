@@ -241,6 +241,11 @@ impl Gap {
             * self.scale
     }
 
+    /// Derivative of the gap to the wheel's own rotation about +z, mm/rad.
+    pub(crate) fn by_turn(&self) -> f64 {
+        self.gradient.dot(&self.by_wheel) * self.scale
+    }
+
     /// Movement of the pinion point for a unit of roll.
     pub(crate) fn movement(&self, turn_slope: f64) -> Vector3<f64> {
         self.by_wheel * (1.0 + turn_slope) + self.by_pinion + self.normal * self.slope(turn_slope)

@@ -22,6 +22,7 @@
 //! interference. Where a flank cannot touch at all its results are `None`.
 
 mod exact;
+mod fast;
 mod gap;
 mod gap_map;
 mod motion;
@@ -34,7 +35,7 @@ mod touch;
 pub use gap_map::GapMap;
 pub use pair::{Pair, Resolution};
 pub use pattern::Pattern;
-pub use placement::{Film, Placement, Route};
+pub use placement::{FAST_REACH, Film, Placement, Reach, Route};
 
 use crate::gear::Side;
 
@@ -115,29 +116,47 @@ pub fn solve(pair: &Pair, placement: Placement, film: Film, route: Route) -> Con
     }
     match route {
         Route::Exact => exact::solve(pair, placement, film),
+        Route::Fast => fast::solve(pair, placement, film),
     }
 }
 
-/// Smallest gap over the roll on a grid over the flank, with the resolution of the pair. None where the flank cannot
-/// touch. [`Pattern::of`] makes the pattern of it for any film.
-pub fn gap_map(pair: &Pair, placement: Placement, side: Side) -> Option<GapMap> {
+/// Motion of one flank at a placement. None where no pair can touch at some roll.
+fn envelope(pair: &Pair, placement: Placement, side: Side, route: Route) -> Option<motion::Envelope> {
+    match route {
+        Route::Exact => exact::envelope(pair, &gap::Stand::new(pair.gears(), placement), side),
+        Route::Fast => fast::envelope(pair, placement, side),
+    }
+}
+
+/// Smallest gap over the roll on a grid over the flank: by the exact route with the resolution of the pair. None where
+/// the flank cannot touch. [`Pattern::of`] makes the pattern of it for any film.
+pub fn gap_map(pair: &Pair, placement: Placement, side: Side, route: Route) -> Option<GapMap> {
     if !is_finite(&placement) {
         return None;
     }
-    let stand = gap::Stand::new(pair.gears(), placement);
-    let envelope = exact::envelope(pair, &stand, side)?;
-    Some(exact::map(pair, &stand, side, &envelope))
+    match route {
+        Route::Exact => {
+            let stand = gap::Stand::new(pair.gears(), placement);
+            let envelope = exact::envelope(pair, &stand, side)?;
+            Some(exact::map(pair, &stand, side, &envelope))
+        }
+        Route::Fast => fast::map(pair, placement, side),
+    }
 }
 
 /// The wheel's motion on one flank over one pitch: (roll in rad from 0, rotation toward the pinion at which the first of
 /// all pairs touches in µrad), `count` + 1 values. None where the flank cannot touch.
-pub fn first_touch_urad(pair: &Pair, placement: Placement, side: Side, count: usize) -> Option<Vec<(f64, f64)>> {
+pub fn first_touch_urad(
+    pair: &Pair,
+    placement: Placement,
+    side: Side,
+    route: Route,
+    count: usize,
+) -> Option<Vec<(f64, f64)>> {
     if !is_finite(&placement) || count == 0 {
         return None;
     }
-    let stand = gap::Stand::new(pair.gears(), placement);
-    let envelope = exact::envelope(pair, &stand, side)?;
-    let values = envelope.values(count);
+    let values = envelope(pair, placement, side, route)?.values(count);
     Some(values.into_iter().map(|(roll, toward)| (roll, 1e6 * toward)).collect())
 }
 
@@ -164,13 +183,12 @@ pub fn path_of_contact(pair: &Pair, placement: Placement, side: Side) -> Option<
 }
 
 /// Lash over one pitch: (roll in rad from 0, lash in mm), `count` + 1 values. None where a flank cannot touch.
-pub fn lash_mm(pair: &Pair, placement: Placement, count: usize) -> Option<Vec<(f64, f64)>> {
+pub fn lash_mm(pair: &Pair, placement: Placement, route: Route, count: usize) -> Option<Vec<(f64, f64)>> {
     if !is_finite(&placement) || count == 0 {
         return None;
     }
-    let stand = gap::Stand::new(pair.gears(), placement);
-    let drive = exact::envelope(pair, &stand, Side::Drive)?;
-    let coast = exact::envelope(pair, &stand, Side::Coast)?;
+    let drive = envelope(pair, placement, Side::Drive, route)?;
+    let coast = envelope(pair, placement, Side::Coast, route)?;
     let lead = exact::lash_lead(pair);
     let design = pair.gears().design();
     let radius = 0.5 * design.wheel_outer_pitch_diameter_mm;

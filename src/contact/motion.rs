@@ -61,6 +61,11 @@ impl Curve {
 }
 
 impl Curve {
+    /// From samples by rising roll.
+    pub(crate) fn from_samples(samples: Vec<Sample>) -> Self {
+        Self { samples }
+    }
+
     /// By rising roll.
     pub(crate) fn samples(&self) -> &[Sample] {
         &self.samples
@@ -265,13 +270,18 @@ impl Envelope {
 
     /// Rolls in one pitch where the slope jumps down: the change-over between pairs, and jumps of the touching point.
     pub(crate) fn kinks(&self) -> Vec<f64> {
+        self.kinks_and_jumps().into_iter().map(|(roll, _)| roll).collect()
+    }
+
+    /// The same with how far the slope jumps down.
+    pub(crate) fn kinks_and_jumps(&self) -> Vec<(f64, f64)> {
         let mut kinks = Vec::new();
         let mut before = self.spans.last();
         for span in &self.spans {
             if let Some(b) = before {
                 let jump = slope(&b.cubic, b.to - b.from) - slope(&span.cubic, 0.0);
                 if jump > 1e-6 {
-                    kinks.push(span.from);
+                    kinks.push((span.from, jump));
                 }
             }
             before = Some(span);
@@ -344,6 +354,70 @@ impl Envelope {
                 (roll, self.at(roll).0)
             })
             .collect()
+    }
+}
+
+/// Parts of a pitch for which a [`Lookup`] knows where to begin.
+const LOOKUP_PARTS: usize = 64;
+
+/// An envelope that is asked at a great many rolls.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Lookup<'a> {
+    spans: &'a [Span],
+    start: f64,
+    pitch: f64,
+    inverse_pitch: f64,
+    /// First span that may hold a part of the pitch.
+    first: [u16; LOOKUP_PARTS],
+}
+
+impl Lookup<'_> {
+    /// Value and slope at a roll.
+    pub(crate) fn at(&self, roll: f64) -> (f64, f64) {
+        let turns = (roll - self.start) * self.inverse_pitch;
+        let inside = roll - below(turns) * self.pitch;
+        let part = part_of(inside - self.start, self.inverse_pitch);
+        let mut place = usize::from(self.first.get(part).copied().unwrap_or(0));
+        let last = self.spans.len().saturating_sub(1);
+        while place < last && self.spans.get(place).is_some_and(|s| s.to <= inside) {
+            place += 1;
+        }
+        self.spans.get(place).map_or((0.0, 0.0), |span| span.at(inside))
+    }
+}
+
+/// The whole number at or below x, without the call that `floor` is on processors of long ago.
+fn below(x: f64) -> f64 {
+    let cut = whole(x) as f64;
+    if cut > x { cut - 1.0 } else { cut }
+}
+
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "a cast saturates at 0, and the largest index is held"
+)]
+fn part_of(inside: f64, inverse_pitch: f64) -> usize {
+    let part = (inside * inverse_pitch * LOOKUP_PARTS as f64) as usize;
+    part.min(LOOKUP_PARTS - 1)
+}
+
+impl Envelope {
+    /// The same for a great many questions.
+    pub(crate) fn lookup(&self) -> Lookup<'_> {
+        let mut first = [0; LOOKUP_PARTS];
+        for (part, slot) in first.iter_mut().enumerate() {
+            let from = self.start + self.pitch * part as f64 / LOOKUP_PARTS as f64;
+            let place = self.spans.partition_point(|s| s.to <= from - 1e-12);
+            *slot = u16::try_from(place).unwrap_or(0);
+        }
+        Lookup {
+            spans: &self.spans,
+            start: self.start,
+            pitch: self.pitch,
+            inverse_pitch: 1.0 / self.pitch,
+            first,
+        }
     }
 }
 

@@ -1,10 +1,13 @@
 //! A gear set made ready for contact: what does not depend on the placement, computed once.
 
+use std::sync::OnceLock;
+
 use nalgebra::Vector3;
 
 use crate::gear::{GearSet, PinionFlank, Side};
 
 use super::Placement;
+use super::fast::Tables;
 use super::gap::Stand;
 
 /// How finely contact is sampled.
@@ -128,6 +131,8 @@ pub struct Pair {
     gears: GearSet,
     resolution: Resolution,
     flanks: [PreparedFlank; 2],
+    /// What the fast route needs: made when it is first asked for, always the same.
+    tables: OnceLock<Tables>,
 }
 
 impl Pair {
@@ -144,7 +149,17 @@ impl Pair {
             gears,
             resolution,
             flanks,
+            tables: OnceLock::new(),
         }
+    }
+
+    /// Makes ready what the fast route needs, which it otherwise does when it is first asked.
+    pub fn prepare_fast(&self) {
+        self.tables();
+    }
+
+    pub(crate) fn tables(&self) -> &Tables {
+        self.tables.get_or_init(|| Tables::new(&self.gears, &self.flanks))
     }
 
     /// The gears.
@@ -155,6 +170,11 @@ impl Pair {
     /// How finely contact is sampled.
     pub fn resolution(&self) -> Resolution {
         self.resolution
+    }
+
+    /// ψ: the sense of wheel rotation about +z, ±1, that brings this flank toward the pinion.
+    pub fn toward(&self, side: Side) -> f64 {
+        self.flank(side).toward
     }
 
     pub(crate) fn flank(&self, side: Side) -> &PreparedFlank {

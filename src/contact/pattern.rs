@@ -28,15 +28,24 @@ const PARTS: usize = 6;
 /// A gap that stands for "nothing there", mm.
 const NOTHING_MM: f64 = 1.0;
 
+/// A marked area that is being added up.
 #[derive(Debug, Clone, Copy)]
-struct Sum {
+pub(crate) struct Marked {
     area: f64,
     moment: [f64; 2],
     /// The points with the smallest and the largest x, then y.
     extremes: [[[f64; 2]; 2]; 2],
 }
 
-impl Sum {
+impl Marked {
+    pub(crate) fn new() -> Self {
+        Self {
+            area: 0.0,
+            moment: [0.0; 2],
+            extremes: [[[f64::INFINITY; 2], [f64::NEG_INFINITY; 2]]; 2],
+        }
+    }
+
     /// Adds a convex polygon by its corners.
     fn add(&mut self, corners: &[[f64; 2]]) {
         let [first, rest @ ..] = corners else { return };
@@ -70,11 +79,7 @@ impl Pattern {
     /// The pattern, and the marked points with the smallest and the largest x, then y.
     pub(crate) fn with_extremes(map: &GapMap, film_um: f64) -> Option<(Self, [[[f64; 2]; 2]; 2])> {
         let film = 1e-3 * film_um;
-        let mut sum = Sum {
-            area: 0.0,
-            moment: [0.0; 2],
-            extremes: [[[f64::INFINITY; 2], [f64::NEG_INFINITY; 2]]; 2],
-        };
+        let mut sum = Marked::new();
         for i in 0..map.nx {
             for j in 0..map.ny {
                 let corners = [
@@ -88,35 +93,53 @@ impl Pattern {
                 add_cell(&mut sum, corners, x, y, film);
             }
         }
-        let [[toe, heel], [root, top]] = sum.extremes;
-        (sum.area > 1e-9).then(|| {
-            let pattern = Self {
-                area_fraction: sum.area / 4.0,
-                centroid: sum.moment.map(|m| m / sum.area),
-                toe: toe[0],
-                heel: heel[0],
-                root: root[1],
-                top: top[1],
-            };
-            (pattern, sum.extremes)
-        })
+        sum.pattern().map(|pattern| (pattern, sum.extremes))
     }
 }
 
-fn add_cell(sum: &mut Sum, corners: [Option<Least>; 4], x: [f64; 2], y: [f64; 2], film: f64) {
+impl Marked {
+    /// What has been added up. None where that is nothing.
+    pub(crate) fn pattern(&self) -> Option<Pattern> {
+        let [[toe, heel], [root, top]] = self.extremes;
+        (self.area > 1e-9).then(|| Pattern {
+            area_fraction: self.area / 4.0,
+            centroid: self.moment.map(|m| m / self.area),
+            toe: toe[0],
+            heel: heel[0],
+            root: root[1],
+            top: top[1],
+        })
+    }
+
+    /// Adds a rectangle that is marked all over.
+    pub(crate) fn add_whole(&mut self, x: [f64; 2], y: [f64; 2]) {
+        self.add(&[[x[0], y[0]], [x[1], y[0]], [x[1], y[1]], [x[0], y[1]]]);
+    }
+
+    /// Adds what is marked of a rectangle at the border of what the pinion covers: straight lines between the gaps that
+    /// are there.
+    pub(crate) fn add_ragged(&mut self, corners: [Option<f64>; 4], x: [f64; 2], y: [f64; 2], film: f64) {
+        if corners.iter().flatten().any(|&gap| gap < film) {
+            self.add_square(corners.map(|gap| gap.unwrap_or(NOTHING_MM)), x, y, film);
+        }
+    }
+
+    /// Adds the part of a small rectangle where the gap is under the film: corners (x0, y0), (x1, y0), (x1, y1), (x0, y1).
+    pub(crate) fn add_square(&mut self, values: [f64; 4], x: [f64; 2], y: [f64; 2], film: f64) {
+        add_square(self, values, x, y, film);
+    }
+}
+
+fn add_cell(sum: &mut Marked, corners: [Option<Least>; 4], x: [f64; 2], y: [f64; 2], film: f64) {
     let inside = corners.iter().flatten().filter(|c| c.gap < film).count();
     let (dx, dy) = (x[1] - x[0], y[1] - y[0]);
     let [Some(a), Some(b), Some(c), Some(d)] = corners else {
-        // At the border of what the pinion covers: straight lines between what is there.
-        if inside > 0 {
-            let values = corners.map(|c| c.map_or(NOTHING_MM, |c| c.gap));
-            add_square(sum, values, x, y, film);
-        }
+        sum.add_ragged(corners.map(|c| c.map(|c| c.gap)), x, y, film);
         return;
     };
     // Whether the area's edge can reach into the cell: no corner inside and none near the film by its slopes.
     if inside == 4 {
-        sum.add(&[[x[0], y[0]], [x[1], y[0]], [x[1], y[1]], [x[0], y[1]]]);
+        sum.add_whole(x, y);
         return;
     }
     if inside == 0 {
@@ -171,7 +194,7 @@ fn bicubic(corners: &[Least; 4], u: f64, v: f64, dx: f64, dy: f64) -> f64 {
 }
 
 /// The part of a small rectangle where the gap is under the film: corners a (x0, y0), b (x1, y0), c (x1, y1), d (x0, y1).
-fn add_square(sum: &mut Sum, values: [f64; 4], x: [f64; 2], y: [f64; 2], film: f64) {
+fn add_square(sum: &mut Marked, values: [f64; 4], x: [f64; 2], y: [f64; 2], film: f64) {
     if values.iter().all(|&v| v >= film) {
         return;
     }

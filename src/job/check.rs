@@ -6,7 +6,7 @@ use crate::catalogue;
 use crate::store;
 use crate::text::{Document, Limits, Problems, decode};
 
-use super::{Failure, gear_sets, supports};
+use super::{Failure, gear_sets, scenarios, supports};
 
 /// Checks a file, or an embedded one by its name, and says in one line what it is; doubtful geometry adds
 /// a line a warning.
@@ -17,11 +17,18 @@ pub fn check(source: &str) -> Result<String, Failure> {
     if catalogue::support(source).is_some() {
         return supports::find(source).map(|found| support_line(&found));
     }
+    if catalogue::scenario(source).is_some() {
+        return scenarios::find(source).map(|found| scenario_line(&found));
+    }
     let path = Path::new(source);
     if catalogue::gear_set(source).is_none() && path.is_file() {
         let bytes = store::read_within(path, Limits::HAND_WRITTEN.bytes)?;
-        if says_support(&bytes) {
+        let kind = says_kind(&bytes).unwrap_or_default();
+        if kind.starts_with("lashwright-support/") {
             return supports::read(source, &bytes).map(|found| support_line(&found));
+        }
+        if kind.starts_with("lashwright-scenario/") {
+            return scenarios::find(source).map(|found| scenario_line(&found));
         }
     }
     let found = gear_sets::find(source)?;
@@ -52,14 +59,20 @@ fn support_line(found: &supports::FoundSupport) -> String {
     )
 }
 
-/// Whether a text calls itself a pinion support, of whatever version. A text that is no TOML says nothing.
-fn says_support(bytes: &[u8]) -> bool {
-    let Ok(text) = decode(bytes, Limits::HAND_WRITTEN) else {
-        return false;
-    };
-    let Ok(document) = Document::parse(text) else {
-        return false;
-    };
-    let format = document.root().text("format", 1..=60, &mut Problems::new());
-    format.is_some_and(|format| format.starts_with("lashwright-support/"))
+fn scenario_line(found: &scenarios::FoundScenario) -> String {
+    let scenario = found.exercise.scenario();
+    format!(
+        "{}: exercise \"{}\", step {}, layout {}: no problem found",
+        found.source,
+        scenario.title,
+        scenario.step,
+        scenario.layout.name()
+    )
+}
+
+/// What a text calls itself, of whatever version. A text that is no TOML says nothing.
+fn says_kind(bytes: &[u8]) -> Option<String> {
+    let text = decode(bytes, Limits::HAND_WRITTEN).ok()?;
+    let document = Document::parse(text).ok()?;
+    document.root().text("format", 1..=60, &mut Problems::new())
 }

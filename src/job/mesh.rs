@@ -4,12 +4,13 @@ use std::path::Path;
 
 use rayon::prelude::*;
 
-use crate::contact::{self, Contact, Film, FlankContact, Pair};
+use crate::contact::{self, Contact, FAST_REACH, Film, FlankContact, Pair};
 use crate::document::mesh::{
     EdgeContactDocument, FlankDocument, GeometryDocument, LashDocument, MeshDocument, PatternDocument,
     PlacementDocument,
 };
 use crate::gear::{Design, GearSet};
+use crate::quantity::degrees;
 use crate::store;
 
 use super::placements::{self, PlacementNumbers};
@@ -20,14 +21,7 @@ pub use super::mesh_text::text;
 /// The thickest paste, µm: far beyond what anybody paints.
 const THICKEST_PASTE_UM: f64 = 1000.0;
 
-/// How the contact is found.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Route {
-    /// Every point solved to the end.
-    Exact,
-    /// From numbers prepared for the set.
-    Fast,
-}
+pub use crate::contact::Route;
 
 /// What is meshed, and how.
 #[derive(Debug, Clone, PartialEq)]
@@ -45,20 +39,12 @@ pub(super) struct Mesh {
     source: String,
     pair: Pair,
     film: Film,
-    route: contact::Route,
+    route: Route,
 }
 
 impl Mesh {
     /// Finds and prepares the gears.
     pub(super) fn prepare(request: &MeshRequest) -> Result<Self, Failure> {
-        let route = match request.route {
-            Route::Exact => contact::Route::Exact,
-            Route::Fast => {
-                return Err(Failure::input(
-                    "error: the fast route is not built yet. Leave `--route` out, or say `--route exact`.",
-                ));
-            }
-        };
         let paste_um = request.paste_um;
         if !(paste_um > 0.0 && paste_um <= THICKEST_PASTE_UM) {
             return Err(Failure::input(format!(
@@ -71,7 +57,7 @@ impl Mesh {
             pair: Pair::new(found.prepare()?),
             source: found.source,
             film: Film { thickness_um: paste_um },
-            route,
+            route: request.route,
         })
     }
 
@@ -93,8 +79,14 @@ impl Mesh {
     /// "exact" or "fast".
     pub(super) fn route_name(&self) -> &'static str {
         match self.route {
-            contact::Route::Exact => "exact",
+            Route::Exact => "exact",
+            Route::Fast => "fast",
         }
+    }
+
+    /// How the contact is found.
+    pub(super) fn route(&self) -> Route {
+        self.route
     }
 
     /// Contact at a placement.
@@ -102,14 +94,28 @@ impl Mesh {
         contact::solve(&self.pair, numbers.placement(), self.film, self.route)
     }
 
+    /// What is doubtful about the gears, and about the fast route far from where it is good.
+    fn warnings(&self, numbers: &PlacementNumbers) -> Vec<String> {
+        let mut warnings: Vec<String> = self.gears().warnings().iter().map(ToString::to_string).collect();
+        if self.route == Route::Fast && !FAST_REACH.holds(&numbers.placement()) {
+            warnings.push(format!(
+                "the fast route is made for moves up to {} mm along the axes, {} mm of offset and {} degrees; farther out \
+                 its numbers may be far off. Leave `--route fast` out.",
+                FAST_REACH.axial_mm,
+                FAST_REACH.offset_mm,
+                degrees(FAST_REACH.shaft_angle_rad)
+            ));
+        }
+        warnings
+    }
+
     fn at(&self, numbers: &PlacementNumbers) -> MeshDocument {
         let contact = self.contact(numbers);
-        let gears = self.pair.gears();
         MeshDocument {
             gears: self.source.clone(),
             route: self.route_name().to_owned(),
             paste_um: self.film.thickness_um,
-            warnings: gears.warnings().iter().map(ToString::to_string).collect(),
+            warnings: self.warnings(numbers),
             placement: PlacementDocument {
                 pinion_axial_mm: numbers.pinion_axial_mm,
                 wheel_axial_mm: numbers.wheel_axial_mm,
@@ -154,7 +160,7 @@ fn flank(contact: &FlankContact) -> FlankDocument {
 /// Meshes the gears at one placement; the design comes along for people's text.
 ///
 /// # Errors
-/// Bad input: a route that is not built, a paste or placement that nobody can mean, a gear set that is not there, cannot
+/// Bad input: a paste or placement that nobody can mean, a gear set that is not there, cannot
 /// be read or cannot exist.
 pub fn at(request: &MeshRequest, numbers: PlacementNumbers) -> Result<(Design, MeshDocument), Failure> {
     let numbers = numbers.checked()?;
@@ -167,13 +173,76 @@ pub fn at(request: &MeshRequest, numbers: PlacementNumbers) -> Result<(Design, M
     Ok((gears.design().clone(), document))
 }
 
-/// Meshes the gears at every placement of a CSV file, in its order, whatever the number of threads.
+/// Rows computed at once before they are handed on, and rows that one thread takes at once.
+const BLOCK: usize = 256;
+const PART: usize = 8;
+
+/// The gears and the placements of a file, ready to be meshed.
+pub struct Rows {
+    mesh: Mesh,
+    placements: Vec<PlacementNumbers>,
+}
+
+impl std::fmt::Debug for Rows {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("Rows")
+            .field("gears", &self.mesh.source)
+            .field("placements", &self.placements.len())
+            .finish_non_exhaustive()
+    }
+}
+
+/// Prepares to mesh the gears at every placement of a CSV file.
 ///
 /// # Errors
 /// As [`at`], and a placements file that cannot be read or has a bad row; then nothing is computed.
-pub fn at_placements(request: &MeshRequest, file: &Path) -> Result<Vec<MeshDocument>, Failure> {
+pub fn at_placements(request: &MeshRequest, file: &Path) -> Result<Rows, Failure> {
     let bytes = store::read_within(file, placements::LIMITS.bytes)?;
-    let rows = placements::read(&file.display().to_string(), &bytes)?;
+    let placements = placements::read(&file.display().to_string(), &bytes)?;
     let mesh = Mesh::prepare(request)?;
-    Ok(rows.par_iter().map(|numbers| mesh.at(numbers)).collect())
+    if request.route == Route::Fast {
+        // Before the threads start, which would wait for each other.
+        mesh.pair.prepare_fast();
+    }
+    Ok(Rows { mesh, placements })
+}
+
+impl Rows {
+    /// Hands on one JSON document a line, in the order of the file whatever the number of threads, some hundred rows at a
+    /// time, until `take` answers false: a long file needs no more memory than a short one. The next rows are computed
+    /// while the last ones are taken.
+    ///
+    /// # Errors
+    /// Only if a document cannot be written as JSON, which is a fault of the program.
+    pub fn json_lines(&self, mut take: impl FnMut(&str) -> bool) -> Result<(), Failure> {
+        std::thread::scope(|scope| {
+            let (sender, receiver) = std::sync::mpsc::sync_channel(1);
+            scope.spawn(move || {
+                for rows in self.placements.chunks(BLOCK) {
+                    let parts: Result<Vec<String>, serde_json::Error> =
+                        rows.par_chunks(PART).map(|part| self.lines(part)).collect();
+                    // Nobody may be there any more to take them.
+                    if sender.send(parts).is_err() {
+                        return;
+                    }
+                }
+            });
+            for parts in receiver {
+                let parts = parts.map_err(|error| Failure::other(format!("error: {error}.")))?;
+                if !parts.iter().all(|part| take(part)) {
+                    break;
+                }
+            }
+            Ok(())
+        })
+    }
+
+    fn lines(&self, rows: &[PlacementNumbers]) -> Result<String, serde_json::Error> {
+        let mut text = String::new();
+        for numbers in rows {
+            text.push_str(&serde_json::to_string(&self.mesh.at(numbers))?);
+            text.push('\n');
+        }
+        Ok(text)
+    }
 }

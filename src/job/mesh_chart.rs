@@ -194,7 +194,7 @@ impl ChartRequest {
 fn cell(mesh: &Mesh, numbers: &PlacementNumbers) -> Cell {
     let contact = mesh.contact(numbers);
     let flank = |side: Side| {
-        let map = contact::gap_map(mesh.pair(), numbers.placement(), side);
+        let map = contact::gap_map(mesh.pair(), numbers.placement(), side, mesh.route());
         let flank = contact.flank(side);
         CellFlank {
             print: print(mesh, side, map.as_ref(), flank),

@@ -53,7 +53,7 @@ pub(super) fn picture(mesh: &Mesh, numbers: &PlacementNumbers) -> Picture {
         },
     );
     let prints = Side::BOTH.map(|side| {
-        let map = contact::gap_map(&fine, numbers.placement(), side);
+        let map = contact::gap_map(&fine, numbers.placement(), side, mesh.route());
         print(mesh, side, map.as_ref(), contact.flank(side))
     });
     let mut picture = Picture::on(
@@ -315,7 +315,7 @@ fn motion(mesh: &Mesh, numbers: &PlacementNumbers, contact: &contact::Contact) -
     let curves: Vec<(Flank, Vec<(f64, f64)>)> = Side::BOTH
         .into_iter()
         .filter_map(|side| {
-            let curve = contact::first_touch_urad(mesh.pair(), numbers.placement(), side, ROLLS)?;
+            let curve = contact::first_touch_urad(mesh.pair(), numbers.placement(), side, mesh.route(), ROLLS)?;
             let least = curve.iter().fold(f64::INFINITY, |a, &(_, d)| if d < a { d } else { a });
             let lag = |shift: f64| {
                 curve
@@ -410,7 +410,7 @@ fn lash(mesh: &Mesh, numbers: &PlacementNumbers) -> Vec<Item> {
     );
     let mut items = vec![Item::Text(title.bold())];
     let pitch = mesh.gears().wheel_pitch_rad();
-    let curve = contact::lash_mm(mesh.pair(), numbers.placement(), ROLLS).unwrap_or_default();
+    let curve = contact::lash_mm(mesh.pair(), numbers.placement(), mesh.route(), ROLLS).unwrap_or_default();
     let (low, high) = curve
         .iter()
         .fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), &(_, l)| {

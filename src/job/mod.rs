@@ -16,6 +16,7 @@ pub mod placements;
 pub mod preload;
 pub mod preload_picture;
 mod problem_text;
+pub mod scenarios;
 pub mod shop_units;
 pub mod supports;
 

@@ -14,8 +14,8 @@ pub const HEADER: [&str; 4] = ["pinion_axial_mm", "wheel_axial_mm", "offset_mm",
 pub const LIMITS: Limits = Limits {
     bytes: 16 * 1024 * 1024,
 };
-/// Most rows of a placements file: at tens of milliseconds a placement, more is an accident.
-pub const MOST_ROWS: usize = 100_000;
+/// Most rows of a placements file: what its size allows, and a bound on memory.
+pub const MOST_ROWS: usize = 1_000_000;
 /// Farthest placement, mm: far beyond any axle, near enough for honest arithmetic.
 const FARTHEST_MM: f64 = 1000.0;
 /// Largest change of the shaft angle, degrees.
@@ -315,7 +315,7 @@ mod tests {
         text.push_str(&"0,0,0,0\n".repeat(MOST_ROWS));
         assert_eq!(rows(&text).expect("as many as are allowed").len(), MOST_ROWS);
         text.push_str("0,0,0,0\n");
-        assert_eq!(problems(&text), ["more than 100000 placements"]);
+        assert_eq!(problems(&text), ["more than 1000000 placements"]);
         assert!(read("big.csv", &vec![b'0'; LIMITS.bytes + 1]).is_err(), "too large");
     }
 }

@@ -7,6 +7,8 @@
 mod gears;
 mod head;
 mod note;
+mod scale;
+mod setting;
 mod stage;
 pub mod theme;
 mod widget;
@@ -17,17 +19,19 @@ use egui::{Rect, Ui, UiBuilder, Vec2, vec2};
 pub use gears::{gear_list_panel, gear_numbers_panel};
 pub use head::head_panel;
 pub use note::note_panel;
+pub use setting::setting_panel;
 pub use stage::{stage_captions_panel, stage_panel, turning_panel};
 pub use theme::Ink;
 pub use zones::Zones;
 
 use crate::view::{Command, WindowView};
 
-/// Which half of the side panel is shown when text is so large that both do not fit.
+/// Which part of the side panel is shown. With usual text the list is always there, above one of the others.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 enum SideTab {
-    #[default]
     List,
+    #[default]
+    Setting,
     Numbers,
 }
 
@@ -65,37 +69,65 @@ pub fn window_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) 
 }
 
 fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
-    if ink.large() {
-        let key = ui.id().with("tab");
-        let mut tab = ui.data(|data| data.get_temp::<SideTab>(key)).unwrap_or_default();
-        let tabs = [("Gear sets", SideTab::List), ("Numbers", SideTab::Numbers)];
-        let tabs = tabs.map(|(label, value)| widget::Cell { label, value, hint: "" });
-        if let Some(pressed) = widget::segments(ui, ink, "Show", &tabs, Some(tab)) {
-            tab = pressed;
-            ui.data_mut(|data| data.insert_temp(key, tab));
-        }
-        ui.add_space(ink.space(8.0));
-        match tab {
-            SideTab::List => gear_list_panel(ui, view, out),
-            SideTab::Numbers => {
-                egui::ScrollArea::vertical()
-                    .auto_shrink([false, false])
-                    .show(ui, |ui| gear_numbers_panel(ui, view));
+    let key = ui.id().with("tab");
+    let tab = ui.data(|data| data.get_temp::<SideTab>(key)).unwrap_or_default();
+    let choose = |ui: &mut Ui, tabs: &[(&'static str, SideTab)], out: &mut Vec<Command>| {
+        let cells: Vec<widget::Cell<SideTab>> = tabs
+            .iter()
+            .map(|&(label, value)| widget::Cell { label, value, hint: "" })
+            .collect();
+        ui.horizontal(|ui| {
+            if let Some(pressed) = widget::segments(ui, ink, "Show", &cells, Some(tab)) {
+                ui.data_mut(|data| data.insert_temp(key, pressed));
             }
+            if tab == SideTab::Setting && !ink.large() {
+                ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+                    setting::zero_cell(ui, ink, view, out);
+                });
+            }
+        });
+        ui.add_space(ink.space(8.0));
+    };
+    let below = |ui: &mut Ui, tab: SideTab, out: &mut Vec<Command>| {
+        egui::ScrollArea::vertical()
+            .id_salt(tab as u8)
+            .auto_shrink([false, false])
+            .show(ui, |ui| match tab {
+                SideTab::Numbers => gear_numbers_panel(ui, view),
+                SideTab::List | SideTab::Setting => {
+                    setting_panel(ui, view, out);
+                    if ink.large() {
+                        ui.add_space(ink.space(8.0));
+                        setting::zero_cell(ui, ink, view, out);
+                    }
+                }
+            });
+    };
+    if ink.large() {
+        let tabs = [
+            ("Gear sets", SideTab::List),
+            ("Setting", SideTab::Setting),
+            ("Numbers", SideTab::Numbers),
+        ];
+        choose(ui, &tabs, out);
+        if tab == SideTab::List {
+            gear_list_panel(ui, view, out);
+        } else {
+            below(ui, tab, out);
         }
         return;
     }
     let inside = ui.max_rect();
-    let split = (inside.bottom() - gears::numbers_height(ink)).max(inside.top() + 0.3 * inside.height());
+    let needed = gears::numbers_height(ink).max(setting::setting_height(ink)) + ink.scaled(28.0) + ink.space(8.0);
+    let split = (inside.bottom() - needed).max(inside.top() + 0.3 * inside.height());
     let list = Rect::from_min_max(inside.min, egui::pos2(inside.right(), split - ink.space(12.0)));
-    let numbers = Rect::from_min_max(egui::pos2(inside.left(), split), inside.max);
+    let rest = Rect::from_min_max(egui::pos2(inside.left(), split), inside.max);
     in_zone(ui, "list", list, Vec2::ZERO, |ui| gear_list_panel(ui, view, out));
     ui.painter()
         .hline(inside.x_range(), split - ink.space(6.0), ink.line(1.0, |t| t.line));
-    in_zone(ui, "numbers", numbers, Vec2::ZERO, |ui| {
-        egui::ScrollArea::vertical()
-            .auto_shrink([false, false])
-            .show(ui, |ui| gear_numbers_panel(ui, view));
+    in_zone(ui, "rest", rest, Vec2::ZERO, |ui| {
+        choose(ui, &[("Setting", SideTab::Setting), ("Numbers", SideTab::Numbers)], out);
+        below(ui, tab, out);
     });
 }
 

@@ -118,8 +118,10 @@ fn command_of_key(key: Key, shift: bool, view: &WindowView<'_>) -> Option<Comman
         Key::Num2 => Command::LookFrom(Viewpoint::Pinion),
         Key::Num3 => Command::LookFrom(Viewpoint::RingGear),
         Key::Num4 => Command::LookFrom(Viewpoint::Above),
+        Key::Num5 => Command::LookFrom(Viewpoint::Mesh),
         Key::F => Command::SetProjection(other_projection(view.stage.projection)),
         Key::Space if view.stage.missing.is_none() => Command::SetTurning(!view.stage.turning),
+        Key::R if view.stage.missing.is_none() => Command::SetRocking(!view.stage.rocking),
         Key::Period if view.stage.missing.is_none() => Command::TurnTeeth(1),
         Key::Comma if view.stage.missing.is_none() => Command::TurnTeeth(-1),
         _ => return None,
@@ -176,12 +178,12 @@ const fn key_hint(viewpoint: Viewpoint) -> &'static str {
         Viewpoint::Pinion => "Along the pinion's axis, from the flange. Key 2",
         Viewpoint::RingGear => "Along the ring gear's axis, from the toothed side. Key 3",
         Viewpoint::Above => "From above. Key 4",
+        Viewpoint::Mesh => "Close to the mesh, from inside the ring gear. Key 5",
     }
 }
 
 /// What the picture shows and what it does not.
-const WHAT_IS_DRAWN: &str =
-    "Pitch cones, one line a tooth; teeth are not drawn. Yellow: one tooth of each gear is marked.";
+const WHAT_IS_DRAWN: &str = "The computed gears in mesh, true to scale. Yellow: one tooth of each is marked.";
 
 /// What the picture is, in a frame as on a drawing, so that it can be read whatever lies behind it. With large text
 /// the second rank gives way to the picture and is said when the pointer rests on the first.
@@ -226,7 +228,7 @@ pub fn turning_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>)
     let stage = &view.stage;
     ui.add_enabled_ui(stage.missing.is_none(), |ui| {
         let buttons = |ui: &mut Ui, out: &mut Vec<Command>| {
-            for (face, command) in work_buttons(stage.turning) {
+            for (face, command) in work_buttons(motion(view)) {
                 if widget::button(ui, &ink, &face).clicked() {
                     out.push(command);
                 }
@@ -259,8 +261,25 @@ fn hand_hint(ui: &mut Ui, ink: &Ink) {
     }
 }
 
+/// What moves by itself.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Motion {
+    Rest,
+    Turning,
+    Rocking,
+}
+
+fn motion(view: &WindowView<'_>) -> Motion {
+    match (view.stage.turning, view.stage.rocking) {
+        (true, _) => Motion::Turning,
+        (false, true) => Motion::Rocking,
+        (false, false) => Motion::Rest,
+    }
+}
+
 /// What can be done at the stage, in the order of the work line.
-fn work_buttons(turning: bool) -> [(ButtonFace<'static>, Command); 3] {
+fn work_buttons(motion: Motion) -> [(ButtonFace<'static>, Command); 4] {
+    let (turning, rocking) = (motion == Motion::Turning, motion == Motion::Rocking);
     let (label, rank) = if turning {
         ("Stop", Rank::Plain)
     } else {
@@ -281,6 +300,15 @@ fn work_buttons(turning: bool) -> [(ButtonFace<'static>, Command); 3] {
                 rank,
             },
             Command::SetTurning(!turning),
+        ),
+        (
+            ButtonFace {
+                label: if rocking { "Stop rocking" } else { "Rock ring gear" },
+                longest: "Rock ring gear",
+                key: "R",
+                rank: Rank::Plain,
+            },
+            Command::SetRocking(!rocking),
         ),
         (plain("One tooth back", ","), Command::TurnTeeth(-1)),
         (plain("One tooth on", "."), Command::TurnTeeth(1)),
@@ -326,7 +354,7 @@ fn turned(gear: &str, turns: i64, teeth: i64) -> String {
 fn work_rows(ui: &Ui, ink: &Ink, width: f32) -> (f32, bool) {
     let gap = ui.spacing().item_spacing.x;
     let (mut rows, mut used) = (1.0, 0.0);
-    for (face, _) in work_buttons(false) {
+    for (face, _) in work_buttons(Motion::Rest) {
         let button = face.size(ui, ink).x;
         if used > 0.0 && used + button > width {
             rows += 1.0;
@@ -346,7 +374,7 @@ pub(super) fn turning_height(ui: &Ui, ink: &Ink, width: f32) -> f32 {
     match work_rows(ui, ink, width) {
         (_, false) => ink.scaled(48.0),
         (rows, true) => {
-            let button = work_buttons(false)[0].0.size(ui, ink).y;
+            let button = work_buttons(Motion::Rest)[0].0.size(ui, ink).y;
             let readout = 2.0 * ink.scaled(18.0);
             (rows * (button + ui.spacing().item_spacing.y) + readout + 2.0 * ink.space(8.0)).ceil()
         }

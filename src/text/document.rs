@@ -1,5 +1,7 @@
 //! A TOML document whose tables are asked for their keys, one by one.
 
+mod list;
+
 use std::ops::{Range, RangeInclusive};
 
 use toml::Spanned;

@@ -1,6 +1,6 @@
 //! What a person can ask for at the window. Panels write these, one place carries them out.
 
-use super::{Projection, TextSize, Theme, Viewpoint};
+use super::{Projection, Setting, TextSize, Theme, Viewpoint};
 use crate::quantity::Units;
 
 /// One wish of the person at the window.
@@ -12,6 +12,10 @@ pub enum Command {
     SetTurning(bool),
     /// Turn by whole teeth; negative is backward.
     TurnTeeth(i32),
+    /// Hold the pinion and rock the ring gear between both sides of its teeth, or stop.
+    SetRocking(bool),
+    /// Stand the gears elsewhere.
+    Set(Setting),
     /// Draw on paper or on slate.
     SetTheme(Theme),
     /// Make all text larger or smaller.

@@ -2,21 +2,21 @@
 //!
 //! Panels and the stage read [`WindowView`] and write [`Command`]s; one place, the window's session, carries them
 //! out. [`look`] holds the colours and text sizes, [`gear_list`] the gear sets with their numbers as the trade reads
-//! them, [`blanks`] the plain bodies on the stage, [`turn`] how far they have been turned, [`orbit`] the eye that
-//! looks at them.
+//! them, [`StagePair`] what is drawn of a set and computed with it, [`turn`] how far it has been turned, [`orbit`] the eye
+//! that looks at it.
 
-pub mod blanks;
 mod command;
 pub mod gear_list;
 pub mod look;
 pub mod orbit;
+mod pair;
 pub mod turn;
 
-pub use blanks::Blanks;
 pub use command::Command;
 pub use gear_list::{GearEntry, GearNumbers, Origin};
 pub use look::{Rgb, TextSize, Theme};
 pub use orbit::{Orbit, Projection, Viewpoint};
+pub use pair::{Done, Job, Play, Print, Scene, Setting, SettingContact, StagePair};
 pub use turn::Turn;
 
 use crate::quantity::Units;
@@ -56,6 +56,12 @@ pub struct StageView<'a> {
     pub turning: bool,
     /// How far the pair has been turned.
     pub turn: Turn,
+    /// Whether the ring gear is rocked between both sides of the pinion's teeth.
+    pub rocking: bool,
+    /// How far both gears stand from where they were designed to.
+    pub setting: Setting,
+    /// What comes of it; none while the gears are being made.
+    pub contact: Option<SettingContact>,
     /// Why there is nothing to look at, if there is not.
     pub missing: Option<&'a str>,
     /// The named place it is seen from, if it is one.

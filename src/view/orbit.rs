@@ -12,6 +12,7 @@ use core::f64::consts::{FRAC_PI_2, LN_2, PI, TAU};
 
 use nalgebra::Vector3;
 
+use super::Scene;
 use crate::numerics::math;
 
 /// How the stage is mapped to the screen.
@@ -36,11 +37,13 @@ pub enum Viewpoint {
     RingGear,
     /// From above.
     Above,
+    /// Close to where the teeth meet, from inside the ring gear.
+    Mesh,
 }
 
 impl Viewpoint {
     /// All of them, in the order in which they are offered.
-    pub const ALL: [Self; 4] = [Self::Corner, Self::Pinion, Self::RingGear, Self::Above];
+    pub const ALL: [Self; 5] = [Self::Corner, Self::Pinion, Self::RingGear, Self::Above, Self::Mesh];
 
     /// The word on the button.
     pub const fn label(self) -> &'static str {
@@ -49,6 +52,7 @@ impl Viewpoint {
             Self::Pinion => "Pinion",
             Self::RingGear => "Ring gear",
             Self::Above => "Above",
+            Self::Mesh => "Mesh",
         }
     }
 
@@ -59,6 +63,7 @@ impl Viewpoint {
             Self::Pinion => "Along the pinion, from the flange",
             Self::RingGear => "Along the ring gear's axis, toothed side",
             Self::Above => "From above",
+            Self::Mesh => "The mesh, toe ends toward you",
         }
     }
 
@@ -69,6 +74,7 @@ impl Viewpoint {
             Self::Pinion => [FRAC_PI_2, 0.0],
             Self::RingGear => [0.0, 0.0],
             Self::Above => [0.0, FRAC_PI_2],
+            Self::Mesh => [-0.40 * PI, 0.04 * PI],
         }
     }
 }
@@ -86,6 +92,8 @@ pub struct Orbit {
     projection: Projection,
     home_target_mm: Vector3<f64>,
     home_height_mm: f64,
+    mesh_mm: Vector3<f64>,
+    mesh_height_mm: f64,
 }
 
 /// The eye as axes of the axle's frame: unit vectors and a point, mm.
@@ -114,25 +122,36 @@ impl Orbit {
             projection: Projection::default(),
             home_target_mm: centre_mm,
             home_height_mm,
+            mesh_mm: centre_mm,
+            mesh_height_mm: home_height_mm / 6.0,
         }
     }
 
     /// The same direction and projection around other gears.
     #[must_use]
-    pub fn moved_to(self, centre_mm: Vector3<f64>, radius_mm: f64) -> Self {
-        Self {
+    pub fn moved_to(self, scene: &Scene) -> Self {
+        let mut moved = Self {
             azimuth_rad: self.azimuth_rad,
             elevation_rad: self.elevation_rad,
             projection: self.projection,
-            ..Self::around(centre_mm, radius_mm, Viewpoint::default())
+            mesh_mm: scene.mesh_mm,
+            mesh_height_mm: scene.mesh_height_mm,
+            ..Self::around(scene.centre_mm, scene.radius_mm, Viewpoint::default())
+        };
+        if self.viewpoint() == Some(Viewpoint::Mesh) {
+            moved.look_from(Viewpoint::Mesh);
         }
+        moved
     }
 
-    /// Looks from a named place, the whole pair in view.
+    /// Looks from a named place: the whole pair in view, or the mesh and no more.
     pub fn look_from(&mut self, viewpoint: Viewpoint) {
         [self.azimuth_rad, self.elevation_rad] = viewpoint.angles_rad();
-        self.target_mm = self.home_target_mm;
-        self.height_mm = self.home_height_mm;
+        (self.target_mm, self.height_mm) = if viewpoint == Viewpoint::Mesh {
+            (self.mesh_mm, self.mesh_height_mm)
+        } else {
+            (self.home_target_mm, self.home_height_mm)
+        };
     }
 
     /// The named place it looks from, if it is one (whatever the zoom).
@@ -154,11 +173,11 @@ impl Orbit {
     }
 
     /// Makes what is seen larger by so many notches of the wheel, eight of which double it; between a quarter and
-    /// twelve times the whole pair. So many notches back show the same again.
+    /// forty times the whole pair, where the lash is seen. So many notches back show the same again.
     pub fn zoom(&mut self, notches: f64) {
         if notches.is_finite() {
             let height_mm = self.height_mm * math::exp(-notches * (LN_2 / 8.0));
-            self.height_mm = height_mm.clamp(self.home_height_mm / 12.0, self.home_height_mm * 4.0);
+            self.height_mm = height_mm.clamp(self.home_height_mm / 40.0, self.home_height_mm * 4.0);
         }
     }
 
@@ -268,6 +287,8 @@ mod tests {
         let above = orbit(Viewpoint::Above).eye();
         assert_direction(above.forward, [0.0, 1.0, 0.0]);
         assert_direction(above.right, [1.0, 0.0, 0.0]);
+        let mesh = orbit(Viewpoint::Mesh).eye();
+        assert!(mesh.forward.x > 0.8, "outward from inside the ring gear: {mesh:?}");
         for viewpoint in Viewpoint::ALL {
             assert_eq!(
                 orbit(viewpoint).viewpoint(),
@@ -349,7 +370,7 @@ mod tests {
         for _ in 0..200 {
             orbit.zoom(1.5);
         }
-        assert!((orbit.height_mm() - home / 12.0).abs() < 1e-12, "nearest");
+        assert!((orbit.height_mm() - home / 40.0).abs() < 1e-12, "nearest");
         for _ in 0..200 {
             orbit.zoom(-1.5);
         }

@@ -220,7 +220,7 @@ fn bad_rows_are_reported_with_their_lines() {
 fn bad_input_says_what_to_do_and_prints_nothing() {
     let header = "tests/commands/mesh_inputs/other_header.csv";
     for (arguments, said) in [
-        (&[SET, "--route", "fast"] as &[&str], "not built yet"),
+        (&[SET, "--route", "quick"] as &[&str], "possible values: exact, fast"),
         (&[SET, "--paste", "0"], "--paste"),
         (&[SET, "--paste", "nan"], "--paste"),
         (&[SET, "--pinion-axial", "inf"], "--pinion-axial"),
@@ -237,6 +237,89 @@ fn bad_input_says_what_to_do_and_prints_nothing() {
         assert_eq!((run.code, run.out.as_str()), (2, ""), "{arguments:?}");
         assert!(run.err.contains(said), "{arguments:?}: {}", run.err);
     }
+}
+
+/// The fast route answers in the same words and numbers as the exact one, near enough for a drag.
+#[test]
+fn the_fast_route_says_what_the_exact_one_says() {
+    let place = [
+        "--pinion-axial",
+        "0.06",
+        "--wheel-axial",
+        "-0.04",
+        "--offset-shift",
+        "0.02",
+    ];
+    let ask = |route: &str| document(&[&[SET, "--route", route], &place as &[&str]].concat());
+    let (fast, exact) = (ask("fast"), ask("exact"));
+    assert_eq!((&fast["route"], &exact["route"]), (&"fast".into(), &"exact".into()));
+    assert_eq!(fast["geometry"], exact["geometry"]);
+    let near = |pointer: &str, tolerance: f64| {
+        let number = |d: &Value| d.pointer(pointer).and_then(Value::as_f64).expect("a number");
+        let (a, b) = (number(&fast), number(&exact));
+        assert!((a - b).abs() < tolerance, "{pointer}: fast {a}, exact {b}");
+        assert!(
+            a.to_bits() != b.to_bits(),
+            "{pointer}: the fast route must not be the exact one"
+        );
+    };
+    near("/lash_mm/mean", 1e-3);
+    for flank in ["drive", "coast"] {
+        near(&format!("/{flank}/pattern/area_fraction"), 0.008);
+        near(&format!("/{flank}/pattern/centroid/0"), 0.008);
+        near(&format!("/{flank}/pattern/centroid/1"), 0.02);
+        near(&format!("/{flank}/transmission_error_urad"), 6.0);
+    }
+}
+
+/// Far out the fast route says that it is not to be trusted; the exact one has nothing to say.
+#[test]
+fn the_fast_route_warns_beyond_its_reach() {
+    for (route, wheel, warned) in [
+        ("fast", "0.31", true),
+        ("fast", "-0.3", false),
+        ("exact", "0.31", false),
+    ] {
+        let document = document(&[SET, "--route", route, "--wheel-axial", wheel]);
+        let warnings = document["warnings"].as_array().expect("a list");
+        let found = warnings
+            .iter()
+            .any(|w| w.as_str().is_some_and(|w| w.contains("fast route")));
+        assert_eq!(found, warned, "{route} {wheel}: {warnings:?}");
+    }
+}
+
+/// A reader that has seen enough ends the program quietly.
+#[test]
+fn many_rows_stream_until_nobody_reads() {
+    use std::io::{BufRead, BufReader};
+    let folder = std::env::temp_dir().join(format!("lashwright-rows-{}", std::process::id()));
+    std::fs::create_dir_all(&folder).expect("a folder");
+    let file = folder.join("many.csv");
+    let rows: Vec<String> = (0..20_000)
+        .map(|k| format!("{},0,0,0\n", 0.2 * f64::from(k) / 20_000.0))
+        .collect();
+    let text = format!(
+        "pinion_axial_mm,wheel_axial_mm,offset_mm,shaft_angle_deg\n{}",
+        rows.concat()
+    );
+    lashwright::store::write_whole(&file, text.as_bytes()).expect("written");
+    let mut child = std::process::Command::new(env!("CARGO_BIN_EXE_lashwright"))
+        .args(["mesh", SET, "--route", "fast", "--placements"])
+        .arg(&file)
+        .stdout(std::process::Stdio::piped())
+        .spawn()
+        .expect("it runs");
+    let mut lines = BufReader::new(child.stdout.take().expect("piped")).lines();
+    for k in 0..5 {
+        let line = lines.next().expect("a line").expect("text");
+        let row: Value = serde_json::from_str(&line).expect("one document a line");
+        let moved = row["placement"]["pinion_axial_mm"].as_f64().expect("a number");
+        assert!((moved - 0.2 * f64::from(k) / 20_000.0).abs() < 1e-12, "in order");
+    }
+    drop(lines);
+    assert!(child.wait().expect("it ends").success(), "ends quietly");
+    std::fs::remove_dir_all(&folder).expect("removed");
 }
 
 /// A file that reads well and whose gears cannot exist.

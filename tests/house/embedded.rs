@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 use lashwright::catalogue;
+use lashwright::exercise::{Exercise, Scenario};
 use lashwright::job::{gear_sets, supports};
 
 /// Names of the TOML files in a folder, without the ending.
@@ -27,6 +28,20 @@ fn every_gear_set_is_embedded_and_read() {
     let sets = gear_sets::embedded().unwrap_or_else(|failure| panic!("{failure}"));
     let titles: BTreeSet<&str> = sets.iter().map(|s| s.design.name.as_str()).collect();
     assert_eq!(titles.len(), sets.len(), "names shown to people must differ");
+}
+
+#[test]
+fn every_scenario_is_embedded_read_and_can_be_prepared() {
+    let embedded: BTreeSet<String> = catalogue::SCENARIOS.iter().map(|e| e.name.to_owned()).collect();
+    assert_eq!(
+        embedded,
+        names_in("scenarios"),
+        "list in src/catalogue against the folder"
+    );
+    for entry in catalogue::SCENARIOS {
+        let scenario = Scenario::from_toml(entry.text).unwrap_or_else(|p| panic!("{}: {:?}", entry.name, p.list()));
+        Exercise::prepare(scenario, &catalogue::Shelf).unwrap_or_else(|error| panic!("{}: {error}", entry.name));
+    }
 }
 
 #[test]

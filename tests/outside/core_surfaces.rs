@@ -1,6 +1,6 @@
 //! Geometry and gaps as the checks ask the core for them.
 
-use lashwright::contact::{Pair, Placement, gap_map};
+use lashwright::contact::{Pair, Placement, Route, gap_map};
 use lashwright::document::mesh::GeometryDocument;
 use lashwright::gear::{Design, GearSet, Side};
 
@@ -14,7 +14,7 @@ pub(crate) fn geometry(design: &Design) -> Result<GeometryDocument, String> {
 pub(crate) fn gap_map_um(design: &Design, placement: &Placement, side: usize) -> Result<Vec<([f64; 2], f64)>, String> {
     let set = GearSet::new(design.clone()).map_err(|error| error.to_string())?;
     let side = if side == 0 { Side::Drive } else { Side::Coast };
-    let map = gap_map(&Pair::new(set), *placement, side).ok_or("no contact")?;
+    let map = gap_map(&Pair::new(set), *placement, side, Route::Exact).ok_or("no contact")?;
     let (nx, ny) = map.size();
     let mut found = Vec::new();
     for i in 0..=nx {

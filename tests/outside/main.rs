@@ -10,6 +10,7 @@ mod core_surfaces;
 mod crown_gear;
 mod crown_gear_core;
 mod explicit_pinion;
+mod gauge_study;
 mod handbook_bevels;
 mod hunting_tooth;
 mod iso_23509;

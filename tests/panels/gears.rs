@@ -73,6 +73,8 @@ fn the_chosen_set_is_in_view_in_a_long_list() {
 #[test]
 fn numbers_of_the_chosen_set_in_both_units() {
     let mut harness = window(USUAL, Desk::with_sets(3));
+    harness.get_by_label("Show: Numbers").click();
+    harness.run();
     for label in [
         "Teeth: 11 to 41, hunting",
         "Ratio: 3.727",
@@ -94,9 +96,14 @@ fn numbers_of_the_chosen_set_in_both_units() {
 fn an_empty_list_says_so() {
     let mut harness = window(USUAL, Desk::with_sets(0));
     harness.get_by_label("No gear set was found.");
-    harness.get_by_label("Choose a gear set to see it on the stage.");
     harness.get_by_label("Turn pinion").click();
+    harness.get_by_label("Rock ring gear").click();
     harness.key_press(Key::Space);
+    harness.key_press(Key::R);
+    harness.run();
+    harness.get_by_label("Show: Numbers").click();
+    harness.run();
+    harness.get_by_label("Choose a gear set to see it on the stage.");
     harness.run();
     assert_eq!(asked(&mut harness), [], "there is nothing to turn");
 }

@@ -3,6 +3,7 @@
 mod fit;
 mod gears;
 mod head;
+mod setting;
 mod stage;
 
 use egui::Vec2;
@@ -11,7 +12,8 @@ use lashwright::gear::{DepthTaper, Design, EaseOff};
 use lashwright::panels::{theme, window_panel};
 use lashwright::quantity::Units;
 use lashwright::view::{
-    Command, GearEntry, Origin, Projection, StageView, TextSize, Theme, Turn, Viewpoint, WindowView,
+    Command, GearEntry, Origin, Print, Projection, Setting, SettingContact, StageView, TextSize, Theme, Turn,
+    Viewpoint, WindowView,
 };
 
 /// What a test shows, and what was asked for.
@@ -23,6 +25,8 @@ struct Desk {
     units: Units,
     turn: Turn,
     turning: bool,
+    rocking: bool,
+    setting: Setting,
     projection: Projection,
     asked: Vec<Command>,
 }
@@ -40,6 +44,8 @@ impl Desk {
             units: Units::Metric,
             turn: Turn::new(11, 41),
             turning: false,
+            rocking: false,
+            setting: Setting::default(),
             projection: Projection::Perspective,
             asked: Vec::new(),
         }
@@ -55,6 +61,9 @@ impl Desk {
             stage: StageView {
                 turning: self.turning,
                 turn: self.turn,
+                rocking: self.rocking,
+                setting: self.setting,
+                contact: self.chosen.is_some().then_some(CONTACT),
                 missing: self.chosen.is_none().then_some("No gear set is chosen."),
                 viewpoint: Some(Viewpoint::Corner),
                 projection: self.projection,
@@ -62,6 +71,19 @@ impl Desk {
         }
     }
 }
+
+/// Numbers that nobody computed: panels only show them.
+const CONTACT: SettingContact = SettingContact {
+    exact: true,
+    lash_mm: Some([0.198, 0.2203]),
+    prints: [
+        Some(Print {
+            area: 0.264,
+            centre: [-0.022, 0.16],
+        }),
+        None,
+    ],
+};
 
 /// Invented sets: 11 teeth against 41, 42, 43 …
 fn design(number: u32) -> Design {

@@ -125,6 +125,8 @@ fn keys_act_when_nothing_else_has_the_keyboard() {
         (Key::Num2, Command::LookFrom(Viewpoint::Pinion)),
         (Key::Num3, Command::LookFrom(Viewpoint::RingGear)),
         (Key::Num4, Command::LookFrom(Viewpoint::Above)),
+        (Key::Num5, Command::LookFrom(Viewpoint::Mesh)),
+        (Key::R, Command::SetRocking(true)),
         (Key::F, Command::SetProjection(Projection::Flat)),
         (Key::Space, Command::SetTurning(true)),
         (Key::Period, Command::TurnTeeth(1)),
@@ -178,6 +180,15 @@ fn the_button_says_what_it_does_next() {
     harness.get_by_label("Stop").click();
     harness.run();
     assert_eq!(asked(&mut harness), [Command::SetTurning(false)]);
+    harness.get_by_label("Rock ring gear").click();
+    harness.run();
+    assert_eq!(asked(&mut harness), [Command::SetRocking(true)]);
+    harness.state_mut().turning = false;
+    harness.state_mut().rocking = true;
+    harness.run();
+    harness.get_by_label("Stop rocking").click();
+    harness.run();
+    assert_eq!(asked(&mut harness), [Command::SetRocking(false)]);
 }
 
 #[test]

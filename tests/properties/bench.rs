@@ -5,7 +5,7 @@ use std::sync::{Arc, LazyLock};
 use lashwright::axle::{Assembly, Layout, Member, Nut, Truth};
 use lashwright::bench::{
     Bench, Brushing, CapTorque, Cleaned, Level, Measurand, Operation, Part, Precaution, Predicted, Ring, Setting,
-    ShimPiece, ShimPlace, Side, SpacerChoice, Start, Toward, Turned, limits,
+    ShimPiece, ShimPlace, Side, SpacerChoice, Start, StemChoice, Tool, Toward, Turned, limits,
 };
 use lashwright::contact::Pair;
 use proptest::prelude::*;
@@ -107,6 +107,28 @@ fn any_measurand() -> impl Strategy<Value = Measurand> {
     ]
 }
 
+/// Any instrument of the bench, or none: then the fitting one is taken.
+fn any_tool() -> impl Strategy<Value = Option<String>> {
+    let names: Vec<String> = Tool::usual().into_iter().map(|t| t.name).collect();
+    proptest::option::weighted(0.2, proptest::sample::select(names))
+}
+
+/// The instrument for a quantity.
+fn fitting_tool(what: Measurand) -> &'static str {
+    match what {
+        Measurand::NutTorque { .. } => "large_dial_wrench",
+        Measurand::BreakawayTorque { .. } | Measurand::RollingTorque { .. } | Measurand::CarrierTorque { .. } => {
+            "small_dial_wrench"
+        }
+        Measurand::PinionDepth { .. } => "depth_gauge",
+        Measurand::ShimPiece { .. } | Measurand::ShimPack { .. } => "micrometer",
+        Measurand::SeatGap { .. } => "feeler",
+        Measurand::WheelTemperature { .. } => "thermometer",
+        Measurand::Print { .. } => "eye",
+        _ => "dial_indicator",
+    }
+}
+
 fn any_pinion_operation() -> impl Strategy<Value = Operation> {
     prop_oneof![
         (any_place(), proptest::collection::vec(0..25_u32, 0..4))
@@ -136,12 +158,12 @@ fn any_pinion_operation() -> impl Strategy<Value = Operation> {
         any_precautions().prop_map(|precautions| Operation::RemoveNut { precautions }),
         (0.0..700.0_f64, any_precautions()).prop_map(|(torque_nm, precautions)| Operation::TightenNut {
             torque_nm,
-            wrench: "click wrench".to_owned(),
+            wrench: "click_wrench".to_owned(),
             precautions
         }),
         (-90.0..90.0_f64, any_precautions()).prop_map(|(angle_deg, precautions)| Operation::TurnNut {
             angle_deg,
-            wrench: Some("beam wrench".to_owned()),
+            wrench: Some("large_dial_wrench".to_owned()),
             precautions
         }),
         Just(Operation::BoltCartridge {}),
@@ -179,10 +201,11 @@ fn any_wheel_operation() -> impl Strategy<Value = Operation> {
 
 fn any_other_operation() -> impl Strategy<Value = Operation> {
     prop_oneof![
-        6 => any_measurand().prop_map(|what| Operation::Measure {
+        6 => (any_measurand(), any_tool(), any::<bool>()).prop_map(|(what, tool, set_up_again)| Operation::Measure {
             what,
-            instrument: "dial indicator".to_owned(),
-            set_up_again: false
+            instrument: tool.unwrap_or_else(|| fitting_tool(what).to_owned()),
+            set_up_again,
+            stem: StemChoice::SquareToTrace,
         }),
         1 => Just(Operation::CompareNumbers {}),
         1 => prop_oneof![

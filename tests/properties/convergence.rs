@@ -102,7 +102,7 @@ fn the_map_of_gaps_has_no_holes() {
                 ..Placement::NOMINAL
             };
             for side in Side::BOTH {
-                let map = gap_map(&pair, placement, side).expect("the flanks touch");
+                let map = gap_map(&pair, placement, side, Route::Exact).expect("the flanks touch");
                 let (columns, rows) = map.size();
                 for i in 0..columns {
                     let from = (0..rows)

@@ -8,8 +8,12 @@ mod bench;
 mod convergence;
 #[path = "../outside/core.rs"]
 mod core;
+mod fast_route;
 mod gear_pairs;
+mod instruments;
 mod random_sets;
 mod reading;
 mod roots;
+mod scenarios;
 mod solid;
+mod stage_pair;

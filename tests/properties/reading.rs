@@ -2,7 +2,7 @@
 
 use lashwright::catalogue;
 use lashwright::gear::Design;
-use lashwright::job::{gear_sets, problem_text};
+use lashwright::job::{gear_sets, problem_text, scenarios};
 use lashwright::numerics::random::Stream;
 use lashwright::text::{Limits, decode};
 use proptest::prelude::*;
@@ -103,6 +103,31 @@ fn damaged_gear_set_files_never_panic() {
             good += 1;
         } else {
             bad += 1;
+        }
+    }
+    println!("{good} still good, {bad} refused");
+    assert!(
+        good > 100 && bad > 10_000,
+        "damage of both kinds is wanted: {good} good, {bad} bad"
+    );
+}
+
+#[test]
+fn damaged_scenario_files_never_panic() {
+    let mut stream = Stream::new(20_260_102, "damaged scenario files");
+    let (mut good, mut bad) = (0, 0);
+    for round in 0..INPUTS {
+        let scenario = &catalogue::SCENARIOS[round as usize % catalogue::SCENARIOS.len()];
+        let bytes = damaged(&mut stream, scenario.text);
+        match scenarios::read("fuzzed.toml", &bytes, None) {
+            Ok(found) => {
+                assert!(!found.exercise.scenario().told.is_empty(), "checked");
+                good += 1;
+            }
+            Err(failure) => {
+                assert!(failure.text.contains("fuzzed.toml"), "names the file: {failure}");
+                bad += 1;
+            }
         }
     }
     println!("{good} still good, {bad} refused");

@@ -2,8 +2,9 @@
 
 use lashwright::app::stage::{Drawing, Part, part_color};
 use lashwright::app::{AppError, Picture, PictureRequest, draw};
+use lashwright::gear;
 use lashwright::numerics::math;
-use lashwright::view::{Projection, Theme, Viewpoint};
+use lashwright::view::{Projection, Setting, Theme, Viewpoint};
 use nalgebra::Vector3;
 
 /// Left, top, right and bottom of the pixels of one colour (the first pixel, and one past the last).
@@ -19,14 +20,6 @@ fn extent(picture: &Picture, part: Part) -> Option<[f64; 4]> {
         }
     }
     found
-}
-
-fn count(picture: &Picture, part: Part) -> usize {
-    picture
-        .rgba
-        .chunks_exact(4)
-        .filter(|pixel| pixel[..3] == part_color(part))
-        .count()
 }
 
 fn parts(viewpoint: Viewpoint, turned_teeth: i32) -> PictureRequest {
@@ -67,45 +60,143 @@ fn assert_near(what: &str, got: f64, wanted: f64) {
 fn pictures_show_the_projected_geometry() {
     ring_gear_stands_where_it_is_projected();
     pinion_lies_below_the_middle_and_to_the_right();
+    as_many_teeth_are_drawn_as_the_ring_gear_has();
     marks_turn_with_the_teeth();
+    moved_gears_are_drawn_where_they_were_moved();
     the_whole_window_wears_the_look();
+}
+
+/// Smallest and largest pixel place of a gear's corners, from the left and from the top.
+fn projected(picture: &Picture, corners: impl Iterator<Item = Vector3<f64>>) -> [f64; 4] {
+    corners.fold(
+        [f64::INFINITY, f64::INFINITY, f64::NEG_INFINITY, f64::NEG_INFINITY],
+        |[l, t, r, b], corner| {
+            let [x, y] = picture.report.pixel_of(corner).expect("flat");
+            [l.min(x), t.min(y), r.max(x), b.max(y)]
+        },
+    )
+}
+
+/// A point of the ring gear turned about its axis.
+fn turned(point: Vector3<f64>, angle_rad: f64) -> Vector3<f64> {
+    let (sin, cos) = math::sin_cos(angle_rad);
+    Vector3::new(point.x * cos - point.y * sin, point.x * sin + point.y * cos, point.z)
 }
 
 fn ring_gear_stands_where_it_is_projected() {
     let Some(picture) = drawn(&parts(Viewpoint::RingGear, 0)) else {
         return;
     };
-    let report = &picture.report;
-    let radius = report.blanks.wheel.outline.outer_radius_mm();
-    let pixel = |x: f64, y: f64| report.pixel_of(Vector3::new(x, y, 0.0)).expect("flat");
-    let [left, top, _, bottom] = extent(&picture, Part::Wheel).expect("the ring gear is in the picture");
-    assert_near("left edge of the ring gear", left, pixel(-radius, 0.0)[0]);
-    assert_near("upper edge of the ring gear", top, pixel(0.0, -radius)[1]);
-    assert_near("lower edge of the ring gear", bottom, pixel(0.0, radius)[1]);
-    let wheel = count(&picture, Part::Wheel);
-    let traces = count(&picture, Part::Traces);
-    println!(
-        "ring gear {wheel} px, traces {traces} px, pinion {} px",
-        count(&picture, Part::Pinion)
-    );
-    assert!(traces > 300 && traces < wheel, "traces are drawn on it");
+    let [left, top, _, bottom] = projected(&picture, picture.report.pair.wheel.points_mm().iter().copied());
+    // Teeth reach to the rim, so that body, flanks and mark together are the gear; the pinion lies inside of it on
+    // three sides.
+    let parts = [Part::Wheel, Part::Flanks, Part::Mark].map(|part| extent(&picture, part));
+    let seen = parts
+        .into_iter()
+        .flatten()
+        .reduce(|a, b| [a[0].min(b[0]), a[1].min(b[1]), a[2].max(b[2]), a[3].max(b[3])])
+        .expect("the ring gear is in the picture");
+    assert_near("left edge of the ring gear", seen[0], left);
+    assert_near("upper edge of the ring gear", seen[1], top);
+    assert_near("lower edge of the ring gear", seen[3], bottom);
 }
 
 fn pinion_lies_below_the_middle_and_to_the_right() {
     let Some(picture) = drawn(&parts(Viewpoint::RingGear, 0)) else {
         return;
     };
-    let report = &picture.report;
-    let outline = &report.blanks.pinion.outline;
-    let [front_mm, end_mm] = outline.axial_extent_mm();
-    let pixel = |x: f64, y: f64| report.pixel_of(Vector3::new(x, y, 0.0)).expect("flat");
-    let [left, top, right, bottom] = extent(&picture, Part::Pinion).expect("the pinion is in the picture");
-    let offset = report.blanks.offset_mm;
-    assert_near("shaft end", right, pixel(end_mm, offset)[0]);
-    assert_near("toe of the pinion", left, pixel(front_mm, offset)[0]);
-    let radius = outline.outer_radius_mm();
-    assert_near("upper edge of the head", top, pixel(0.0, offset - radius)[1]);
-    assert_near("lower edge of the head", bottom, pixel(0.0, offset + radius)[1]);
+    let pair = &picture.report.pair;
+    let offset = Vector3::new(0.0, pair.design().offset_mm, 0.0);
+    let shaft = |p: &&Vector3<f64>| p.x > 150.0;
+    let [_, top, right, bottom] = projected(
+        &picture,
+        pair.pinion.points_mm().iter().filter(shaft).map(|p| p + offset),
+    );
+    let [width, _] = picture.size_px;
+    let first = pixel_column(&picture, Vector3::new(150.0, 0.0, 0.0));
+    let (mut upper, mut lower, mut end) = (f64::INFINITY, 0.0_f64, 0.0_f64);
+    for (i, pixel) in picture.rgba.chunks_exact(4).enumerate() {
+        let i = u32::try_from(i).expect("a small picture");
+        let (x, y) = (f64::from(i % width), f64::from(i / width));
+        if x > first + 1.0 && pixel[..3] == part_color(Part::Pinion) {
+            (upper, lower, end) = (upper.min(y), lower.max(y + 1.0), end.max(x + 1.0));
+        }
+    }
+    assert_near("shaft end", end, right);
+    assert_near("upper edge of the shaft", upper, top);
+    assert_near("lower edge of the shaft", lower, bottom);
+    let middle = picture.report.pixel_of(Vector3::zeros()).expect("flat");
+    assert!(upper + lower > 2.0 * middle[1], "the pinion lies below the centre");
+}
+
+fn pixel_column(picture: &Picture, point: Vector3<f64>) -> f64 {
+    picture.report.pixel_of(point).expect("flat")[0]
+}
+
+/// Along a circle over the teeth flanks and lands follow each other as often as the ring gear has teeth: of all whole
+/// numbers that is the one with the strongest wave.
+fn as_many_teeth_are_drawn_as_the_ring_gear_has() {
+    let request = PictureRequest {
+        size_px: [1200, 800],
+        ..parts(Viewpoint::RingGear, 3)
+    };
+    let Some(picture) = drawn(&request) else { return };
+    let design = picture.report.pair.design();
+    let radius = 0.5 * (design.wheel_outer_pitch_diameter_mm - design.wheel_face_width_mm);
+    const PLACES: u32 = 4000;
+    let flanks: Vec<(f64, f64)> = (0..PLACES)
+        .filter_map(|k| {
+            let angle = std::f64::consts::TAU * f64::from(k) / f64::from(PLACES);
+            // The pinion covers the right-hand side.
+            if math::cos(angle) > -0.2 {
+                return None;
+            }
+            let at = Vector3::new(radius * math::cos(angle), radius * math::sin(angle), 0.0);
+            let [x, y] = picture.report.pixel_of(at).expect("flat");
+            let i = usize::try_from(4 * (whole(y) * picture.size_px[0] + whole(x))).expect("a small picture");
+            let flank = picture.rgba[i..i + 3] == part_color(Part::Flanks);
+            Some((angle, f64::from(u8::from(flank))))
+        })
+        .collect();
+    let mean = flanks.iter().map(|(_, f)| f).sum::<f64>() / flanks.len() as f64;
+    assert!((0.2..0.95).contains(&mean), "flanks and lands are seen: {mean}");
+    let wave = |teeth: u32| {
+        let (mut sine, mut cosine) = (0.0, 0.0);
+        for (angle, flank) in &flanks {
+            sine += (flank - mean) * math::sin(f64::from(teeth) * angle);
+            cosine += (flank - mean) * math::cos(f64::from(teeth) * angle);
+        }
+        (sine * sine + cosine * cosine).sqrt()
+    };
+    let strongest = (20..60).max_by(|a, b| wave(*a).total_cmp(&wave(*b)));
+    println!("strongest wave: {strongest:?}");
+    assert_eq!(strongest, Some(design.wheel_teeth), "one tooth for one wave");
+}
+
+/// A place in whole pixels.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "pixels of a small picture"
+)]
+fn whole(place: f64) -> u32 {
+    place as u32
+}
+
+/// Pixels of a colour around a place, and their middle.
+fn middle_near(picture: &Picture, part: Part, place: [f64; 2], reach: f64) -> ([f64; 2], f64) {
+    let [width, _] = picture.size_px;
+    let (mut sum, mut pixels) = ([0.0, 0.0], 0.0);
+    for (i, pixel) in picture.rgba.chunks_exact(4).enumerate() {
+        let i = u32::try_from(i).expect("a small picture");
+        let at = [f64::from(i % width) + 0.5, f64::from(i / width) + 0.5];
+        let near = (at[0] - place[0]).abs() < reach && (at[1] - place[1]).abs() < reach;
+        if near && pixel[..3] == part_color(part) {
+            sum = [sum[0] + at[0], sum[1] + at[1]];
+            pixels += 1.0;
+        }
+    }
+    ([sum[0] / pixels, sum[1] / pixels], pixels)
 }
 
 /// The marked tooth of the ring gear stands where its count says; a drawing that turned the wrong way, or by another
@@ -115,31 +206,51 @@ fn marks_turn_with_the_teeth() {
     let Some(picture) = drawn(&parts(Viewpoint::RingGear, 17)) else {
         return;
     };
-    let report = &picture.report;
-    let cone = &report.blanks.wheel.cone;
-    let turned = -std::f64::consts::TAU * 17.0 / f64::from(cone.teeth);
-    let angle = cone.mean_angle_rad + turned;
-    let wanted = report
-        .pixel_of(Vector3::new(
-            cone.mean_radius_mm * math::cos(angle),
-            cone.mean_radius_mm * math::sin(angle),
-            cone.mean_axial_mm,
-        ))
-        .expect("flat");
-    let [width, _] = picture.size_px;
-    let (mut sum, mut pixels) = ([0.0, 0.0], 0.0);
-    for (i, pixel) in picture.rgba.chunks_exact(4).enumerate() {
-        let i = u32::try_from(i).expect("a small picture");
-        let at = [f64::from(i % width) + 0.5, f64::from(i / width) + 0.5];
-        let near = (at[0] - wanted[0]).abs() < 40.0 && (at[1] - wanted[1]).abs() < 40.0;
-        if near && pixel[..3] == part_color(Part::Mark) {
-            sum = [sum[0] + at[0], sum[1] + at[1]];
-            pixels += 1.0;
-        }
-    }
+    let wheel = &picture.report.pair.wheel;
+    let angle = -std::f64::consts::TAU * 17.0 / f64::from(picture.report.pair.design().wheel_teeth);
+    let land: Vec<Vector3<f64>> = wheel
+        .triangles()
+        .iter()
+        .zip(wheel.corners_mm())
+        .filter(|(triangle, _)| triangle.tooth == Some(0) && triangle.part == gear::Part::TipLand)
+        .flat_map(|(_, corners)| corners)
+        .map(|corner| turned(corner, angle))
+        .collect();
+    let [left, top, right, bottom] = projected(&picture, land.into_iter());
+    let wanted = [f64::midpoint(left, right), f64::midpoint(top, bottom)];
+    let (got, pixels) = middle_near(&picture, Part::Mark, wanted, 40.0);
     assert!(pixels > 20.0, "the mark is seen near {wanted:?}: {pixels} px");
-    assert_near("mark, from the left", sum[0] / pixels, wanted[0]);
-    assert_near("mark, from the top", sum[1] / pixels, wanted[1]);
+    // The land is curved, and the end of the tooth is marked too: its middle lies a little off that of its frame.
+    let (dx, dy) = (got[0] - wanted[0], got[1] - wanted[1]);
+    let off = (dx * dx + dy * dy).sqrt();
+    println!("mark at {got:?}, projected {wanted:?}: {off:.1} px apart");
+    assert!(off < 6.0, "a tooth is {:.0} px", 0.5 * (right - left + bottom - top));
+}
+
+/// A pinion moved out is drawn further out.
+fn moved_gears_are_drawn_where_they_were_moved() {
+    let close = |pinion_mm: f64| {
+        let request = PictureRequest {
+            size_px: [1600, 1000],
+            setting: Setting {
+                pinion_mm,
+                ..Setting::default()
+            },
+            ..parts(Viewpoint::RingGear, 0)
+        };
+        drawn(&request)
+    };
+    let (Some(designed), Some(moved)) = (close(0.0), close(0.3)) else {
+        return;
+    };
+    let end = |picture: &Picture| extent(picture, Part::Pinion).expect("the pinion is in the picture")[2];
+    let scale = pixel_column(&designed, Vector3::x()) - pixel_column(&designed, Vector3::zeros());
+    let shift = end(&moved) - end(&designed);
+    println!("0.3 mm is {:.2} px; the shaft's end moved by {shift} px", 0.3 * scale);
+    assert!(0.3 * scale > 0.5, "large enough to see");
+    assert!((shift - 0.3 * scale).abs() <= 1.0 && shift >= 0.0, "{shift}");
+    let changed = designed.rgba.iter().zip(&moved.rgba).filter(|(a, b)| a != b).count();
+    assert!(changed > 500, "the picture has changed: {changed}");
 }
 
 /// A place in whole pixels.

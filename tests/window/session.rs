@@ -8,15 +8,22 @@ use bevy::prelude::*;
 use bevy::time::TimeUpdateStrategy;
 use bevy::window::{RequestRedraw, WindowResized, WindowScaleFactorChanged};
 use bevy::winit::{UpdateMode, WinitSettings};
+use lashwright::app::frames::bevy_from_axle;
+use lashwright::app::stage::{pinion_stand, wheel_stand};
 use lashwright::app::{Asked, Refusal, Session, idle, order_plugin, session_plugin};
+use lashwright::contact::Placement;
+use lashwright::gear::{GearSet, Side};
 use lashwright::job::gear_sets;
-use lashwright::view::{Command, Origin, Projection, TextSize, Theme, Viewpoint};
+use lashwright::view::{Command, Origin, Projection, Setting, SettingContact, TextSize, Theme, Viewpoint};
+use nalgebra::Vector3;
 
 const FRAME: Duration = Duration::from_millis(16);
 
 fn session() -> Session {
     let sets = gear_sets::embedded().expect("embedded sets are read");
-    Session::new(sets.into_iter().map(|set| (set.design, Origin::BuiltIn)).collect())
+    let mut session = Session::new(sets.into_iter().map(|set| (set.design, Origin::BuiltIn)).collect());
+    session.finish();
+    session
 }
 
 fn app() -> App {
@@ -96,7 +103,8 @@ fn turning_keeps_the_ratio_for_a_million_frames() {
     let mut session = session();
     for index in [0, 5, 13] {
         session.apply(Command::ChooseGears(index)).expect("a set of the list");
-        session.apply(Command::SetTurning(true)).expect("there are blanks");
+        session.finish();
+        session.apply(Command::SetTurning(true)).expect("there are gears");
         let numbers = session.view().chosen_gears().expect("a set is chosen").numbers;
         for _ in 0..1_000_000 {
             session.run(FRAME);
@@ -176,4 +184,154 @@ fn a_window_of_new_size_is_drawn_twice() {
     app.update();
     let requests = app.world().resource::<Messages<RequestRedraw>>().len();
     assert_eq!(requests, 1, "the frame that lays it out is asked for");
+}
+
+/// Frames until nothing is under way, at most a minute's worth.
+fn settle(app: &mut App) {
+    for _ in 0..6000 {
+        if !of(app).waiting() {
+            return;
+        }
+        std::thread::sleep(Duration::from_millis(10));
+        app.update();
+    }
+    panic!("the work does not end");
+}
+
+#[test]
+fn new_gears_come_from_another_thread_and_the_old_ones_stay_until_then() {
+    let mut app = app();
+    settle(&mut app);
+    let teeth = |app: &App| of(app).stage_pair().0.map(|pair| pair.design().wheel_teeth);
+    let before = teeth(&app);
+    let count = of(&app).stage_pair().1;
+    // Two wishes in a row: only the last one counts.
+    app.world_mut().write_message(Asked(Command::ChooseGears(13)));
+    ask(&mut app, Command::ChooseGears(5));
+    assert!(of(&app).waiting(), "under way");
+    assert_eq!(teeth(&app), before, "the old gears stay");
+    assert!(of(&app).moving(), "frames follow each other until the gears are there");
+    settle(&mut app);
+    assert_eq!(teeth(&app), Some(41), "the gears of the last wish");
+    assert_eq!(of(&app).stage_pair().1, count + 1, "nobody saw the others");
+    assert!(!of(&app).moving(), "and rest");
+}
+
+#[test]
+fn a_setting_is_answered_at_once_and_exactly_soon_after() {
+    let mut app = app();
+    settle(&mut app);
+    let designed = of(&app).contact().expect("gears are there");
+    let setting = Setting {
+        wheel_mm: -0.1,
+        ..Setting::default()
+    };
+    ask(&mut app, Command::Set(setting));
+    let first = of(&app).contact().expect("at once");
+    let low = |contact: &SettingContact| contact.lash_mm.expect("the flanks touch")[0];
+    assert!(low(&first) < low(&designed) - 0.07, "less lash: {first:?}");
+    settle(&mut app);
+    let then = of(&app).contact().expect("still there");
+    assert!(then.exact, "the exact route has answered");
+    assert!(
+        (low(&then) - low(&first)).abs() < 1e-3,
+        "and says the same: {first:?} {then:?}"
+    );
+    // Nonsense is put within reach.
+    ask(
+        &mut app,
+        Command::Set(Setting {
+            pinion_mm: f64::NAN,
+            wheel_mm: 9.0,
+            ..Setting::default()
+        }),
+    );
+    assert_eq!(
+        of(&app).setting(),
+        Setting {
+            wheel_mm: Setting::MOST.wheel_mm,
+            ..Setting::default()
+        }
+    );
+}
+
+/// Held by the pinion, the ring gear goes over to the coast side by the lash, and back.
+#[test]
+fn rocking_moves_the_ring_gear_by_the_lash_and_nothing_else() {
+    let mut app = app();
+    settle(&mut app);
+    ask(&mut app, Command::SetTurning(true));
+    ask(&mut app, Command::SetRocking(true));
+    assert!(!of(&app).turning(), "the pinion is held");
+    let pinion = of(&app).turn().pinion_angle_rad();
+    let (mut low, mut high) = (f64::INFINITY, f64::NEG_INFINITY);
+    for _ in 0..200 {
+        app.update();
+        let angle = of(&app).wheel_angle_rad();
+        low = low.min(angle);
+        high = high.max(angle);
+    }
+    assert!(
+        (of(&app).turn().pinion_angle_rad() - pinion).abs() < 1e-15,
+        "the pinion stands"
+    );
+    let pair = of(&app).stage_pair().0.expect("gears").clone();
+    let travel_mm = (high - low) * 0.5 * pair.design().wheel_outer_pitch_diameter_mm;
+    let [least, most] = of(&app).contact().expect("gears").lash_mm.expect("they touch");
+    println!("rocked by {travel_mm:.4} mm, lash {least:.4} to {most:.4} mm");
+    assert!(travel_mm > least - 1e-3 && travel_mm < most + 1e-3, "{travel_mm}");
+    ask(&mut app, Command::SetRocking(false));
+    assert!(!of(&app).moving(), "at rest again");
+}
+
+/// Where a point of a gear comes to stand, in the frame of the axle.
+fn placed(stand: Transform, point_mm: Vector3<f64>) -> Vector3<f64> {
+    let bevy = stand.transform_point(bevy_from_axle(point_mm));
+    Vector3::new(f64::from(bevy.x), -f64::from(bevy.y), -f64::from(bevy.z))
+}
+
+/// The stage puts points that meet onto each other: the mean point, where nothing is eased off, of either flank.
+#[test]
+fn points_that_meet_meet_on_the_stage() {
+    for found in gear_sets::embedded().expect("embedded sets are read") {
+        let gears = GearSet::new(found.design).expect("gears exist");
+        for side in Side::BOTH {
+            let flank = gears.pinion_flank(side);
+            let meeting = flank.meeting(0.0, 0.0).expect("the mean point meets");
+            let wheel_point = flank.wheel().point(0.0, 0.0).expect("on the flank").position_mm;
+            let wheel = placed(wheel_stand(Placement::NOMINAL, meeting.roll_rad), wheel_point);
+            let turned = meeting.roll_rad / gears.ratio();
+            let stand = pinion_stand(Placement::NOMINAL, gears.design().offset_mm, turned);
+            let pinion = placed(stand, meeting.point_mm);
+            let apart_um = 1e3 * (wheel - pinion).norm();
+            // Bevy counts in single precision: 112 mm to 4 nm, some of them in a row.
+            assert!(apart_um < 0.1, "{} {side:?}: {apart_um} µm apart", found.source);
+        }
+    }
+}
+
+#[test]
+fn moves_go_the_way_that_their_signs_say() {
+    let origin = Vector3::zeros();
+    let with = |p: f64, g: f64, e: f64, s: f64| Placement {
+        pinion_axial_mm: p,
+        wheel_axial_mm: g,
+        offset_mm: e,
+        shaft_angle_rad: s,
+    };
+    let near = |got: Vector3<f64>, want: [f64; 3]| {
+        assert!((got - Vector3::from(want)).norm() < 1e-5, "{got:?} instead of {want:?}");
+    };
+    near(
+        placed(wheel_stand(with(0.0, 0.2, 0.0, 0.0), 0.4), origin),
+        [0.0, 0.0, 0.2],
+    );
+    near(
+        placed(pinion_stand(with(0.3, 0.0, 0.1, 0.0), 30.0, 0.4), origin),
+        [0.3, 30.1, 0.0],
+    );
+    // A turn about +y takes the pinion's axis from +x toward -z.
+    let end = Vector3::new(100.0, 0.0, 0.0);
+    let tilted = placed(pinion_stand(with(0.0, 0.0, 0.0, 1e-3), 30.0, 0.4), end);
+    near(tilted, [100.0 * (1.0 - 0.5e-6), 30.0, -0.1]);
 }

@@ -1,7 +1,7 @@
-//! The stage: the two blanks, the ground behind, the eye.
+//! The stage: the two gears in mesh, the ground behind, the eye.
 //!
-//! Everything here follows the [`Session`]; nothing here changes it. `solid` turns outlines into triangles, `eye`
-//! places the camera, `steel` holds the finishes and their shader.
+//! Everything here follows the [`Session`]; nothing here changes it. `solid` hands the core's solids to Bevy, [`stand`]
+//! puts them where their placement says, `eye` places the camera, `steel` holds the finishes and their shader.
 
 mod eye;
 pub mod solid;
@@ -11,11 +11,12 @@ use bevy::camera::ImageRenderTarget;
 use bevy::camera::visibility::NoFrustumCulling;
 use bevy::prelude::*;
 
-use self::solid::{GearAxis, Solid};
+use nalgebra::Vector3;
+
 use self::steel::Finishes;
 use super::frames::{bevy_from_axle, bevy_turn};
 use super::{AppSystems, Session};
-use crate::view::blanks::Blank;
+use crate::contact::Placement;
 
 /// How the stage is drawn.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
@@ -34,8 +35,8 @@ pub enum Part {
     Wheel,
     /// The pinion's body.
     Pinion,
-    /// Tooth traces on either gear.
-    Traces,
+    /// Tooth flanks of either gear.
+    Flanks,
     /// The marked tooth of either gear.
     Mark,
 }
@@ -45,7 +46,7 @@ pub const fn part_color(part: Part) -> [u8; 3] {
     match part {
         Part::Wheel => [255, 0, 0],
         Part::Pinion => [0, 255, 0],
-        Part::Traces => [0, 0, 255],
+        Part::Flanks => [0, 0, 255],
         Part::Mark => [255, 255, 0],
     }
 }
@@ -78,66 +79,41 @@ pub(super) fn plugin(app: &mut App) {
     app.add_systems(Startup, (steel::prepare, eye::open).chain())
         .add_systems(
             Update,
-            (show_blanks, turn_blanks, eye::place, steel::follow_theme)
+            (show_gears, turn_gears, eye::place, steel::follow_theme)
                 .chain()
                 .in_set(AppSystems::Mirror),
         );
 }
 
-/// Puts the blanks of the chosen set on the stage, instead of those before.
-fn show_blanks(
+/// Puts the gears of the session on the stage, instead of those before.
+fn show_gears(
     mut commands: Commands,
     session: Res<Session>,
     finishes: Res<Finishes>,
     mut meshes: ResMut<Assets<Mesh>>,
     standing: Query<Entity, With<Gear>>,
-    mut shown: Local<Option<usize>>,
+    mut shown: Local<Option<u64>>,
 ) {
-    if *shown == session.chosen() {
+    let (pair, count) = session.stage_pair();
+    if *shown == Some(count) {
         return;
     }
-    *shown = session.chosen();
+    *shown = Some(count);
     for body in &standing {
         commands.entity(body).despawn();
     }
-    let Ok(blanks) = session.blanks() else { return };
-    let [_, wheel_back_mm] = blanks.wheel.outline.axial_extent_mm();
-    let [_, shaft_end_mm] = blanks.pinion.outline.axial_extent_mm();
+    let Some(pair) = pair else { return };
     let gears = [
-        (
-            Gear::Wheel,
-            "Ring gear",
-            Part::Wheel,
-            GearAxis::wheel(),
-            &blanks.wheel,
-            wheel_back_mm,
-        ),
-        (
-            Gear::Pinion,
-            "Pinion",
-            Part::Pinion,
-            GearAxis::pinion(blanks.offset_mm),
-            &blanks.pinion,
-            shaft_end_mm,
-        ),
+        (Gear::Wheel, "Ring gear", Part::Wheel, &pair.wheel),
+        (Gear::Pinion, "Pinion", Part::Pinion, &pair.pinion),
     ];
-    for (gear, name, part, axis, blank, end_mm) in gears {
-        let solids = [
-            (part, Solid::revolved(&axis, &blank.outline, 240)),
-            (Part::Traces, traces(&axis, blank)),
-            (Part::Mark, mark(&axis, blank, end_mm)),
-        ];
+    for (gear, name, part, solid) in gears {
         commands
-            .spawn((
-                Name::new(name),
-                gear,
-                Transform::from_translation(bevy_from_axle(axis.origin_mm)),
-                Visibility::default(),
-            ))
+            .spawn((Name::new(name), gear, stand(gear, &session), Visibility::default()))
             .with_children(|body| {
-                for (part, solid) in solids {
+                for (part, mesh) in solid::meshes(solid, part) {
                     body.spawn((
-                        Mesh3d(meshes.add(solid.mesh())),
+                        Mesh3d(meshes.add(mesh)),
                         MeshMaterial3d(finishes.of(part)),
                         NoFrustumCulling,
                     ));
@@ -146,56 +122,39 @@ fn show_blanks(
     }
 }
 
-/// Lines over the pitch cone, a tenth of the normal pitch wide, for all teeth but the marked one.
-fn traces(axis: &GearAxis, blank: &Blank) -> Solid {
-    Solid::traces(
-        axis,
-        &blank.cone,
-        1..blank.cone.teeth,
-        0.10 * blank.cone.normal_pitch_mm(),
-        RAISED_MM,
-    )
+/// Where a gear stands: turned as the session says and moved as its setting says.
+fn stand(gear: Gear, session: &Session) -> Transform {
+    let Some(pair) = session.stage_pair().0 else {
+        return Transform::default();
+    };
+    let placement = session.setting().placement();
+    match gear {
+        Gear::Wheel => wheel_stand(placement, session.wheel_angle_rad()),
+        Gear::Pinion => pinion_stand(placement, pair.design().offset_mm, session.turn().pinion_angle_rad()),
+    }
 }
 
-/// The marked tooth, and its mark on the end face at the back, so that it is seen from there too.
-fn mark(axis: &GearAxis, blank: &Blank, end_mm: f64) -> Solid {
-    let cone = &blank.cone;
-    let tooth = Solid::traces(axis, cone, [0], 0.34 * cone.normal_pitch_mm(), RAISED_MM);
-    let radii = blank
-        .outline
-        .corners_mm
-        .iter()
-        .filter(|corner| (corner[0] - end_mm).abs() < 1e-9)
-        .map(|c| c[1]);
-    let [inner_mm, outer_mm] = radii.fold([f64::INFINITY, 0.0], |[low, high], r| {
-        [if r < low { r } else { low }, if r > high { r } else { high }]
-    });
-    let heel_angle_rad = cone.trace(0, cone.face_mm[1]).angle_rad;
-    let width_mm = 0.22 * cone.normal_pitch_mm();
-    tooth.and(Solid::radial_mark(
-        axis,
-        heel_angle_rad,
-        [inner_mm, outer_mm],
-        end_mm,
-        width_mm,
-        RAISED_MM,
-        true,
-    ))
+/// The ring gear turned to an angle about +z and moved along it by G.
+pub fn wheel_stand(placement: Placement, angle_rad: f64) -> Transform {
+    Transform::from_translation(bevy_from_axle(Vector3::z() * placement.wheel_axial_mm))
+        .with_rotation(bevy_turn(Vector3::z(), angle_rad))
 }
 
-/// How high lines lie over the steel, mm: more than the flats of the turned bodies are deep, too little to be seen.
-const RAISED_MM: f64 = 0.12;
+/// The pinion turned to an angle about its own axis, that axis standing at (0, a + E, 0), turned by Σ about +y, and the
+/// pinion moved along it by P: A + E y + R_y(Σ)(R_x(φ1) p + P x).
+pub fn pinion_stand(placement: Placement, offset_mm: f64, angle_rad: f64) -> Transform {
+    let tilt = nalgebra::Rotation3::from_axis_angle(&Vector3::y_axis(), placement.shaft_angle_rad);
+    let foot = Vector3::new(0.0, offset_mm + placement.offset_mm, 0.0);
+    Transform::from_translation(bevy_from_axle(foot + tilt * Vector3::x() * placement.pinion_axial_mm))
+        .with_rotation(bevy_turn(Vector3::y(), placement.shaft_angle_rad) * bevy_turn(Vector3::x(), angle_rad))
+}
 
-/// Turns the bodies to where the session says.
-fn turn_blanks(session: Res<Session>, mut bodies: Query<(&Gear, &mut Transform)>) {
-    let turn = session.turn();
+/// Keeps the gears where the session says.
+fn turn_gears(session: Res<Session>, mut bodies: Query<(&Gear, &mut Transform)>) {
     for (gear, mut transform) in &mut bodies {
-        let rotation = match gear {
-            Gear::Wheel => bevy_turn(nalgebra::Vector3::z(), turn.wheel_angle_rad()),
-            Gear::Pinion => bevy_turn(nalgebra::Vector3::x(), turn.pinion_angle_rad()),
-        };
-        if transform.rotation != rotation {
-            transform.rotation = rotation;
+        let now = stand(*gear, &session);
+        if *transform != now {
+            *transform = now;
         }
     }
 }

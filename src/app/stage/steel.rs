@@ -75,7 +75,7 @@ pub(super) fn plugin(app: &mut App) {
 #[derive(Debug, Resource)]
 pub(super) struct Finishes {
     body: [Handle<Finish>; 2],
-    traces: Handle<Finish>,
+    flanks: Handle<Finish>,
     mark: Handle<Finish>,
 }
 
@@ -85,7 +85,7 @@ impl Finishes {
         match part {
             Part::Wheel => self.body[0].clone(),
             Part::Pinion => self.body[1].clone(),
-            Part::Traces => self.traces.clone(),
+            Part::Flanks => self.flanks.clone(),
             Part::Mark => self.mark.clone(),
         }
     }
@@ -100,15 +100,17 @@ pub(super) fn prepare(mut commands: Commands, easel: Res<Easel>, mut finishes: R
                 Finish::flat(Color::srgb_u8(red, green, blue))
             }
             Drawing::Shaded => match part {
-                Part::Wheel | Part::Pinion => Finish::lit(color(TOOTH.steel), 0.36, 26.0),
-                Part::Traces => Finish::lit(color(TOOTH.steel_worn), 0.04, 8.0),
+                // The two are told apart where they mesh by the shade of their turned faces.
+                Part::Wheel => Finish::lit(color(TOOTH.steel).darker(0.05), 0.26, 26.0),
+                Part::Pinion => Finish::lit(color(TOOTH.steel).lighter(0.05), 0.34, 26.0),
+                Part::Flanks => Finish::lit(color(TOOTH.steel).lighter(0.06), 0.42, 30.0),
                 Part::Mark => Finish::lit(color(TOOTH.paste).darker(0.16), 0.0, 1.0),
             },
         })
     };
     let prepared = Finishes {
         body: [finish(Part::Wheel), finish(Part::Pinion)],
-        traces: finish(Part::Traces),
+        flanks: finish(Part::Flanks),
         mark: finish(Part::Mark),
     };
     commands.insert_resource(prepared);

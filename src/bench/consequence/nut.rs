@@ -59,7 +59,7 @@ impl Bench {
             return Ok(Done::plain());
         };
         let shown_nm = self.shown_torque_nm(turned.peak_torque_nm, wrench)?;
-        let shown = vec![("torque".to_owned(), Some(shown_nm))];
+        let shown = vec![("torque".to_owned(), shown_nm)];
         Ok(Done {
             record: Some(self.record(Measurand::NutTorque {}, wrench, shown)),
             ..Done::default()

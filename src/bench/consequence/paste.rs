@@ -9,7 +9,9 @@ impl Bench {
         need(self.assembly.wheel.is_some(), "There is no ring gear to paint.")?;
         need(!teeth.is_empty(), "No tooth was named.")?;
         self.need_teeth(teeth)?;
+        self.brushings = self.brushings.saturating_add(1);
         self.paste = Some(Paste {
+            brushing: self.brushings,
             teeth: teeth.to_vec(),
             film,
             rolled: None,

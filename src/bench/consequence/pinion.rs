@@ -25,7 +25,7 @@ impl Bench {
             Ring::HeadCup => press.head_cup_n,
             Ring::TailCup => press.tail_cup_n,
         };
-        let share = 1.0e3 * force_kn / holding_n;
+        let share = self.pressed_n(1.0e3 * force_kn) / holding_n;
         if share < STARTED_SHARE {
             return Ok(Done::noticing(
                 "The press stopped with the ring only part of the way on. It came off again.",

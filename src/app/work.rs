@@ -1,0 +1,33 @@
+//! Work that takes longer than a frame, done on other threads: new gears, and contact to the end.
+//!
+//! The session says what is to be done ([`Session::next_job`]) and takes what came of it; what nobody wants any more it
+//! puts aside by its revision. One job of a kind is under way at a time, so that a drag does not pile up work.
+
+use bevy::prelude::*;
+use bevy::tasks::{AsyncComputeTaskPool, Task, futures::check_ready};
+
+use super::{AppSystems, Session};
+use crate::view::{Done, Job};
+
+/// The job under way.
+#[derive(Default, Resource)]
+struct UnderWay(Option<Task<Done>>);
+
+/// Hands jobs out and takes results in.
+pub(super) fn plugin(app: &mut App) {
+    app.init_resource::<UnderWay>().add_systems(
+        Update,
+        work.in_set(AppSystems::Simulate).after(super::session::turn_pinion),
+    );
+}
+
+fn work(mut under_way: ResMut<UnderWay>, mut session: ResMut<Session>) {
+    if let Some(task) = &mut under_way.0 {
+        let Some(done) = check_ready(task) else { return };
+        under_way.0 = None;
+        session.take(done);
+    }
+    if let Some(job) = session.next_job() {
+        under_way.0 = Some(AsyncComputeTaskPool::get().spawn(async move { Job::run(job) }));
+    }
+}

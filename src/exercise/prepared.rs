@@ -1,0 +1,142 @@
+//! A scenario with its gears and its axle.
+
+use thiserror::Error;
+
+use super::scenario::Scenario;
+use super::variant;
+use crate::axle::{Axle, AxleError, Truth, usual_side_bearings};
+use crate::bearing::Support;
+use crate::contact::Pair;
+use crate::gear::{Design, GearSet, GeometryError};
+use crate::text::Problems;
+
+/// Kinds of texts that an exercise names.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Source {
+    /// A gear set, `lashwright-gears/1`.
+    Gears,
+    /// A pinion support, `lashwright-support/1`.
+    Support,
+}
+
+/// Where named texts come from. The one door of this floor to the outside.
+pub trait Sources {
+    /// The text of that kind and name; none where there is none.
+    fn text(&self, kind: Source, name: &str) -> Option<String>;
+}
+
+/// Why a scenario cannot be played.
+#[derive(Debug, Clone, PartialEq, Error)]
+pub enum ExerciseError {
+    /// It names something that is not there.
+    #[error("there is no {what} `{name}`")]
+    NotThere {
+        /// "gear set" or "pinion support".
+        what: &'static str,
+        /// Its name.
+        name: String,
+    },
+    /// Something that it names cannot be read.
+    #[error("the {what} `{name}` cannot be read: check it by itself")]
+    Unreadable {
+        /// "gear set" or "pinion support".
+        what: &'static str,
+        /// Its name.
+        name: String,
+        /// What is wrong with it.
+        problems: Problems,
+    },
+    /// Its gears cannot exist.
+    #[error("the gears of `{name}` cannot exist: {error}")]
+    Gears {
+        /// Name of the set.
+        name: String,
+        /// Why not.
+        error: GeometryError,
+    },
+    /// Its parts do not belong together.
+    #[error(transparent)]
+    Axle(#[from] AxleError),
+}
+
+/// An exercise ready for any seed.
+#[derive(Debug, Clone)]
+pub struct Exercise {
+    scenario: Scenario,
+    axle: Axle,
+    design: Design,
+}
+
+impl Exercise {
+    /// Brings a scenario together with what it names.
+    ///
+    /// # Errors
+    /// [`ExerciseError`].
+    pub fn prepare(scenario: Scenario, sources: &dyn Sources) -> Result<Self, ExerciseError> {
+        let text = |kind, what, name: &str| {
+            sources.text(kind, name).ok_or_else(|| ExerciseError::NotThere {
+                what,
+                name: name.to_owned(),
+            })
+        };
+        let unreadable = |what, name: &str, problems| ExerciseError::Unreadable {
+            what,
+            name: name.to_owned(),
+            problems,
+        };
+        let gears_text = text(Source::Gears, "gear set", &scenario.gears)?;
+        let design = Design::from_toml(&gears_text).map_err(|p| unreadable("gear set", &scenario.gears, p))?;
+        let support_text = text(Source::Support, "pinion support", &scenario.support)?;
+        let support =
+            Support::from_toml(&support_text).map_err(|p| unreadable("pinion support", &scenario.support, p))?;
+        let set = GearSet::new(design.clone()).map_err(|error| ExerciseError::Gears {
+            name: scenario.gears.clone(),
+            error,
+        })?;
+        let side = usual_side_bearings(design.wheel_outer_pitch_diameter_mm);
+        let axle = Axle::new(
+            scenario.layout,
+            scenario.depth_shim,
+            &set,
+            support,
+            side,
+            scenario.target,
+        )?;
+        Ok(Self { scenario, axle, design })
+    }
+
+    /// The scenario.
+    pub fn scenario(&self) -> &Scenario {
+        &self.scenario
+    }
+
+    /// The axle as designed.
+    pub fn axle(&self) -> &Axle {
+        &self.axle
+    }
+
+    /// The gears as designed.
+    pub fn design(&self) -> &Design {
+        &self.design
+    }
+
+    /// Hidden truth of a seed.
+    pub fn truth(&self, seed: u64) -> Truth {
+        let teeth = [self.design.pinion_teeth, self.design.wheel_teeth];
+        variant::truth(&self.scenario, teeth, seed)
+    }
+
+    /// The gears that are really there, ready for contact. A flank deviation that leaves no gears at all leaves the
+    /// designed ones.
+    ///
+    /// # Errors
+    /// [`ExerciseError::Gears`].
+    pub fn pair(&self, truth: &Truth) -> Result<Pair, ExerciseError> {
+        GearSet::new(truth.design_of(&self.design))
+            .map(Pair::new)
+            .map_err(|error| ExerciseError::Gears {
+                name: self.scenario.gears.clone(),
+                error,
+            })
+    }
+}

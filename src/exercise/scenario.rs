@@ -1,0 +1,210 @@
+//! A scenario: everything about an exercise that does not depend on the seed.
+
+use super::spread::Spread;
+use crate::axle::{DepthShim, Layout, Member, Target};
+
+/// A checked scenario.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Scenario {
+    /// What it is called on the card.
+    pub title: String,
+    /// How far along it comes: 1 to 4.
+    pub step: u32,
+    /// How the axle is put together.
+    pub layout: Layout,
+    /// Where its depth shim lies.
+    pub depth_shim: DepthShim,
+    /// Name of its gear set.
+    pub gears: String,
+    /// Name of its pinion support.
+    pub support: String,
+    /// Whether all bands of a whole build are wanted.
+    pub whole_build: bool,
+    /// What the trainee is told, paragraph by paragraph.
+    pub told: Vec<String>,
+    /// What it teaches.
+    pub aims: Vec<String>,
+    /// Hints, from a question to nearly the answer.
+    pub hints: Vec<String>,
+    /// What the axle was designed for.
+    pub target: Target,
+    /// What is wanted.
+    pub targets: Targets,
+    /// What lies on the bench.
+    pub start: Start,
+    /// How parts were made: deviation from the drawing, mm (rad for squareness).
+    pub made: Vec<(Member, Spread)>,
+    /// Other hidden numbers.
+    pub factors: Vec<(Factor, Spread)>,
+    /// What may be wrong besides.
+    pub faults: Vec<Fault>,
+}
+
+/// A wanted range of a reading, its ends included.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Window {
+    /// Smallest.
+    pub low: f64,
+    /// Largest.
+    pub high: f64,
+}
+
+impl Window {
+    /// Whether a reading lies inside.
+    pub fn holds(&self, value: f64) -> bool {
+        value >= self.low && value <= self.high
+    }
+
+    /// How far a reading lies outside, positive on either side; 0 inside.
+    pub fn outside(&self, value: f64) -> f64 {
+        if value < self.low {
+            self.low - value
+        } else if value > self.high {
+            value - self.high
+        } else {
+            0.0
+        }
+    }
+}
+
+/// What the card asks for.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Targets {
+    /// Torque of the pinion nut: final with a solid spacer, least with a sleeve, N m.
+    pub nut_torque_nm: f64,
+    /// Most torque of the nut, N m; beyond it thread or spacer are spoiled.
+    pub most_nut_torque_nm: f64,
+    /// Lash at the tightest place, as the dial is set up on the card, mm.
+    pub lash_mm: Window,
+    /// Difference between the tightest and the loosest place, mm, at most.
+    pub lash_spread_mm: f64,
+    /// Rolling torque of the pinion alone, bearings turned, seal as on the card, N m.
+    pub pinion_torque_nm: Window,
+    /// What the side bearings add to it, felt at the pinion, N m.
+    pub side_torque_nm: Window,
+    /// Depth, mm from the best that this axle can be set to: full marks within, none beyond.
+    pub depth_mm: [f64; 2],
+}
+
+/// What lies on the bench at the start.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Start {
+    /// What is fitted.
+    pub fitted: Fitted,
+    /// Whether the bearings are new.
+    pub new_bearings: bool,
+    /// Depth shim that came out of the axle or is in it, mm.
+    pub old_depth_shim_mm: f64,
+}
+
+/// How much of the axle is together at the start.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Fitted {
+    /// A bare case, all parts beside it.
+    Nothing,
+    /// The carrier with its wheel is set in and adjusted; the pinion is out.
+    Carrier,
+    /// Everything is in, set to the drawing's nominal sizes.
+    Everything,
+}
+
+/// A hidden number that is no size of the chain.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Factor {
+    /// What the etched mark of the pinion is off from the true one, mm.
+    MarkErrorMm,
+    /// Force at which the sleeve yields, times nominal.
+    SleeveYield,
+    /// Rise of that force with crushing, times nominal.
+    SleeveHardening,
+    /// Friction of the nut, times nominal.
+    NutFriction,
+    /// Standard deviation of that friction from one tightening to the next, as a share.
+    NutScatter,
+    /// Friction of the head bearing, times what the support says.
+    HeadFriction,
+    /// Friction of the tail bearing, times what the support says.
+    TailFriction,
+    /// Friction of the side bearings, times nominal.
+    SideFriction,
+    /// Drag of the seal, times the formula for a run-in one.
+    SealDrag,
+    /// Stiffness of the case, times nominal.
+    CaseStiffness,
+    /// Slack of the adjusters' threads, mm.
+    ThreadSlackMm,
+    /// Interference of the wheel on its register, mm on the diameter.
+    WheelInterferenceMm,
+    /// Force that moves the head bearing's cone on, N.
+    HeadConePressN,
+    /// Force that moves the head bearing's cup on, N.
+    HeadCupPressN,
+    /// Force that moves the tail bearing's cup on, N.
+    TailCupPressN,
+}
+
+impl Factor {
+    /// All of them.
+    pub const ALL: [Self; 15] = [
+        Self::MarkErrorMm,
+        Self::SleeveYield,
+        Self::SleeveHardening,
+        Self::NutFriction,
+        Self::NutScatter,
+        Self::HeadFriction,
+        Self::TailFriction,
+        Self::SideFriction,
+        Self::SealDrag,
+        Self::CaseStiffness,
+        Self::ThreadSlackMm,
+        Self::WheelInterferenceMm,
+        Self::HeadConePressN,
+        Self::HeadCupPressN,
+        Self::TailCupPressN,
+    ];
+
+    /// Its name in files, and the range that a file may give.
+    pub fn name_and_range(self) -> (&'static str, [f64; 2]) {
+        match self {
+            Self::MarkErrorMm => ("mark_error_mm", [-0.5, 0.5]),
+            Self::SleeveYield => ("sleeve_yield_times", [0.3, 3.0]),
+            Self::SleeveHardening => ("sleeve_hardening_times", [0.2, 5.0]),
+            Self::NutFriction => ("nut_friction_times", [0.3, 3.0]),
+            Self::NutScatter => ("nut_scatter_share", [0.0, 0.3]),
+            Self::HeadFriction => ("head_friction_times", [0.2, 5.0]),
+            Self::TailFriction => ("tail_friction_times", [0.2, 5.0]),
+            Self::SideFriction => ("side_friction_times", [0.2, 5.0]),
+            Self::SealDrag => ("seal_drag_times", [0.0, 10.0]),
+            Self::CaseStiffness => ("case_stiffness_times", [0.2, 5.0]),
+            Self::ThreadSlackMm => ("thread_slack_mm", [0.0, 0.5]),
+            Self::WheelInterferenceMm => ("wheel_interference_mm", [-0.1, 0.3]),
+            Self::HeadConePressN => ("head_cone_press_n", [0.0, 60_000.0]),
+            Self::HeadCupPressN => ("head_cup_press_n", [0.0, 60_000.0]),
+            Self::TailCupPressN => ("tail_cup_press_n", [0.0, 60_000.0]),
+        }
+    }
+}
+
+/// Something that may be wrong with the axle.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Fault {
+    /// What.
+    pub kind: FaultKind,
+    /// Share of the seeds in which it is there, 0 to 1.
+    pub share: f64,
+}
+
+/// Kinds of faults: all are entries of the chain or of other hidden numbers.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum FaultKind {
+    /// A size far from its drawing, mm (rad).
+    Size(Member, Spread),
+    /// Pinion and wheel that do not belong together: match numbers differ, and so do the flanks by this many µm of slope
+    /// and crown.
+    MismatchedGears {
+        /// Largest deviation of each term of the ease-off, µm.
+        flank_um: f64,
+    },
+    /// Caps that stood in each other's place when the axle came in.
+    SwappedCaps,
+}

@@ -1,0 +1,298 @@
+//! The file format `lashwright-scenario/1`: reading and checking.
+
+use super::scenario::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, Window};
+use super::spread::Spread;
+use crate::axle::{DepthShim, Layout, Member, Target};
+use crate::quantity::radians;
+use crate::text::{Document, Limits, NumberRange, Problems, Table};
+
+/// Largest deviation of a size that a file may give, mm.
+const MOST_MM: f64 = 2.0;
+/// Largest deviation of an angle, degrees.
+const MOST_DEG: f64 = 0.5;
+
+impl Scenario {
+    /// How large a scenario file may be.
+    pub const LIMITS: Limits = Limits { bytes: 64 * 1024 };
+
+    /// Reads a scenario file.
+    ///
+    /// # Errors
+    /// Everything that is wrong with the text: what is not TOML, unknown and missing keys, wrong kinds, values out of range,
+    /// parts that this layout does not have.
+    pub fn from_toml(text: &str) -> Result<Self, Problems> {
+        let document = Document::parse(text)?;
+        let mut problems = Problems::new();
+        let p = &mut problems;
+        let mut root = document.root();
+        if !root.format("lashwright-scenario", 1, "scenario", p) {
+            return Err(problems);
+        }
+        let title = root.text("title", 1..=60, p);
+        let step = root.integer("step", 1..=4, p);
+        let layouts: Vec<(&str, Layout)> = Layout::ALL.into_iter().map(|l| (l.name(), l)).collect();
+        let layout = root.choice("layout", &layouts, p);
+        let depth_shim = read_depth_shim(&mut root, layout, p);
+        let gears = root.text("gears", 1..=60, p);
+        let support = root.text("support", 1..=60, p);
+        let whole_build = root.flag("whole_build", false, p);
+        let told = root.texts("told", &(1..=12), &(1..=600), p);
+        let aims = root.texts("aims", &(1..=6), &(1..=200), p);
+        let hints = root.texts("hints", &(3..=3), &(1..=300), p);
+        let wanted = root.table("wanted", p).and_then(|t| read_wanted(t, p));
+        let start = root.table("start", p).and_then(|t| read_start(t, p));
+        let made = root
+            .optional_table("made", p)
+            .map(|t| read_made(t, layout, p))
+            .unwrap_or_default();
+        let factors = root
+            .optional_table("other", p)
+            .map(|t| read_factors(t, p))
+            .unwrap_or_default();
+        let faults = root
+            .tables("fault", 12, p)
+            .into_iter()
+            .filter_map(|t| read_fault(t, layout, p))
+            .collect();
+        root.finish(p);
+        let scenario = (|| {
+            let (target, targets) = wanted?;
+            Some(Self {
+                title: title?,
+                step: step?,
+                layout: layout?,
+                depth_shim: depth_shim?,
+                gears: gears?,
+                support: support?,
+                whole_build: whole_build?,
+                told: told?,
+                aims: aims?,
+                hints: hints?,
+                target,
+                targets,
+                start: start?,
+                made,
+                factors,
+                faults,
+            })
+        })();
+        problems.verdict(scenario)
+    }
+}
+
+/// Where the depth shim lies; the layout's usual place where the file does not say.
+fn read_depth_shim(root: &mut Table<'_>, layout: Option<Layout>, p: &mut Problems) -> Option<DepthShim> {
+    if !root.has("depth_shim") {
+        return layout?.depth_shims().first().copied();
+    }
+    let names: Vec<(&str, DepthShim)> = DepthShim::ALL.into_iter().map(|s| (s.name(), s)).collect();
+    let shim = root.choice("depth_shim", &names, p)?;
+    if let Some(layout) = layout
+        && !layout.depth_shims().contains(&shim)
+    {
+        let can: Vec<&str> = layout.depth_shims().iter().map(|s| s.name()).collect();
+        p.note(
+            root.place_of("depth_shim"),
+            format!("layout {} has no {} shim", layout.name(), shim.name()),
+            "",
+            format!("Write {}.", can.join(" or ")),
+        );
+        return None;
+    }
+    Some(shim)
+}
+
+fn read_window(table: &mut Table<'_>, key: &'static str, range: NumberRange, p: &mut Problems) -> Option<Window> {
+    match table.numbers(key, &(2..=2), range, p)?.as_slice() {
+        &[low, high] if low < high => Some(Window { low, high }),
+        _ => {
+            p.note(
+                table.place_of(key),
+                format!("`{key}` must go from the smaller to the larger number"),
+                "",
+                format!("Write `{key} = [smallest, largest]`."),
+            );
+            None
+        }
+    }
+}
+
+fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<(Target, Targets)> {
+    let torque = NumberRange::closed(1.0, 3000.0);
+    let nut_torque_nm = table.number("nut_torque_nm", torque, p);
+    let most_nut_torque_nm = table.number("most_nut_torque_nm", torque, p);
+    let pinion_preload_n = table.number("pinion_preload_n", NumberRange::closed(0.0, 100_000.0), p);
+    let side_squeeze_mm = table.number("side_squeeze_mm", NumberRange::closed(0.0, 1.0), p);
+    let lash_mm = read_window(&mut table, "lash_mm", NumberRange::closed(0.0, 2.0), p);
+    let lash_spread_mm = table.number("lash_spread_mm", NumberRange::closed(0.0, 1.0), p);
+    let felt = NumberRange::closed(0.0, 30.0);
+    let pinion_torque_nm = read_window(&mut table, "pinion_torque_nm", felt, p);
+    let side_torque_nm = read_window(&mut table, "side_torque_nm", felt, p);
+    let depth_mm = read_window(&mut table, "depth_mm", NumberRange::closed(0.0, 1.0), p);
+    table.finish(p);
+    let target = Target {
+        pinion_preload_n: pinion_preload_n?,
+        side_squeeze_mm: side_squeeze_mm?,
+    };
+    let depth = depth_mm?;
+    let targets = Targets {
+        nut_torque_nm: nut_torque_nm?,
+        most_nut_torque_nm: most_nut_torque_nm?,
+        lash_mm: lash_mm?,
+        lash_spread_mm: lash_spread_mm?,
+        pinion_torque_nm: pinion_torque_nm?,
+        side_torque_nm: side_torque_nm?,
+        depth_mm: [depth.low, depth.high],
+    };
+    Some((target, targets))
+}
+
+fn read_start(mut table: Table<'_>, p: &mut Problems) -> Option<Start> {
+    let fitted = table.choice(
+        "fitted",
+        &[
+            ("nothing", Fitted::Nothing),
+            ("carrier", Fitted::Carrier),
+            ("everything", Fitted::Everything),
+        ],
+        p,
+    );
+    let new_bearings = table.flag("new_bearings", true, p);
+    let old_depth_shim_mm = table.number("old_depth_shim_mm", NumberRange::closed(0.0, 5.0), p);
+    table.finish(p);
+    Some(Start {
+        fitted: fitted?,
+        new_bearings: new_bearings?,
+        old_depth_shim_mm: old_depth_shim_mm?,
+    })
+}
+
+/// A spread written as `{ within_mm = … }`, `{ between_mm = [low, high] }` or `{ normal_mm = …, most_mm = … }`.
+fn read_spread(mut table: Table<'_>, p: &mut Problems) -> Option<Spread> {
+    let size = NumberRange::closed(0.0, MOST_MM);
+    let spread = if table.has("within_mm") {
+        let most = table.number("within_mm", size, p);
+        most.map(|most| Spread::Even { low: -most, high: most })
+    } else if table.has("between_mm") {
+        read_ends(&mut table, "between_mm", NumberRange::closed(-MOST_MM, MOST_MM), p)
+    } else if table.has("within_deg") {
+        let most = table.number("within_deg", NumberRange::closed(0.0, MOST_DEG), p);
+        most.map(|most| Spread::Even {
+            low: -radians(most),
+            high: radians(most),
+        })
+    } else {
+        let deviation = table.number("normal_mm", NumberRange::above(0.0, MOST_MM), p);
+        let most = table.number("most_mm", NumberRange::above(0.0, MOST_MM), p);
+        (|| {
+            Some(Spread::Normal {
+                middle: 0.0,
+                deviation: deviation?,
+                most: most?,
+            })
+        })()
+    };
+    table.finish(p);
+    spread
+}
+
+fn read_ends(table: &mut Table<'_>, key: &'static str, range: NumberRange, p: &mut Problems) -> Option<Spread> {
+    let ends = table.numbers(key, &(2..=2), range, p)?;
+    match ends.as_slice() {
+        &[low, high] if low <= high => Some(Spread::Even { low, high }),
+        _ => {
+            p.note(
+                table.place_of(key),
+                format!("`{key}` must go from the smaller to the larger number"),
+                "",
+                format!("Write `{key} = [smallest, largest]`."),
+            );
+            None
+        }
+    }
+}
+
+/// Members that a scenario may spread: those of the layout that are not chosen while building.
+fn read_made(mut table: Table<'_>, layout: Option<Layout>, p: &mut Problems) -> Vec<(Member, Spread)> {
+    let mut made = Vec::new();
+    for member in Member::ALL.into_iter().filter(|m| !m.is_fitted()) {
+        if !table.has(member.name()) {
+            // Known all the same, so that a slip of the pen finds its neighbour.
+            table.optional_number(member.name(), NumberRange::closed(0.0, 0.0), p);
+            continue;
+        }
+        let place = table.place_of(member.name());
+        let Some(inner) = table.optional_table(member.name(), p) else {
+            continue;
+        };
+        if layout.is_some_and(|l| crate::axle::Chain::of(l).link(member).is_none()) {
+            p.note(
+                place,
+                format!("this layout has no `{}`", member.name()),
+                "",
+                "Take it out, or choose another layout.",
+            );
+        }
+        if let Some(spread) = read_spread(inner, p) {
+            made.push((member, spread));
+        }
+    }
+    table.finish(p);
+    made
+}
+
+fn read_factors(mut table: Table<'_>, p: &mut Problems) -> Vec<(Factor, Spread)> {
+    let mut factors = Vec::new();
+    for factor in Factor::ALL {
+        let (name, [low, high]) = factor.name_and_range();
+        if table.has(name)
+            && let Some(spread) = read_ends(&mut table, name, NumberRange::closed(low, high), p)
+        {
+            factors.push((factor, spread));
+        } else if !table.has(name) {
+            table.optional_number(name, NumberRange::closed(0.0, 0.0), p);
+        }
+    }
+    table.finish(p);
+    factors
+}
+
+/// Which fault a file names, before its numbers are read.
+#[derive(Clone, Copy)]
+enum Named {
+    Size(Member),
+    MismatchedGears,
+    SwappedCaps,
+}
+
+fn read_fault(mut table: Table<'_>, layout: Option<Layout>, p: &mut Problems) -> Option<Fault> {
+    let names: Vec<(&str, Named)> = Member::ALL
+        .into_iter()
+        .filter(|m| layout.is_none_or(|l| crate::axle::Chain::of(l).link(*m).is_some()))
+        .map(|m| (m.name(), Named::Size(m)))
+        .chain([
+            ("mismatched_gears", Named::MismatchedGears),
+            ("swapped_caps", Named::SwappedCaps),
+        ])
+        .collect();
+    let named = table.choice("what", &names, p);
+    let share = table.number("share", NumberRange::closed(0.0, 1.0), p);
+    let kind = match named {
+        Some(Named::Size(member)) => table
+            .numbers("size_mm", &(2..=2), NumberRange::closed(-MOST_MM, MOST_MM), p)
+            .and_then(|ends| match ends.as_slice() {
+                &[low, high] => Some(FaultKind::Size(member, Spread::Even { low, high })),
+                _ => None,
+            }),
+        Some(Named::MismatchedGears) => table
+            .number("flank_um", NumberRange::closed(0.0, 200.0), p)
+            .map(|flank_um| FaultKind::MismatchedGears { flank_um }),
+        Some(Named::SwappedCaps) => Some(FaultKind::SwappedCaps),
+        None => None,
+    };
+    table.finish(p);
+    Some(Fault {
+        kind: kind?,
+        share: share?,
+    })
+}

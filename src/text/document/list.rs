@@ -1,0 +1,167 @@
+//! Lists: texts, numbers and tables in a row, and yes or no.
+
+use std::ops::RangeInclusive;
+
+use toml::Spanned;
+use toml::de::DeValue;
+
+use super::{NumberRange, Table, kind, on_characters};
+use crate::text::Problems;
+
+impl<'d> Table<'d> {
+    /// True or false; `default` where the key is left out.
+    pub fn flag(&mut self, key: &'static str, default: bool, problems: &mut Problems) -> Option<bool> {
+        let Some(found) = self.value(key) else {
+            return Some(default);
+        };
+        if let DeValue::Boolean(flag) = found.get_ref() {
+            return Some(*flag);
+        }
+        self.wrong_kind(key, found, "true or false", "true or false, without quotes", problems);
+        None
+    }
+
+    /// The items of a list of `count` items; an empty list where the key may be left out and is.
+    fn items(
+        &mut self,
+        key: &'static str,
+        wanted: &str,
+        count: &RangeInclusive<usize>,
+        problems: &mut Problems,
+    ) -> Option<Vec<&'d Spanned<DeValue<'d>>>> {
+        let words = format!("{} to {} of {wanted}", count.start(), count.end());
+        let Some(found) = self.value(key) else {
+            if *count.start() == 0 {
+                return Some(Vec::new());
+            }
+            self.missing(key, &format!("a list in square brackets, {words}"), problems);
+            return None;
+        };
+        let DeValue::Array(array) = found.get_ref() else {
+            self.wrong_kind(
+                key,
+                found,
+                "a list",
+                &format!("a list in square brackets, {words}"),
+                problems,
+            );
+            return None;
+        };
+        let items: Vec<_> = array.iter().collect();
+        if count.contains(&items.len()) {
+            return Some(items);
+        }
+        problems.note(
+            on_characters(self.text, found.span()),
+            format!(
+                "`{}` has {} items, and {words} are allowed",
+                self.path(key),
+                items.len()
+            ),
+            "",
+            format!("Give {words}."),
+        );
+        None
+    }
+
+    /// A list of `count` texts of `length` characters each, without control characters.
+    pub fn texts(
+        &mut self,
+        key: &'static str,
+        count: &RangeInclusive<usize>,
+        length: &RangeInclusive<usize>,
+        problems: &mut Problems,
+    ) -> Option<Vec<String>> {
+        let items = self.items(key, "texts", count, problems)?;
+        let path = self.path(key);
+        let mut texts = Vec::with_capacity(items.len());
+        let mut good = true;
+        for item in items {
+            let words = format!(
+                "a text of {} to {} characters on one line",
+                length.start(),
+                length.end()
+            );
+            match item.get_ref() {
+                DeValue::String(text)
+                    if length.contains(&text.chars().count()) && !text.chars().any(char::is_control) =>
+                {
+                    texts.push(text.clone().into_owned());
+                }
+                other => {
+                    good = false;
+                    problems.note(
+                        on_characters(self.text, item.span()),
+                        format!("an item of `{path}` is {} that does not fit", kind(other)),
+                        format!("{words} is wanted here"),
+                        format!("Give {words}, between double quotes."),
+                    );
+                }
+            }
+        }
+        good.then_some(texts)
+    }
+
+    /// A list of `count` numbers, each inside `range`.
+    pub fn numbers(
+        &mut self,
+        key: &'static str,
+        count: &RangeInclusive<usize>,
+        range: NumberRange,
+        problems: &mut Problems,
+    ) -> Option<Vec<f64>> {
+        let items = self.items(key, "numbers", count, problems)?;
+        let path = self.path(key);
+        let mut numbers = Vec::with_capacity(items.len());
+        let mut good = true;
+        for item in items {
+            let number = match item.get_ref() {
+                DeValue::Float(float) => float.as_str().parse::<f64>().ok(),
+                DeValue::Integer(integer) => i64::from_str_radix(integer.as_str(), integer.radix())
+                    .ok()
+                    .map(|n| n as f64),
+                _ => None,
+            };
+            if let Some(number) = number.filter(|n| range.holds(*n)) {
+                numbers.push(number);
+            } else {
+                good = false;
+                problems.note(
+                    on_characters(self.text, item.span()),
+                    format!("an item of `{path}` is not a number {}", range.words()),
+                    format!("{} is allowed", range.words()),
+                    format!("Give a number {}, without quotes.", range.words()),
+                );
+            }
+        }
+        good.then_some(numbers)
+    }
+
+    /// The tables written as `[[key]]`, at most `most` of them; none where there are none.
+    pub fn tables(&mut self, key: &'static str, most: usize, problems: &mut Problems) -> Vec<Self> {
+        let Some(items) = self.items(key, "tables", &(0..=most), problems) else {
+            return Vec::new();
+        };
+        let path = self.path(key);
+        let mut tables = Vec::with_capacity(items.len());
+        for item in items {
+            if let DeValue::Table(entries) = item.get_ref() {
+                tables.push(Self {
+                    text: self.text,
+                    name: path.clone(),
+                    header: on_characters(self.text, item.span()),
+                    entries,
+                    asked: Vec::new(),
+                });
+            } else {
+                problems.note(
+                    on_characters(self.text, item.span()),
+                    format!("an item of `{path}` is {}, and a table is wanted", kind(item.get_ref())),
+                    "a table is wanted here",
+                    format!("Write `[[{path}]]` on a line of its own, with its keys below it."),
+                );
+            }
+        }
+        tables
+    }
+}

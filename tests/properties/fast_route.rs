@@ -1,0 +1,119 @@
+//! The fast route against the exact one, on random placements of every shipped set.
+//!
+//! Where both prints keep off the edges of the flank: centroid x within 0.008, y 0.02, area 0.008, transmission error
+//! 4 µrad or 4 %, lash 1 µm.
+
+use lashwright::contact::{Contact, Film, Pair, Pattern, Placement, Route, solve};
+use lashwright::gear::{GearSet, Side};
+use lashwright::job::gear_sets;
+use lashwright::numerics::random::Stream;
+use rayon::prelude::*;
+
+const PLACEMENTS: usize = 200;
+/// A print this near to an edge of the flank is on it.
+const OFF_EDGE: f64 = 0.97;
+
+/// Placements up to `most`: P, G, E in mm, Σ in degrees.
+fn random_placement(stream: &mut Stream, most: [f64; 4]) -> Placement {
+    let [p, g, e, s] = most.map(|m| stream.between(-m, m));
+    Placement {
+        pinion_axial_mm: p,
+        wheel_axial_mm: g,
+        offset_mm: e,
+        shaft_angle_rad: s.to_radians(),
+    }
+}
+
+fn keeps_off(pattern: &Pattern) -> bool {
+    pattern.toe > -OFF_EDGE && pattern.heel < OFF_EDGE && pattern.root > -OFF_EDGE && pattern.top < OFF_EDGE
+}
+
+/// Largest deviations over what is compared, each in units of its tolerance.
+#[derive(Debug, Clone, Copy, Default)]
+struct Largest {
+    values: [f64; 5],
+    compared: usize,
+}
+
+const NAMES: [&str; 5] = ["centroid x", "centroid y", "area", "transmission error", "lash"];
+
+impl Largest {
+    fn note(&mut self, k: usize, deviation: f64) {
+        if deviation > self.values[k] {
+            self.values[k] = deviation;
+        }
+    }
+
+    fn compare(&mut self, fast: &Contact, exact: &Contact) {
+        let mut whole = true;
+        for side in Side::BOTH {
+            let (f, e) = (fast.flank(side), exact.flank(side));
+            let Some(q) = e.pattern.filter(keeps_off) else {
+                whole = false;
+                continue;
+            };
+            let p = f
+                .pattern
+                .expect("the exact route sees a print off the edges, the fast one none");
+            self.compared += 1;
+            self.note(0, (p.centroid[0] - q.centroid[0]).abs() / 0.008);
+            self.note(1, (p.centroid[1] - q.centroid[1]).abs() / 0.02);
+            self.note(2, (p.area_fraction - q.area_fraction).abs() / 0.008);
+            let (t, u) = (
+                f.transmission_error_urad.expect("a print, so motion"),
+                e.transmission_error_urad.expect("a print, so motion"),
+            );
+            let allowed = if 0.04 * u > 4.0 { 0.04 * u } else { 4.0 };
+            self.note(3, (t - u).abs() / allowed);
+        }
+        if whole && let (Some(a), Some(b)) = (fast.lash, exact.lash) {
+            for (x, y) in [(a.min_mm, b.min_mm), (a.mean_mm, b.mean_mm), (a.max_mm, b.max_mm)] {
+                self.note(4, 1e3 * (x - y).abs());
+            }
+        }
+    }
+}
+
+fn compare_all(most: [f64; 4], count: usize) {
+    let mut broken = Vec::new();
+    for found in gear_sets::embedded().unwrap_or_else(|failure| panic!("{failure}")) {
+        let name = found.source.clone();
+        let pair = Pair::new(GearSet::new(found.design).unwrap_or_else(|error| panic!("{error}")));
+        let mut stream = Stream::new(20, &name);
+        let placements: Vec<Placement> = (0..count).map(|_| random_placement(&mut stream, most)).collect();
+        let both: Vec<[Contact; 2]> = placements
+            .par_iter()
+            .map(|p| [Route::Fast, Route::Exact].map(|route| solve(&pair, *p, Film::default(), route)))
+            .collect();
+        let mut largest = Largest::default();
+        for [fast, exact] in &both {
+            largest.compare(fast, exact);
+        }
+        println!(
+            "{name}: {} flanks, {:.3?} of the tolerances",
+            largest.compared, largest.values
+        );
+        assert!(
+            largest.compared > count / 8,
+            "{name}: too few prints keep off the edges to compare"
+        );
+        for (what, value) in NAMES.iter().zip(largest.values) {
+            if value > 1.0 {
+                broken.push(format!("{name}: {what} {value:.2} of its tolerance"));
+            }
+        }
+    }
+    assert!(broken.is_empty(), "{broken:#?}");
+}
+
+/// Where an axle is after a first build.
+#[test]
+fn fast_is_as_good_as_exact_where_axles_are_built() {
+    compare_all([0.2, 0.1, 0.05, 0.05], PLACEMENTS);
+}
+
+/// As far as the fast route is said to be good.
+#[test]
+fn fast_is_as_good_as_exact_to_its_limits() {
+    compare_all([0.3, 0.3, 0.1, 0.1], 60);
+}

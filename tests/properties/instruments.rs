@@ -1,0 +1,211 @@
+//! Instruments: same arguments, same bits; errors as stated; the cosines of a stem; who can read what.
+
+use lashwright::axle::GearNumbers;
+use lashwright::bench::instrument::{
+    CannotRead, Coat, DepthGauge, Dial, Feeler, Micrometer, Paste, PressGauge, Roll, Stem, Thermometer, TorqueWrench,
+    Use, flat_target_true_mm,
+};
+use lashwright::gear::GearSet;
+use lashwright::job::gear_sets;
+use proptest::prelude::*;
+
+fn using(seed: u64, set_up: u32, reading: u32) -> Use<'static> {
+    Use {
+        seed,
+        instrument: "tried",
+        set_up,
+        reading,
+    }
+}
+
+fn spread(values: &[f64]) -> (f64, f64) {
+    let n = values.len() as f64;
+    let mean = values.iter().sum::<f64>() / n;
+    let square = values.iter().map(|v| (v - mean) * (v - mean)).sum::<f64>() / (n - 1.0);
+    (mean, square.sqrt())
+}
+
+/// A normal cut off at 2.5 deviations has 0.9563 of their spread: 1 − 2·2.5·φ(2.5)/(2Φ(2.5) − 1) under the root, φ and Φ of
+/// the standard normal (textbook formula of the truncated normal).
+const CUT: f64 = 0.9563;
+
+#[test]
+fn each_part_of_an_error_has_the_size_that_it_says() {
+    let dial = Dial {
+        graduation_mm: 0.0,
+        ..Dial::USUAL
+    };
+    let travel = 0.2;
+    let of = |values: Vec<f64>, wanted: f64, what: &str| {
+        let (_, found) = spread(&values);
+        println!("{what}: {found:.6}, wanted {wanted:.6}");
+        // The spread of a sample of 10,000 is known to 0.7 %.
+        assert!(
+            (found / wanted - 1.0).abs() < 0.03,
+            "{what}: {found} instead of {wanted}"
+        );
+    };
+    of(
+        (0..10_000)
+            .map(|k| dial.reads_mm(travel, false, using(1, 0, k)))
+            .collect(),
+        CUT * dial.reading_mm,
+        "reading",
+    );
+    of(
+        (0..10_000)
+            .map(|k| dial.reads_mm(travel, false, using(1, k, 0)))
+            .collect(),
+        CUT * dial.set_up_mm,
+        "set-up",
+    );
+    let own = (dial.own_share * travel).powi_two() + dial.set_up_mm.powi_two() + dial.reading_mm.powi_two();
+    of(
+        (0..10_000)
+            .map(|k| dial.reads_mm(travel, false, using(k, 0, 0)))
+            .collect(),
+        CUT * own.sqrt(),
+        "all",
+    );
+}
+
+trait Square {
+    fn powi_two(self) -> f64;
+}
+
+impl Square for f64 {
+    fn powi_two(self) -> f64 {
+        self * self
+    }
+}
+
+/// Reading again and again does not make a bad set-up good.
+#[test]
+fn only_the_last_part_averages_away() {
+    let dial = Dial::WORN;
+    let mean_of = |set_up: u32| {
+        let values: Vec<f64> = (0..400)
+            .map(|k| dial.reads_mm(0.2, false, using(3, set_up, k)))
+            .collect();
+        spread(&values).0
+    };
+    let means: Vec<f64> = (0..50).map(mean_of).collect();
+    let (_, left) = spread(&means);
+    assert!(left > 0.7 * dial.set_up_mm, "after 400 readings {left} mm are left");
+}
+
+/// trade.md 1.2: along the motion the reading is the lash, square to the trace it is smaller by cos β, along the normal by
+/// cos α cos β.
+#[test]
+fn the_stem_shows_its_share_of_the_lash() {
+    for found in gear_sets::embedded().expect("embedded sets are read") {
+        let gears = GearNumbers::of(&GearSet::new(found.design).expect("gears exist"));
+        let (a, b) = (gears.pressure_angle_rad, gears.outer_spiral_angle_rad);
+        let (cos_a, cos_b) = (lashwright::numerics::math::cos(a), lashwright::numerics::math::cos(b));
+        for (stem, wanted) in [
+            (Stem::AlongMotion, 1.0),
+            (Stem::SquareToTrace, cos_b),
+            (Stem::AlongNormal, cos_a * cos_b),
+            (Stem::Between { angle_rad: 0.0 }, 1.0),
+            (Stem::Between { angle_rad: b }, cos_b),
+        ] {
+            let share = stem.share(&gears);
+            assert!(
+                (share - wanted).abs() < 1e-12,
+                "{}: {stem:?} {share} {wanted}",
+                found.source
+            );
+        }
+        // Nearer to the axis the flank moves less.
+        let inner = Stem::AlongMotion.travel_mm(0.2, 0.9 * gears.outer_pitch_radius_mm, &gears);
+        assert!((inner - 0.18).abs() < 1e-12, "{inner}");
+    }
+    let tilted = flat_target_true_mm(0.1, 0.5);
+    assert!(
+        (tilted - 0.1 * lashwright::numerics::math::cos(0.5)).abs() < 1e-15,
+        "reads high by the cosine"
+    );
+}
+
+#[test]
+fn a_wrench_says_why_it_cannot_read() {
+    let u = using(1, 0, 0);
+    assert_eq!(
+        TorqueWrench::LARGE_CLICK.rolling(60.0, 50.0, u),
+        Err(CannotRead::Clicks)
+    );
+    assert_eq!(
+        TorqueWrench::SMALL_DIAL.rolling(0.1, 0.1, u),
+        Err(CannotRead::TooLarge { least_nm: 0.3 })
+    );
+    assert_eq!(
+        TorqueWrench::SMALL_DIAL.rolling(9.0, 7.0, u),
+        Err(CannotRead::TooSmall { most_nm: 8.0 })
+    );
+    let read = TorqueWrench::SMALL_DIAL.rolling(2.6, 2.0, u).expect("within its range");
+    assert!(
+        (read.running_nm / 2.0 - 1.0).abs() < 0.13 && read.start_nm > read.running_nm,
+        "{read:?}"
+    );
+    for wrench in [TorqueWrench::LARGE_CLICK, TorqueWrench::MULTIPLIER] {
+        let applied = wrench.applies_nm(250.0, u).expect("within its range");
+        assert!(
+            (applied / 250.0 - 1.0).abs() < 2.5 * (0.5 * wrench.permitted_share + wrench.pull_share),
+            "{applied}"
+        );
+    }
+}
+
+/// trade.md 1.13: low drag prints faint, thick paste prints large, many passes smear.
+#[test]
+fn a_print_is_as_good_as_its_rolling() {
+    let paste = Paste::USUAL;
+    let rolled = |coat, drag_nm, passes| paste.rolled(coat, Roll { drag_nm, passes }, using(1, 0, 0));
+    let right = rolled(Coat::Thin, 40.0, 6);
+    assert!(
+        right.clearness > 0.9 && right.smear.abs() < 1e-12,
+        "firm drag, six passes: {right:?}"
+    );
+    assert!(rolled(Coat::Thin, 3.0, 6).clearness < 0.4, "light brake: faint");
+    assert!(rolled(Coat::Thin, 40.0, 1).clearness < 0.5, "one pass: faint");
+    assert!(
+        rolled(Coat::Thick, 40.0, 6).film_um > 2.0 * right.film_um,
+        "thick paste: falsely large"
+    );
+    let many = rolled(Coat::Thin, 40.0, 20);
+    assert!(
+        many.smear > 0.3 && many.film_um > 1.3 * right.film_um,
+        "many passes smear: {many:?}"
+    );
+    assert!(
+        rolled(Coat::Thin, f64::NAN, 6).clearness.abs() < 1e-12,
+        "no drag at all"
+    );
+}
+
+proptest! {
+    #[test]
+    fn the_same_use_gives_the_same_bits_and_never_nonsense(
+        seed in any::<u64>(), set_up in 0_u32..50, reading in 0_u32..500, value in 0.0_f64..10.0,
+    ) {
+        let u = using(seed, set_up, reading);
+        let all = || {
+            [
+                Dial::GOOD.reads_mm(value, false, u),
+                Dial::WORN.reads_mm(value, true, u),
+                Micrometer::USUAL.reads_mm(value, u),
+                DepthGauge::USUAL.reads_mm(value, u),
+                Feeler::USUAL.goes_in_mm(value, u).unwrap_or(-1.0),
+                Thermometer::USUAL.reads_c(20.0 * value, u),
+                PressGauge::USUAL.reads_n(1000.0 * value, u),
+                TorqueWrench::CORD.reads_nm(value, u).unwrap_or(-1.0),
+            ]
+        };
+        prop_assert_eq!(all().map(f64::to_bits), all().map(f64::to_bits));
+        prop_assert!(all().iter().all(|v| v.is_finite()));
+        prop_assert!((Micrometer::USUAL.reads_mm(value, u) - value).abs() < 0.02);
+        if let Some(leaf) = Feeler::USUAL.goes_in_mm(value, u) {
+            prop_assert!(leaf <= value + 0.011);
+        }
+    }
+}
