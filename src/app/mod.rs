@@ -19,6 +19,7 @@ pub mod frames;
 pub mod idle;
 mod picture;
 pub mod preflight;
+mod room;
 mod screen;
 mod session;
 pub mod stage;
@@ -62,7 +63,13 @@ const TRAINING_SET: &str = "3.73-tapered-ring-224";
 /// The program, without the window around it.
 fn program(app: &mut App, session: Session, easel: Easel) {
     app.insert_resource(session).insert_resource(easel);
-    app.add_plugins((order_plugin, session_plugin, screen::plugin, stage::plugin));
+    app.add_plugins((
+        order_plugin,
+        session_plugin,
+        room::plugin,
+        screen::plugin,
+        stage::plugin,
+    ));
 }
 
 /// A session with all sets that ship with the program, and the named one on the stage. A file comes first in the list.

@@ -21,7 +21,7 @@ use super::preflight::{self, Adapter};
 use super::stage::{Drawing, Easel};
 use super::{AppError, Session, StageArea, program};
 use crate::job;
-use crate::view::{Command, Orbit, Projection, Setting, StagePair, TextSize, Theme, Viewpoint};
+use crate::view::{Command, Orbit, Place, Projection, Setting, StagePair, TextSize, Theme, Viewpoint};
 
 /// What to draw.
 #[derive(Debug, Clone, PartialEq)]
@@ -42,6 +42,10 @@ pub struct PictureRequest {
     pub turned_teeth: i32,
     /// How far both gears stand from where they were designed to.
     pub setting: Setting,
+    /// Where in the program; only with the panels.
+    pub place: Place,
+    /// A setting to compare with in the tooth room.
+    pub other: Option<Setting>,
     /// With the panels, as the window shows it; or the stage alone.
     pub panels: bool,
     /// Shaded or as parts.
@@ -59,6 +63,8 @@ impl Default for PictureRequest {
             text_size: TextSize::default(),
             turned_teeth: 0,
             setting: Setting::default(),
+            place: Place::default(),
+            other: None,
             panels: true,
             drawing: Drawing::default(),
         }
@@ -73,7 +79,8 @@ impl PictureRequest {
     /// Largest width and height, pixels: what every driver can draw at once.
     pub const MOST_PX: u32 = 4096;
 
-    /// A request from words of the command line: size as `WxH`, view as `corner`, `pinion`, `ring-gear`, `above` or `mesh`,
+    /// A request from words of the command line: size as `WxH`, view as `corner`, `pinion`, `ring-gear`, `above`, `mesh` or
+    /// `tooth-room`,
     /// theme as `paper` or `slate`.
     ///
     /// # Errors
@@ -97,9 +104,10 @@ impl PictureRequest {
             "ring-gear" => Viewpoint::RingGear,
             "above" => Viewpoint::Above,
             "mesh" => Viewpoint::Mesh,
+            "tooth-room" => Viewpoint::default(),
             _ => {
                 return Err(AppError::Argument(format!(
-                    "there is no view `{view}`. Use corner, pinion, ring-gear, above or mesh"
+                    "there is no view `{view}`. Use corner, pinion, ring-gear, above, mesh or tooth-room"
                 )));
             }
         };
@@ -117,6 +125,11 @@ impl PictureRequest {
             size_px,
             viewpoint,
             theme,
+            place: if view == "tooth-room" {
+                Place::ToothRoom
+            } else {
+                Place::Gears
+            },
             panels: size_px[0] >= Self::LEAST_WINDOW_PX[0] && size_px[1] >= Self::LEAST_WINDOW_PX[1],
             ..Self::default()
         })
@@ -246,11 +259,18 @@ fn session_of(request: &PictureRequest) -> Result<Session, AppError> {
         Command::LookFrom(request.viewpoint),
         Command::SetProjection(request.projection),
         Command::TurnTeeth(request.turned_teeth),
+        Command::Set(request.other.unwrap_or_default()),
+        Command::KeepAsOther,
         Command::Set(request.setting),
+        Command::GoTo(request.place),
     ];
     for command in asked {
         // What is not there cannot be turned; that is told where the gears are asked for.
         session.apply(command).unwrap_or_default();
+    }
+    if request.other.is_none() {
+        // Nothing was asked to be compared with.
+        session.apply(Command::DropOther).unwrap_or_default();
     }
     session.finish();
     Ok(session)

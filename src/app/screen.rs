@@ -7,6 +7,7 @@ use bevy_egui::{
     PrimaryEguiContext, egui,
 };
 
+use super::room::Room;
 use super::stage::Easel;
 use super::{Asked, Session};
 use crate::panels;
@@ -67,6 +68,7 @@ fn draw_panels(
     mut area: ResMut<StageArea>,
     mut asked: MessageWriter<Asked>,
     mut redraw: MessageWriter<RequestRedraw>,
+    mut room: ResMut<Room>,
     mut styled: Local<Option<(Theme, TextSize)>>,
 ) -> Result {
     let ctx = contexts.ctx_mut()?;
@@ -81,7 +83,13 @@ fn draw_panels(
         .layer_id(egui::LayerId::background())
         .max_rect(window);
     let mut ui = egui::Ui::new(ctx.clone(), egui::Id::new("window"), background);
-    let stage = panels::window_panel(&mut ui, &session.view(), &mut out);
+    let left_over = panels::window_panel(&mut ui, &session.view(), room.pictures(), &mut out);
+    let stage = left_over.stage;
+    if let Some(sizes) = left_over.room
+        && room.ask(sizes)
+    {
+        redraw.write(RequestRedraw);
+    }
 
     let scale = ctx.pixels_per_point();
     let [left, top, width, height] = [

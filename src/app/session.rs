@@ -6,12 +6,12 @@ use bevy::prelude::*;
 use thiserror::Error;
 
 use super::AppSystems;
-use crate::contact::Route;
+use crate::contact::{Film, Route};
 use crate::gear::Design;
 use crate::quantity::Units;
 use crate::view::{
-    Command, Done, GearEntry, Job, Orbit, Origin, Play, Setting, SettingContact, StagePair, StageView, TextSize, Theme,
-    Turn, Viewpoint, WindowView,
+    Command, Done, FILM_UM, GearEntry, Job, Orbit, Origin, Place, Play, RoomView, Setting, SettingContact, StagePair,
+    StageView, TextSize, Theme, Turn, Viewpoint, WindowView,
 };
 
 /// A command on its way from a panel to the session.
@@ -51,6 +51,13 @@ pub struct Session {
     setting: Setting,
     contact: Option<SettingContact>,
     play: Option<Play>,
+    place: Place,
+    film_um: f64,
+    other: Option<Setting>,
+    /// Where the last picture went, or why it did not.
+    saved: Option<String>,
+    /// Whether a picture is to be saved.
+    saving: bool,
     turn: Turn,
     turning: bool,
     rocking: bool,
@@ -84,6 +91,11 @@ impl Session {
             setting: Setting::default(),
             contact: None,
             play: None,
+            place: Place::default(),
+            film_um: FILM_UM[1],
+            other: None,
+            saved: None,
+            saving: false,
             turn: Turn::new(1, 1),
             turning: false,
             rocking: false,
@@ -125,6 +137,29 @@ impl Session {
                 self.turning &= !rocking;
             }
             Command::Set(setting) => self.set(setting.within_reach()),
+            Command::GoTo(place) => {
+                self.place = place;
+                if place == Place::ToothRoom {
+                    self.turning = false;
+                    self.rocking = false;
+                }
+            }
+            Command::SetFilm(film_um) => {
+                let [thinnest, usual, thickest] = FILM_UM;
+                let film_um = if film_um.is_nan() { usual } else { film_um };
+                self.film_um = film_um.clamp(thinnest, thickest);
+                self.settle_contact();
+            }
+            Command::KeepAsOther => self.other = Some(self.setting),
+            Command::SwapWithOther => {
+                if let Some(other) = self.other.replace(self.setting) {
+                    self.set(other);
+                } else {
+                    self.other = None;
+                }
+            }
+            Command::DropOther => self.other = None,
+            Command::SavePicture => self.saving = self.pair.is_some(),
             Command::TurnTeeth(teeth) => self.turn.teeth(teeth),
             Command::SetTheme(theme) => self.theme = theme,
             Command::SetTextSize(text_size) => self.text_size = text_size,
@@ -163,7 +198,7 @@ impl Session {
         self.setting_revision += 1;
         let Some(pair) = &self.pair else { return };
         let placement = self.setting.placement();
-        self.contact = Some(SettingContact::new(&pair.pair, placement, Route::Fast));
+        self.contact = Some(SettingContact::new(&pair.pair, placement, self.film(), Route::Fast));
         self.play = Play::new(&pair.pair, placement, Route::Fast);
     }
 
@@ -183,6 +218,7 @@ impl Session {
                 revision: self.setting_revision,
                 pair: self.pair.clone()?,
                 placement: self.setting.placement(),
+                film: self.film(),
             });
         }
         None
@@ -276,6 +312,33 @@ impl Session {
         self.setting
     }
 
+    /// The paste.
+    pub fn film(&self) -> Film {
+        Film {
+            thickness_um: self.film_um,
+        }
+    }
+
+    /// Where in the program.
+    pub fn place(&self) -> Place {
+        self.place
+    }
+
+    /// The setting to compare with.
+    pub fn other(&self) -> Option<Setting> {
+        self.other
+    }
+
+    /// Whether a picture was asked for; asked once.
+    pub fn take_saving(&mut self) -> bool {
+        std::mem::take(&mut self.saving)
+    }
+
+    /// Says where a picture went, or why it did not.
+    pub fn saved(&mut self, what: String) {
+        self.saved = Some(what);
+    }
+
     /// What comes of the setting.
     pub fn contact(&self) -> Option<SettingContact> {
         self.contact
@@ -312,6 +375,12 @@ impl Session {
             theme: self.theme,
             text_size: self.text_size,
             units: self.units,
+            place: self.place,
+            room: RoomView {
+                film_um: self.film_um,
+                other: self.other,
+                saved: self.saved.as_deref(),
+            },
             stage: StageView {
                 turning: self.turning,
                 turn: self.turn,

@@ -11,7 +11,7 @@ use crate::view::{Done, Job};
 
 /// The job under way.
 #[derive(Default, Resource)]
-struct UnderWay(Option<Task<Done>>);
+pub(super) struct UnderWay(Option<Task<Done>>);
 
 /// Hands jobs out and takes results in.
 pub(super) fn plugin(app: &mut App) {
@@ -21,7 +21,7 @@ pub(super) fn plugin(app: &mut App) {
     );
 }
 
-fn work(mut under_way: ResMut<UnderWay>, mut session: ResMut<Session>) {
+pub(super) fn work(mut under_way: ResMut<UnderWay>, mut session: ResMut<Session>) {
     if let Some(task) = &mut under_way.0 {
         let Some(done) = check_ready(task) else { return };
         under_way.0 = None;

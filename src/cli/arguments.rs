@@ -27,7 +27,7 @@ pub struct PictureArguments {
     /// Size in pixels
     #[arg(long, value_name = "WxH", default_value = "1280x720")]
     pub size: String,
-    /// Where to look from: corner, pinion, ring-gear, above or mesh
+    /// Where to look from: corner, pinion, ring-gear, above, mesh or tooth-room
     #[arg(long, value_name = "VIEW", default_value = "corner")]
     pub view: String,
     /// paper or slate

@@ -47,6 +47,10 @@ pub enum Ink {
     Steel,
     /// Worn steel.
     SteelWorn,
+    /// Dashes of a line over paste and steel alike.
+    GhostDark,
+    /// What lies between them.
+    GhostLight,
 }
 
 /// Light or dark sheet.
@@ -61,7 +65,7 @@ pub enum Theme {
 
 impl Ink {
     /// Every ink.
-    pub const ALL: [Self; 22] = [
+    pub const ALL: [Self; 24] = [
         Self::Ground,
         Self::Panel,
         Self::Inset,
@@ -84,6 +88,8 @@ impl Ink {
         Self::PasteRim,
         Self::Steel,
         Self::SteelWorn,
+        Self::GhostDark,
+        Self::GhostLight,
     ];
 
     /// The token's name in the project's table of colours; those of a tooth are the same in both themes.
@@ -111,6 +117,8 @@ impl Ink {
             Self::PasteRim => "tooth.paste_rim",
             Self::Steel => "tooth.steel",
             Self::SteelWorn => "tooth.steel_worn",
+            Self::GhostDark => "tooth.ghost_dark",
+            Self::GhostLight => "tooth.ghost_light",
         }
     }
 
@@ -138,6 +146,8 @@ impl Ink {
             Self::PasteRim => (0xB98F1E, 0xB98F1E),
             Self::Steel => (0x69717A, 0x69717A),
             Self::SteelWorn => (0x30353A, 0x30353A),
+            Self::GhostDark => (0x15171A, 0x15171A),
+            Self::GhostLight => (0xFFFCF4, 0xFFFCF4),
         };
         let value: u32 = match theme {
             Theme::Paper => paper,

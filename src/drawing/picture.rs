@@ -1,7 +1,7 @@
 //! A picture: a list of things to draw, one over the other.
 
 use super::ink::Ink;
-use super::path::{Path, Point, Rect};
+use super::path::{Path, Point, Rect, Segment};
 
 /// How a line is broken up.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -222,6 +222,45 @@ impl Item {
             path,
             fill: Some(fill),
             stroke: None,
+        }
+    }
+}
+
+impl Item {
+    /// The same, shifted.
+    #[must_use]
+    pub fn moved(self, right: f64, down: f64) -> Self {
+        let point = |p: Point| Point::new(p.x + right, p.y + down);
+        match self {
+            Self::Shape { path, fill, stroke } => Self::Shape {
+                path: Path {
+                    segments: path
+                        .segments
+                        .into_iter()
+                        .map(|segment| match segment {
+                            Segment::Move(a) => Segment::Move(point(a)),
+                            Segment::Line(a) => Segment::Line(point(a)),
+                            Segment::Curve(a, b, c) => Segment::Curve(point(a), point(b), point(c)),
+                            Segment::Close => Segment::Close,
+                        })
+                        .collect(),
+                },
+                fill,
+                stroke,
+            },
+            Self::Text(text) => Self::Text(Text {
+                at: point(text.at),
+                ..text
+            }),
+            Self::Clipped { to, items } => Self::Clipped {
+                to: Rect {
+                    left: to.left + right,
+                    top: to.top + down,
+                    right: to.right + right,
+                    bottom: to.bottom + down,
+                },
+                items: items.into_iter().map(|item| item.moved(right, down)).collect(),
+            },
         }
     }
 }

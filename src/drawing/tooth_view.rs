@@ -105,7 +105,7 @@ impl<'p> ToothView<'p> {
         if !marked.is_empty() {
             items.push(Item::filled(self.area(&marked), plain(Ink::Steel)));
             for contour in self.print.gap_um.contours(self.print.film_um) {
-                items.push(Item::stroked(self.line(&contour), Stroke::full(Ink::Truth, 0.6)));
+                items.push(Item::stroked(self.line(&contour), Stroke::full(Ink::GhostDark, 0.6)));
             }
         }
         let flank = self.print.flank;
@@ -139,7 +139,7 @@ impl<'p> ToothView<'p> {
         if let Some(centroid) = self.print.centroid {
             let at = self.point(centroid);
             taken.push(at);
-            items.extend(Mark::Plus.items(at, 13.0, Ink::Inset, Ink::Truth));
+            items.extend(Mark::Plus.items(at, 13.0, Ink::GhostLight, Ink::GhostDark));
         }
         items.extend(self.way_to_edge(&mut taken));
         items.extend(self.labels(&contours, &mut taken));
@@ -152,9 +152,28 @@ impl<'p> ToothView<'p> {
                 ("no print: nowhere comes as near as the paste is thick", Ink::Paste)
             };
             let text = Text::new(at, words, BODY).bold().anchored(Anchor::Middle);
+            let text = if halo == Ink::Paste {
+                text.ink(Ink::GhostDark)
+            } else {
+                text
+            };
             items.push(Item::Text(text.with_halo(halo)));
         }
         items.extend(self.words());
+        items
+    }
+
+    /// The outline of another print of the same flank: dashes on a light line, so that it shows on paste and on steel.
+    pub fn ghost(&self, other: &Print) -> Vec<Item> {
+        let mut items = Vec::new();
+        for contour in other.gap_um.contours(other.film_um) {
+            let line = self.line(&contour);
+            items.push(Item::stroked(line.clone(), Stroke::full(Ink::GhostLight, 3.0)));
+            items.push(Item::stroked(
+                line,
+                Stroke::full(Ink::GhostDark, 1.8).styled(LineStyle::DashDot),
+            ));
+        }
         items
     }
 
@@ -182,13 +201,13 @@ impl<'p> ToothView<'p> {
         if !marked.is_empty() {
             let area = self.area(&marked);
             items.push(Item::filled(area.clone(), plain(Ink::Steel)));
-            items.push(Item::filled(area, hatched(Hatch::Level, Ink::Ghost)));
+            items.push(Item::filled(area, hatched(Hatch::Level, Ink::SteelWorn)));
         }
         for third in THIRDS {
             for (from, to) in [([third, -1.0], [third, 1.0]), ([-1.0, third], [1.0, third])] {
                 items.push(Item::stroked(
                     Path::line(self.point(from), self.point(to)),
-                    Stroke::full(Ink::Line, 0.8),
+                    Stroke::full(Ink::SteelWorn, 0.8),
                 ));
             }
         }
@@ -208,12 +227,12 @@ impl<'p> ToothView<'p> {
         let film = self.print.film_um;
         let strokes = |level: f64| -> Vec<Stroke> {
             if level < film {
-                vec![Stroke::full(Ink::Inset, 1.0)]
+                vec![Stroke::full(Ink::GhostLight, 1.0)]
             } else if level > film {
-                vec![Stroke::full(Ink::Text, 0.9)]
+                vec![Stroke::full(Ink::GhostDark, 0.9)]
             } else {
                 // The ridge of paste that the print leaves around itself, and the film's own line.
-                vec![Stroke::full(Ink::PasteRim, 5.0), Stroke::full(Ink::Truth, 2.0)]
+                vec![Stroke::full(Ink::PasteRim, 5.0), Stroke::full(Ink::GhostDark, 2.0)]
             }
         };
         let mut items = Vec::new();
@@ -257,7 +276,7 @@ impl<'p> ToothView<'p> {
         let bar = |at: Point| Path::line(Point::new(at.x - tx, at.y - ty), Point::new(at.x + tx, at.y + ty));
         let path = Path::line(from, to).and(bar(from)).and(bar(to));
         items.push(Item::stroked(path.clone(), Stroke::full(Ink::Paste, 5.0)));
-        items.push(Item::stroked(path, Stroke::full(Ink::Truth, 1.4)));
+        items.push(Item::stroked(path, Stroke::full(Ink::GhostDark, 1.4)));
         let middle = Point::new(0.5 * (from.x + to.x), 0.5 * (from.y + to.y));
         let words = format!("{}\u{a0}mm", number(outline.distance_mm(nearest.edge, nearest.at), 1));
         let short = (to.y - from.y).abs() < SHORTEST_WITH_WORDS;
@@ -281,7 +300,7 @@ impl<'p> ToothView<'p> {
             let beside = if upright { 16.0 * f64::from(step) } else { 0.0 };
             taken.push(Point::new(middle.x + beside, middle.y));
         }
-        items.push(Item::Text(text.bold().with_halo(Ink::Paste)));
+        items.push(Item::Text(text.bold().ink(Ink::GhostDark).with_halo(Ink::Paste)));
         items
     }
 
@@ -328,11 +347,11 @@ impl<'p> ToothView<'p> {
             let place = Point::new(at.x, at.y + 0.36 * SMALL);
             let text = Text::new(place, number(*level, decimals), SMALL).anchored(Anchor::Middle);
             items.push(Item::Text(if *level < self.print.film_um {
-                text.ink(Ink::Inset).with_halo(Ink::Steel)
+                text.ink(Ink::GhostLight).with_halo(Ink::Steel)
             } else if *level > self.print.film_um {
-                text.with_halo(Ink::Paste)
+                text.ink(Ink::GhostDark).with_halo(Ink::Paste)
             } else {
-                text.bold().with_halo(Ink::Paste)
+                text.bold().ink(Ink::GhostDark).with_halo(Ink::Paste)
             }));
         }
         items

@@ -15,7 +15,7 @@ use crate::store;
 
 use super::Failure;
 use super::mesh::{Mesh, MeshRequest};
-use super::mesh_sheet::{Axis, HEADING_BOTTOM, MARGIN, SMALL, foot, heading, on_edge, outline, print};
+use super::mesh_sheet::{Axis, HEADING_BOTTOM, MARGIN, SMALL, foot, heading, on_edge, outline, print_of};
 use super::placements::PlacementNumbers;
 
 /// Most cells each way.
@@ -30,18 +30,18 @@ const BELOW: f64 = 96.0;
 
 /// Values of one axis, at equal steps.
 #[derive(Debug, Clone, PartialEq)]
-struct Range {
+pub(super) struct Range {
     axis: Axis,
     from: f64,
     step: f64,
-    values: Vec<f64>,
+    pub(super) values: Vec<f64>,
 }
 
 /// Which placements a chart shows: first axis across, second axis down.
 #[derive(Debug, Clone, PartialEq)]
 pub struct ChartRequest {
-    across: Range,
-    down: Range,
+    pub(super) across: Range,
+    pub(super) down: Range,
 }
 
 fn refused(text: &str, why: &str) -> Failure {
@@ -125,7 +125,7 @@ impl Range {
     }
 
     /// The scale on the sheet.
-    fn chart_axis(&self, numbers: &PlacementNumbers) -> ChartAxis {
+    pub(super) fn chart_axis(&self, numbers: &PlacementNumbers) -> ChartAxis {
         let decimals = |step: f64, most: usize| {
             (2..most)
                 .find(|&d| {
@@ -192,12 +192,25 @@ impl ChartRequest {
 }
 
 fn cell(mesh: &Mesh, numbers: &PlacementNumbers) -> Cell {
-    let contact = mesh.contact(numbers);
+    let film = contact::Film {
+        thickness_um: mesh.film_um(),
+    };
+    cell_of(mesh.pair(), numbers.placement(), film, mesh.route())
+}
+
+/// The cell of a placement.
+pub(super) fn cell_of(
+    pair: &contact::Pair,
+    placement: contact::Placement,
+    film: contact::Film,
+    route: contact::Route,
+) -> Cell {
+    let contact = contact::solve(pair, placement, film, route);
     let flank = |side: Side| {
-        let map = contact::gap_map(mesh.pair(), numbers.placement(), side, mesh.route());
+        let map = contact::gap_map(pair, placement, side, route);
         let flank = contact.flank(side);
         CellFlank {
-            print: print(mesh, side, map.as_ref(), flank),
+            print: print_of(pair.gears(), film.thickness_um, side, map.as_ref(), flank),
             on_edge: on_edge(flank.edge_contact),
         }
     };

@@ -73,7 +73,13 @@ pub(super) fn picture(mesh: &Mesh, numbers: &PlacementNumbers) -> Picture {
     for (k, print) in prints.iter().enumerate() {
         let side = if k == 0 { Side::Drive } else { Side::Coast };
         let top = HEADING_BOTTOM + FLANK_HEIGHT * k as f64;
-        for item in flank_items(print, contact.flank(side), top) {
+        let zone = Rect {
+            left: MARGIN,
+            top,
+            right: SHEET[0] - MARGIN,
+            bottom: top + FLANK_HEIGHT - 8.0,
+        };
+        for item in flank_items(print, contact.flank(side), zone, None) {
             picture.draw(item);
         }
     }
@@ -94,8 +100,8 @@ fn description(contact: &contact::Contact, prints: &[Print; 2]) -> String {
         format!(
             "{}: {}, {}, {}.",
             print.flank.name(),
-            centre_words(print),
-            edge_words(print),
+            centre_words(print, true),
+            edge_words(print, true),
             edge_contact_words(contact)
         )
     };
@@ -108,8 +114,18 @@ fn inch(length_mm: f64) -> String {
     format!("{}\u{a0}in", number(inches(length_mm), 2))
 }
 
+/// A length on the tooth: millimetres, with inches where there is room.
+fn tooth_length(length_mm: f64, both_units: bool) -> String {
+    let mm = format!("{}\u{a0}mm", number(length_mm, 1));
+    if both_units {
+        format!("{mm} ({})", inch(length_mm))
+    } else {
+        mm
+    }
+}
+
 /// Where the middle of the print lies from the middle of the tooth.
-fn centre_words(print: &Print) -> String {
+fn centre_words(print: &Print, both_units: bool) -> String {
     let Some(centroid) = print.centroid else {
         return "no print".to_owned();
     };
@@ -120,7 +136,7 @@ fn centre_words(print: &Print) -> String {
             return middle.to_owned();
         }
         let toward = if value < 0.0 { less } else { more };
-        format!("{}\u{a0}mm ({}) to {toward}", number(value.abs(), 1), inch(value.abs()))
+        format!("{} to {toward}", tooth_length(value.abs(), both_units))
     };
     format!(
         "{}, {}",
@@ -130,7 +146,7 @@ fn centre_words(print: &Print) -> String {
 }
 
 /// How near the print comes to an edge, or where it runs off.
-fn edge_words(print: &Print) -> String {
+fn edge_words(print: &Print, both_units: bool) -> String {
     let off: Vec<&str> = print
         .distances()
         .into_iter()
@@ -144,9 +160,8 @@ fn edge_words(print: &Print) -> String {
         || "none".to_owned(),
         |nearest| {
             format!(
-                "{}\u{a0}mm ({}) to {}",
-                number(nearest.distance_mm, 1),
-                inch(nearest.distance_mm),
+                "{} to {}",
+                tooth_length(nearest.distance_mm, both_units),
                 nearest.edge.word()
             )
         },
@@ -180,14 +195,9 @@ fn said(items: &mut Vec<Item>, at: Point, name: &str, value: String, ink: Ink) -
     end
 }
 
-fn flank_items(print: &Print, contact: &FlankContact, top: f64) -> Vec<Item> {
-    let right = SHEET[0] - MARGIN;
-    let zone = Rect {
-        left: MARGIN,
-        top,
-        right,
-        bottom: top + FLANK_HEIGHT - 8.0,
-    };
+/// One flank in its zone: heading, tooth, numbers; over it the outline of another print.
+pub(super) fn flank_items(print: &Print, contact: &FlankContact, zone: Rect, ghost: Option<&Print>) -> Vec<Item> {
+    let top = zone.top;
     let mut items = vec![Item::Shape {
         path: zone.path(),
         fill: Some(Fill::Plain {
@@ -200,26 +210,34 @@ fn flank_items(print: &Print, contact: &FlankContact, top: f64) -> Vec<Item> {
     items.extend(flag(print.flank, Point::new(zone.left + 12.0, line - 4.5)));
     let name = Text::new(Point::new(zone.left + 42.0, line), print.flank.name(), 15.0).bold();
     items.push(Item::Text(name));
-    let shape = Text::new(Point::new(zone.left + 132.0, line), print.flank.shape(), SMALL);
-    items.push(Item::Text(shape.ink(Ink::Muted)));
+    let narrow = zone.width() < 660.0;
+    if !narrow {
+        let shape = Text::new(Point::new(zone.left + 132.0, line), print.flank.shape(), SMALL);
+        items.push(Item::Text(shape.ink(Ink::Muted)));
+    }
     let area = print
         .area_fraction
         .map_or_else(|| "0\u{a0}%".to_owned(), |a| format!("{}\u{a0}%", number(100.0 * a, 0)));
-    let mut x = said(&mut items, Point::new(zone.left + 232.0, line), "Area", area, Ink::Text);
+    let first = zone.left + if narrow { 142.0 } else { 232.0 };
+    let mut x = said(&mut items, Point::new(first, line), "Area", area, Ink::Text);
     said(
         &mut items,
         Point::new(x, line),
         "Centre",
-        centre_words(print),
+        centre_words(print, !narrow),
         Ink::Text,
     );
     let tooth = Rect {
         left: zone.left + 62.0,
         right: zone.right - 62.0,
-        top: top + 62.0,
-        bottom: zone.bottom - 58.0,
+        top: top + if narrow { 58.0 } else { 62.0 },
+        bottom: zone.bottom - if narrow { 56.0 } else { 58.0 },
     };
-    items.extend(ToothView::fitted(print, tooth).large());
+    let view = ToothView::fitted(print, tooth);
+    items.extend(view.large());
+    if let Some(ghost) = ghost {
+        items.extend(view.ghost(ghost));
+    }
     let line = zone.bottom - 10.0;
     let off = print.nearest().is_some_and(|n| n.runs_off());
     let ink = |bad: bool| if bad { Ink::Off } else { Ink::Text };
@@ -228,7 +246,7 @@ fn flank_items(print: &Print, contact: &FlankContact, top: f64) -> Vec<Item> {
         &mut items,
         Point::new(zone.left + 12.0, line),
         print_to,
-        edge_words(print),
+        edge_words(print, !narrow),
         ink(off),
     );
     let error = contact
@@ -276,7 +294,7 @@ fn legend(prints: &[Print; 2]) -> Vec<Item> {
     let plain = |ink| Fill::Plain { ink, opacity: 1.0 };
     let hatched = |hatch, ink| Fill::Hatched { hatch, ink };
     entry(
-        vec![plain(Ink::Steel), hatched(Hatch::Level, Ink::Ghost)],
+        vec![plain(Ink::Steel), hatched(Hatch::Level, Ink::SteelWorn)],
         None,
         "print, bare steel".to_owned(),
     );
@@ -292,12 +310,12 @@ fn legend(prints: &[Print; 2]) -> Vec<Item> {
     );
     entry(
         vec![plain(Ink::Paste)],
-        Some(Stroke::full(Ink::Truth, 2.0)),
+        Some(Stroke::full(Ink::GhostDark, 2.0)),
         format!("gap = film, {}\u{a0}µm", super::mesh_sheet::trimmed(film)),
     );
     entry(
         vec![plain(Ink::Paste)],
-        Some(Stroke::full(Ink::Text, 0.9)),
+        Some(Stroke::full(Ink::GhostDark, 0.9)),
         "equal gap, µm".to_owned(),
     );
     items
@@ -311,11 +329,22 @@ fn motion(mesh: &Mesh, numbers: &PlacementNumbers, contact: &contact::Contact) -
         right: 466.0,
         bottom: PLOTS_BOTTOM,
     };
-    let pitch = mesh.gears().wheel_pitch_rad();
+    motion_in(area, mesh.pair(), numbers.placement(), mesh.route(), contact)
+}
+
+/// The same in an area of its own; it takes 52 points at the left, 24 above, 38 below and 84 at the right besides.
+pub(super) fn motion_in(
+    area: Rect,
+    pair: &Pair,
+    placement: contact::Placement,
+    route: contact::Route,
+    contact: &contact::Contact,
+) -> Vec<Item> {
+    let pitch = pair.gears().wheel_pitch_rad();
     let curves: Vec<(Flank, Vec<(f64, f64)>)> = Side::BOTH
         .into_iter()
         .filter_map(|side| {
-            let curve = contact::first_touch_urad(mesh.pair(), numbers.placement(), side, mesh.route(), ROLLS)?;
+            let curve = contact::first_touch_urad(pair, placement, side, route, ROLLS)?;
             let least = curve.iter().fold(f64::INFINITY, |a, &(_, d)| if d < a { d } else { a });
             let lag = |shift: f64| {
                 curve
@@ -328,7 +357,7 @@ fn motion(mesh: &Mesh, numbers: &PlacementNumbers, contact: &contact::Contact) -
         .collect();
     let mut items = vec![Item::Text(
         Text::new(
-            Point::new(MARGIN, area.top - 24.0),
+            Point::new(area.left - 52.0, area.top - 24.0),
             "Transmission error, µrad at the ring gear",
             BODY,
         )

@@ -254,9 +254,20 @@ pub(super) fn outline(gears: &GearSet) -> Outline {
 
 /// What the paste shows on a flank, for drawing.
 pub(super) fn print(mesh: &Mesh, side: Side, map: Option<&GapMap>, contact: &contact::FlankContact) -> Print {
+    print_of(mesh.gears(), mesh.film_um(), side, map, contact)
+}
+
+/// The same of gears under a film.
+pub(super) fn print_of(
+    gears: &GearSet,
+    film_um: f64,
+    side: Side,
+    map: Option<&GapMap>,
+    contact: &contact::FlankContact,
+) -> Print {
     Print {
         flank: flank_of(side),
-        outline: outline(mesh.gears()),
+        outline: outline(gears),
         gap_um: map.map_or_else(
             || Field::new(2, 2, |_, _| None),
             |map| {
@@ -264,7 +275,7 @@ pub(super) fn print(mesh: &Mesh, side: Side, map: Option<&GapMap>, contact: &con
                 Field::new(columns, rows, |i, j| map.gap_um(i, j))
             },
         ),
-        film_um: mesh.film_um(),
+        film_um,
         area_fraction: contact.pattern.map(|p| p.area_fraction),
         centroid: contact.pattern.map(|p| p.centroid),
     }

@@ -19,6 +19,7 @@ mod problem_text;
 pub mod scenarios;
 pub mod shop_units;
 pub mod supports;
+pub mod tooth_room;
 
 pub use failure::{Failure, Fault};
 pub use problem_text::problem_text;

@@ -5,13 +5,23 @@ use egui::{Align, Layout, Ui};
 use super::theme::Ink;
 use super::widget::{self, Cell};
 use crate::quantity::Units;
-use crate::view::{Command, Theme, WindowView};
+use crate::view::{Command, Place, Theme, WindowView};
 
 /// Draws the head.
 pub fn head_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let ink = Ink::new(view.theme, view.text_size);
     ui.horizontal_centered(|ui| {
         widget::words(ui, "Lashwright", ink.zone_title(), ink.color(|t| t.text));
+        ui.add_space(ink.space(12.0));
+        let room = if ink.large() { "Teeth" } else { "Tooth room" };
+        let places = [
+            ("Gears", Place::Gears, "The gears in mesh. Key T"),
+            (room, Place::ToothRoom, "Prints, motion and wall chart. Key T"),
+        ]
+        .map(|(label, value, hint)| Cell { label, value, hint });
+        if let Some(place) = widget::segments(ui, &ink, "Place", &places, Some(view.place)) {
+            out.push(Command::GoTo(place));
+        }
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             // Right to left: what is listed first stands at the right edge.
             text_size(ui, &ink, view, out);

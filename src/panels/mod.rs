@@ -7,6 +7,8 @@
 mod gears;
 mod head;
 mod note;
+mod paint;
+mod room;
 mod scale;
 mod setting;
 mod stage;
@@ -19,12 +21,13 @@ use egui::{Rect, Ui, UiBuilder, Vec2, vec2};
 pub use gears::{gear_list_panel, gear_numbers_panel};
 pub use head::head_panel;
 pub use note::note_panel;
+pub use room::{RoomPictures, RoomSizes};
 pub use setting::setting_panel;
 pub use stage::{stage_captions_panel, stage_panel, turning_panel};
 pub use theme::Ink;
 pub use zones::Zones;
 
-use crate::view::{Command, WindowView};
+use crate::view::{Command, Place, WindowView};
 
 /// Which part of the side panel is shown. With usual text the list is always there, above one of the others.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -35,9 +38,22 @@ enum SideTab {
     Numbers,
 }
 
-/// Draws everything but the gears themselves and returns the stage, the part of the window that is left for them, in
-/// points.
-pub fn window_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) -> Rect {
+/// What the panels leave for others.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Left {
+    /// The part of the window for the gears, in points.
+    pub stage: Rect,
+    /// Sizes of the pictures that the tooth room has room for; none while it is not shown.
+    pub room: Option<RoomSizes>,
+}
+
+/// Draws everything but the gears themselves; the tooth room with the pictures that were made for it.
+pub fn window_panel(
+    ui: &mut Ui,
+    view: &WindowView<'_>,
+    pictures: Option<&RoomPictures>,
+    out: &mut Vec<Command>,
+) -> Left {
     let ink = Ink::new(view.theme, view.text_size);
     let window = ui.max_rect();
     let margin = ink.space(16.0);
@@ -56,16 +72,25 @@ pub fn window_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) 
         side(ui, &ink, view, out);
     });
     let stage = at(zones.stage);
-    stage_panel(ui, stage, view, out);
-    in_zone(ui, "captions", stage, Vec2::ZERO, |ui| {
-        stage_captions_panel(ui, stage, view, out);
-    });
+    let room = match view.place {
+        Place::Gears => {
+            stage_panel(ui, stage, view, out);
+            in_zone(ui, "captions", stage, Vec2::ZERO, |ui| {
+                stage_captions_panel(ui, stage, view, out);
+            });
+            None
+        }
+        Place::ToothRoom => Some(in_zone(ui, "room", stage, Vec2::ZERO, |ui| {
+            room::room_panel(ui, stage, view, pictures, out)
+        })),
+    };
     in_zone(ui, "note", at(zones.note), note_margin, |ui| note_panel(ui, view));
-    in_zone(ui, "work", at(zones.work), vec2(margin, 0.0), |ui| {
-        turning_panel(ui, view, out);
+    in_zone(ui, "work", at(zones.work), vec2(margin, 0.0), |ui| match view.place {
+        Place::Gears => turning_panel(ui, view, out),
+        Place::ToothRoom => room::room_work_panel(ui, view, out),
     });
     lines(ui, &ink, &zones, window.min.to_vec2());
-    stage
+    Left { stage, room }
 }
 
 fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
@@ -118,7 +143,8 @@ fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
         return;
     }
     let inside = ui.max_rect();
-    let needed = gears::numbers_height(ink).max(setting::setting_height(ink)) + ink.scaled(28.0) + ink.space(8.0);
+    let needed =
+        gears::numbers_height(ink).max(setting::setting_height(ink, view.place)) + ink.scaled(28.0) + ink.space(8.0);
     let split = (inside.bottom() - needed).max(inside.top() + 0.3 * inside.height());
     let list = Rect::from_min_max(inside.min, egui::pos2(inside.right(), split - ink.space(12.0)));
     let rest = Rect::from_min_max(egui::pos2(inside.left(), split), inside.max);

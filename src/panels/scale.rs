@@ -1,4 +1,4 @@
-//! A drawn scale with a pointer below: a value between two ends, zero in the middle.
+//! A drawn scale with a pointer below: a value between two ends.
 
 use egui::{Align2, EventFilter, Key, Modifiers, Rect, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
@@ -13,19 +13,24 @@ pub(super) struct Scale<'a> {
     pub(super) reading: String,
     /// The value.
     pub(super) value: f64,
-    /// The larger end; the smaller one is its negative.
-    pub(super) most: f64,
+    /// Both ends.
+    pub(super) ends: [f64; 2],
+    /// Where it stands when nothing was set.
+    pub(super) usual: f64,
     /// What one step of a drag or an arrow key changes.
     pub(super) step: f64,
     /// Steps between two lines of the scale.
     pub(super) steps_a_line: u32,
+    /// Another value that is marked by a dashed line.
+    pub(super) other: Option<f64>,
 }
 
 /// Height of a scale with its words, points at 100 %.
 pub(super) const SCALE_HEIGHT: f32 = 42.0;
 
 /// Draws a scale over the full width; returns the value that is asked for. Drag or arrow keys set it (ten steps with
-/// shift), a double click or Home sets zero.
+/// shift), a double click or Home sets
+/// the usual value.
 pub(super) fn scale(ui: &mut Ui, ink: &Ink, scale: &Scale<'_>) -> Option<f64> {
     let size = vec2(ui.available_width(), ink.scaled(SCALE_HEIGHT));
     let (_, rect) = ui.allocate_space(size);
@@ -42,12 +47,14 @@ pub(super) fn scale(ui: &mut Ui, ink: &Ink, scale: &Scale<'_>) -> Option<f64> {
     super::widget::focus_outline(ui, ink, &response, rect.shrink(2.0));
     let mut wanted = None;
     if response.double_clicked() {
-        wanted = Some(0.0);
+        wanted = Some(scale.usual);
     } else if (response.dragged() || response.clicked())
         && let Some(pointer) = response.interact_pointer_pos()
     {
-        let share = f64::from((pointer.x - line.center().x) / (0.5 * line.width()).max(1.0));
-        wanted = Some((share * scale.most / scale.step).round() * scale.step);
+        let share = f64::from((pointer.x - line.left()) / line.width().max(1.0));
+        let [low, high] = scale.ends;
+        let value = low + share * (high - low);
+        wanted = Some((value / scale.step).round() * scale.step);
     }
     if response.has_focus() {
         let arrows = EventFilter {
@@ -71,11 +78,12 @@ pub(super) fn scale(ui: &mut Ui, ink: &Ink, scale: &Scale<'_>) -> Option<f64> {
             wanted = Some(((scale.value / scale.step).round() + steps) * scale.step);
         }
         if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Home)) {
-            wanted = Some(0.0);
+            wanted = Some(scale.usual);
         }
     }
+    let [low, high] = scale.ends;
     wanted
-        .map(|value| value.clamp(-scale.most, scale.most))
+        .map(|value| value.clamp(low, high))
         .filter(|value| (value - scale.value).abs() > 1e-12)
 }
 
@@ -92,22 +100,27 @@ fn draw(ui: &Ui, ink: &Ink, scale: &Scale<'_>, rect: Rect, line: Rect, enabled: 
     let foot = line.bottom();
     painter.hline(line.x_range(), foot, thin);
     let gap = scale.step * f64::from(scale.steps_a_line);
+    let [low, high] = scale.ends;
     let place = |value: f64| {
-        let share = (value / scale.most) as f32;
-        line.center().x + 0.5 * share * line.width()
+        let share = ((value - low) / (high - low)) as f32;
+        line.left() + share * line.width()
     };
     let tick = |value: f64, share: f32| painter.vline(place(value), foot - share * line.height()..=foot, thin);
-    tick(0.0, 1.0);
-    let mut value = gap;
-    while value < scale.most - 0.01 * gap {
+    let mut value = (low / gap).ceil() * gap;
+    while value <= high + 0.01 * gap {
         tick(value, 0.5);
-        tick(-value, 0.5);
         value += gap;
     }
-    tick(scale.most, 1.0);
-    tick(-scale.most, 1.0);
+    for value in [low, scale.usual, high] {
+        tick(value, 1.0);
+    }
+    if let Some(other) = scale.other {
+        let x = place(other.clamp(low, high));
+        let ends = [pos2(x, line.top() - 3.0), pos2(x, foot + 7.0)];
+        painter.extend(Shape::dashed_line(&ends, ink.line(1.4, |t| t.text), 3.0, 2.0));
+    }
     // The pointer is what the hand moved: violet, below the line.
-    let tip = pos2(place(scale.value.clamp(-scale.most, scale.most)), foot + 1.0);
+    let tip = pos2(place(scale.value.clamp(low, high)), foot + 1.0);
     let half = ink.scaled(5.0);
     let color = ink.color(|t| if enabled { t.accent } else { t.ghost });
     painter.add(Shape::convex_polygon(

@@ -6,12 +6,13 @@ use super::scale::{SCALE_HEIGHT, Scale, scale};
 use super::theme::Ink;
 use super::widget;
 use crate::quantity::{self, Units};
-use crate::view::{Command, Print, Setting, SettingContact, WindowView};
+use crate::view::{Command, FILM_UM, Place, Print, Setting, SettingContact, WindowView};
 
 /// The four scales and what the teeth say.
 pub fn setting_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let ink = Ink::new(view.theme, view.text_size);
     let setting = view.stage.setting;
+    let in_room = view.place == Place::ToothRoom;
     ui.spacing_mut().item_spacing.y = 0.0;
     ui.add_enabled_ui(view.stage.missing.is_none(), |ui| {
         for (name, field, most) in fields() {
@@ -32,14 +33,19 @@ pub fn setting_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>)
                 name,
                 reading,
                 value,
-                most,
+                ends: [-most, most],
+                usual: 0.0,
                 step,
                 steps_a_line,
+                other: view.room.other.filter(|_| in_room).map(|mut other| *field(&mut other)),
             };
             if let Some(value) = scale(ui, &ink, &shown) {
                 *field(&mut wanted) = value;
                 out.push(Command::Set(wanted));
             }
+        }
+        if in_room {
+            film(ui, &ink, view, out);
         }
         ui.add_space(ink.space(6.0));
         results(ui, &ink, view.stage.contact.as_ref(), view.units);
@@ -74,6 +80,24 @@ fn fields() -> [(&'static str, Field, f64); 4] {
     ]
 }
 
+/// Thickness of the paste.
+fn film(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let [thinnest, usual, thickest] = FILM_UM;
+    let shown = Scale {
+        name: "Paste film",
+        reading: format!("{}\u{a0}µm", quantity::number(view.room.film_um, 1)),
+        value: view.room.film_um,
+        ends: [thinnest, thickest],
+        usual,
+        step: 0.5,
+        steps_a_line: 4,
+        other: None,
+    };
+    if let Some(film_um) = scale(ui, ink, &shown) {
+        out.push(Command::SetFilm(film_um));
+    }
+}
+
 fn results(ui: &mut Ui, ink: &Ink, contact: Option<&SettingContact>, units: Units) {
     let wait = || "\u{2013}".to_owned();
     let lash = contact.map_or_else(wait, |contact| {
@@ -93,7 +117,7 @@ fn results(ui: &mut Ui, ink: &Ink, contact: Option<&SettingContact>, units: Unit
                 .flatten()
                 .map_or_else(|| "none".to_owned(), |print| print_words(&print))
         });
-        let hint = "Share of the flank that an 8 µm film marks, and its middle: length from toe −1 to heel +1, height from \
+        let hint = "Share of the flank that the paste marks, and its middle: length from toe −1 to heel +1, height from \
                     root −1 to top +1";
         widget::number_row(ui, ink, name, &print).on_hover_text(hint);
     }
@@ -122,6 +146,7 @@ fn print_words(print: &Print) -> String {
 }
 
 /// Height that [`setting_panel`] needs at 100 % to 130 %, points.
-pub(super) fn setting_height(ink: &Ink) -> f32 {
-    4.0 * ink.scaled(SCALE_HEIGHT) + 3.0 * ink.scaled(24.0) + ink.space(14.0)
+pub(super) fn setting_height(ink: &Ink, place: Place) -> f32 {
+    let scales = if place == Place::ToothRoom { 5.0 } else { 4.0 };
+    scales * ink.scaled(SCALE_HEIGHT) + 3.0 * ink.scaled(24.0) + ink.space(14.0)
 }

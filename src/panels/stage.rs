@@ -9,7 +9,7 @@ use egui::{
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Cell, Rank};
 use crate::quantity::radians;
-use crate::view::{Command, Projection, Turn, Viewpoint, WindowView};
+use crate::view::{Command, Place, Projection, Turn, Viewpoint, WindowView};
 
 /// Degrees of orbit for a point of drag.
 const DEGREES_A_POINT: f64 = 0.35;
@@ -121,6 +121,7 @@ fn command_of_key(key: Key, shift: bool, view: &WindowView<'_>) -> Option<Comman
         Key::Num5 => Command::LookFrom(Viewpoint::Mesh),
         Key::F => Command::SetProjection(other_projection(view.stage.projection)),
         Key::Space if view.stage.missing.is_none() => Command::SetTurning(!view.stage.turning),
+        Key::T => Command::GoTo(Place::ToothRoom),
         Key::R if view.stage.missing.is_none() => Command::SetRocking(!view.stage.rocking),
         Key::Period if view.stage.missing.is_none() => Command::TurnTeeth(1),
         Key::Comma if view.stage.missing.is_none() => Command::TurnTeeth(-1),

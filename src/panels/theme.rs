@@ -95,7 +95,7 @@ impl Ink {
     }
 }
 
-fn bold() -> FontFamily {
+pub(super) fn bold() -> FontFamily {
     FontFamily::Name(BOLD.into())
 }
 

@@ -1,6 +1,6 @@
 //! What a person can ask for at the window. Panels write these, one place carries them out.
 
-use super::{Projection, Setting, TextSize, Theme, Viewpoint};
+use super::{Place, Projection, Setting, TextSize, Theme, Viewpoint};
 use crate::quantity::Units;
 
 /// One wish of the person at the window.
@@ -16,6 +16,18 @@ pub enum Command {
     SetRocking(bool),
     /// Stand the gears elsewhere.
     Set(Setting),
+    /// Go to a place of the program.
+    GoTo(Place),
+    /// Use a paste of this thickness, µm.
+    SetFilm(f64),
+    /// Keep the present setting as the one to compare with.
+    KeepAsOther,
+    /// Exchange the present setting and the one to compare with.
+    SwapWithOther,
+    /// Stop comparing.
+    DropOther,
+    /// Save the picture of the present setting.
+    SavePicture,
     /// Draw on paper or on slate.
     SetTheme(Theme),
     /// Make all text larger or smaller.

@@ -38,9 +38,48 @@ pub struct WindowView<'a> {
     pub text_size: TextSize,
     /// Millimetres or inches.
     pub units: Units,
+    /// Where in the program.
+    pub place: Place,
     /// The stage.
     pub stage: StageView<'a>,
+    /// The tooth room.
+    pub room: RoomView<'a>,
 }
+
+/// A place of the program.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+pub enum Place {
+    /// The gears on the stage.
+    #[default]
+    Gears,
+    /// Prints, motion and wall chart.
+    ToothRoom,
+}
+
+impl Place {
+    /// The other one.
+    #[must_use]
+    pub const fn other(self) -> Self {
+        match self {
+            Self::Gears => Self::ToothRoom,
+            Self::ToothRoom => Self::Gears,
+        }
+    }
+}
+
+/// What the tooth room shows besides pictures.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct RoomView<'a> {
+    /// Thickness of the paste, µm.
+    pub film_um: f64,
+    /// The setting to compare with.
+    pub other: Option<Setting>,
+    /// Where the last picture was saved, or why it was not.
+    pub saved: Option<&'a str>,
+}
+
+/// Thinnest, usual and thickest paste of the tooth room, µm.
+pub const FILM_UM: [f64; 3] = [2.0, 8.0, 30.0];
 
 impl WindowView<'_> {
     /// The gear set on the stage.

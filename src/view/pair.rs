@@ -242,9 +242,9 @@ pub struct SettingContact {
 }
 
 impl SettingContact {
-    /// Contact of a pair under the usual paste.
-    pub fn new(pair: &Pair, placement: Placement, route: Route) -> Self {
-        let contact = contact::solve(pair, placement, Film::default(), route);
+    /// Contact of a pair under a paste.
+    pub fn new(pair: &Pair, placement: Placement, film: Film, route: Route) -> Self {
+        let contact = contact::solve(pair, placement, film, route);
         Self {
             exact: route == Route::Exact,
             lash_mm: contact.lash.map(|lash| [lash.min_mm, lash.max_mm]),
@@ -276,6 +276,8 @@ pub enum Job {
         pair: Arc<StagePair>,
         /// Where they stand.
         placement: Placement,
+        /// The paste.
+        film: Film,
     },
 }
 
@@ -310,9 +312,10 @@ impl Job {
                 revision,
                 pair,
                 placement,
+                film,
             } => Done::Contact {
                 revision,
-                contact: SettingContact::new(&pair.pair, placement, Route::Exact),
+                contact: SettingContact::new(&pair.pair, placement, film, Route::Exact),
             },
         }
     }

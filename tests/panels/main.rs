@@ -3,17 +3,18 @@
 mod fit;
 mod gears;
 mod head;
+mod room;
 mod setting;
 mod stage;
 
 use egui::Vec2;
 use egui_kittest::Harness;
 use lashwright::gear::{DepthTaper, Design, EaseOff};
-use lashwright::panels::{theme, window_panel};
+use lashwright::panels::{RoomPictures, RoomSizes, theme, window_panel};
 use lashwright::quantity::Units;
 use lashwright::view::{
-    Command, GearEntry, Origin, Print, Projection, Setting, SettingContact, StageView, TextSize, Theme, Turn,
-    Viewpoint, WindowView,
+    Command, GearEntry, Origin, Place, Print, Projection, RoomView, Setting, SettingContact, StageView, TextSize,
+    Theme, Turn, Viewpoint, WindowView,
 };
 
 /// What a test shows, and what was asked for.
@@ -27,6 +28,11 @@ struct Desk {
     turning: bool,
     rocking: bool,
     setting: Setting,
+    place: Place,
+    film_um: f64,
+    other: Option<Setting>,
+    pictures: Option<RoomPictures>,
+    room: Option<RoomSizes>,
     projection: Projection,
     asked: Vec<Command>,
 }
@@ -46,6 +52,11 @@ impl Desk {
             turning: false,
             rocking: false,
             setting: Setting::default(),
+            place: Place::Gears,
+            film_um: 8.0,
+            other: None,
+            pictures: None,
+            room: None,
             projection: Projection::Perspective,
             asked: Vec::new(),
         }
@@ -58,6 +69,12 @@ impl Desk {
             theme: self.theme,
             text_size: self.text_size,
             units: self.units,
+            place: self.place,
+            room: RoomView {
+                film_um: self.film_um,
+                other: self.other,
+                saved: None,
+            },
             stage: StageView {
                 turning: self.turning,
                 turn: self.turn,
@@ -133,7 +150,8 @@ fn window(size: Vec2, desk: Desk) -> Harness<'static, Desk> {
                     .layer_id(egui::LayerId::background())
                     .max_rect(ui.ctx().content_rect()),
             );
-            window_panel(&mut whole, &desk.view(), &mut asked);
+            let left = window_panel(&mut whole, &desk.view(), desk.pictures.as_ref(), &mut asked);
+            desk.room = left.room;
             desk.asked.extend(asked);
         },
         desk,

@@ -1,0 +1,323 @@
+//! The tooth room: both flanks, transmission error and wall chart, with another setting to compare with.
+
+use egui::{Key, Rect, Sense, Ui, WidgetInfo, WidgetType, pos2, vec2};
+
+use super::paint::Sheet;
+use super::theme::Ink;
+use super::widget::{self, ButtonFace, Cell, Rank};
+use crate::drawing;
+use crate::view::{Command, Place, Setting, WindowView};
+
+/// The pictures of the room, made by whoever computes them, for the sizes that the panel last asked for.
+#[derive(Debug, Clone, PartialEq)]
+pub struct RoomPictures {
+    /// Both flanks.
+    pub flanks: drawing::Picture,
+    /// Transmission error.
+    pub motion: drawing::Picture,
+    /// Wall chart.
+    pub chart: Vec<drawing::Item>,
+    /// Its cells.
+    pub chart_grid: drawing::Rect,
+    /// P of each column, mm.
+    pub across_mm: Vec<f64>,
+    /// G of each row, mm.
+    pub down_mm: Vec<f64>,
+}
+
+/// Sizes that the room has for its pictures: width and height in points of the picture.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct RoomSizes {
+    /// Both flanks.
+    pub flanks: [f64; 2],
+    /// Transmission error.
+    pub motion: [f64; 2],
+    /// Wall chart.
+    pub chart: [f64; 2],
+}
+
+/// Which picture is shown where there is room for one only.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+enum Sight {
+    #[default]
+    Flanks,
+    Motion,
+    Chart,
+}
+
+/// Draws the room over a rectangle and answers what room there is for its pictures.
+pub(super) fn room_panel(
+    ui: &mut Ui,
+    rect: Rect,
+    view: &WindowView<'_>,
+    pictures: Option<&RoomPictures>,
+    out: &mut Vec<Command>,
+) -> RoomSizes {
+    let ink = Ink::new(view.theme, view.text_size);
+    ui.painter().rect_filled(rect, 0.0, ink.color(|t| t.panel));
+    let inside = rect.shrink2(vec2(ink.space(12.0), ink.space(10.0)));
+    if ink.large() || rect.width() < ink.scaled(860.0) {
+        return one_at_a_time(ui, inside, &ink, view, pictures, out);
+    }
+    // The chart's column is as wide as its cells with their lash need.
+    let chart_width = (0.37 * inside.width()).min(ink.scaled(460.0));
+    let split = inside.right() - chart_width;
+    let motion_height = (0.29 * inside.height()).max(ink.scaled(156.0));
+    let foot = inside.bottom() - motion_height;
+    let gap = ink.space(12.0);
+    let flanks = Rect::from_min_max(inside.min, pos2(split - gap, foot - 0.5 * gap));
+    let motion = Rect::from_min_max(
+        pos2(inside.left(), foot + 0.5 * gap),
+        pos2(split - gap, inside.bottom()),
+    );
+    let chart = Rect::from_min_max(pos2(split, inside.top()), inside.max);
+    if let Some(pictures) = pictures {
+        picture(ui, flanks, &ink, view, "Both flanks", &pictures.flanks.items);
+        picture(ui, motion, &ink, view, "Transmission error", &pictures.motion.items);
+        chart_panel(ui, chart, &ink, view, pictures, out);
+    } else {
+        waiting(ui, flanks, &ink, view);
+    }
+    RoomSizes {
+        flanks: size(&ink, flanks),
+        motion: size(&ink, motion),
+        chart: chart_size(&ink, chart),
+    }
+}
+
+fn one_at_a_time(
+    ui: &mut Ui,
+    inside: Rect,
+    ink: &Ink,
+    view: &WindowView<'_>,
+    pictures: Option<&RoomPictures>,
+    out: &mut Vec<Command>,
+) -> RoomSizes {
+    let key = ui.id().with("sight");
+    let mut sight = ui.data(|data| data.get_temp::<Sight>(key)).unwrap_or_default();
+    let head = Rect::from_min_size(inside.min, vec2(inside.width(), ink.scaled(28.0)));
+    let builder = egui::UiBuilder::new().id_salt("sights").max_rect(head);
+    ui.scope_builder(builder, |ui| {
+        let cells = [
+            ("Flanks", Sight::Flanks),
+            ("Motion", Sight::Motion),
+            ("Chart", Sight::Chart),
+        ]
+        .map(|(label, value)| Cell { label, value, hint: "" });
+        if let Some(pressed) = widget::segments(ui, ink, "Picture", &cells, Some(sight)) {
+            sight = pressed;
+            ui.data_mut(|data| data.insert_temp(key, sight));
+        }
+    });
+    let rest = Rect::from_min_max(pos2(inside.left(), head.bottom() + ink.space(8.0)), inside.max);
+    match (pictures, sight) {
+        (None, _) => waiting(ui, rest, ink, view),
+        (Some(pictures), Sight::Flanks) => picture(ui, rest, ink, view, "Both flanks", &pictures.flanks.items),
+        (Some(pictures), Sight::Motion) => picture(ui, rest, ink, view, "Transmission error", &pictures.motion.items),
+        (Some(pictures), Sight::Chart) => chart_panel(ui, rest, ink, view, pictures, out),
+    }
+    RoomSizes {
+        flanks: size(ink, rest),
+        motion: size(ink, rest),
+        chart: chart_size(ink, rest),
+    }
+}
+
+/// Points of a picture that its height must hold to be read.
+const LEAST_HEIGHT: f32 = 250.0;
+
+/// How large pictures are painted in a rectangle: as large as the text of the window, but no larger than leaves them
+/// room. Their own text is then smaller than the window's, never smaller than at 100 %.
+fn scale(ink: &Ink, rect: Rect) -> f32 {
+    ink.factor().min((rect.height() / LEAST_HEIGHT).max(1.0))
+}
+
+/// A rectangle's size in points of a picture.
+fn size(ink: &Ink, rect: Rect) -> [f64; 2] {
+    [rect.width(), rect.height()].map(|v| f64::from((v / scale(ink, rect)).round()))
+}
+
+/// Height of the chart's title and of what is said below it, points at 100 %.
+const CHART_TITLE: f32 = 26.0;
+const CHART_FOOT: f32 = 40.0;
+
+fn chart_size(ink: &Ink, rect: Rect) -> [f64; 2] {
+    let [width, height] = size(ink, rect);
+    // With large text the chart needs the room more than what is said below it.
+    let foot = if ink.large() { 0.0 } else { CHART_FOOT };
+    [width, height - f64::from(CHART_TITLE + foot)]
+}
+
+fn picture(ui: &Ui, rect: Rect, ink: &Ink, view: &WindowView<'_>, name: &str, items: &[drawing::Item]) {
+    let response = ui.interact(rect, ui.id().with(name), Sense::hover());
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, name));
+    let painter = ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
+    Sheet::new(rect.min, scale(ink, rect), view.theme).paint(&painter, items);
+}
+
+fn waiting(ui: &Ui, rect: Rect, ink: &Ink, view: &WindowView<'_>) {
+    let words = view.stage.missing.unwrap_or("The pictures are being computed.");
+    ui.painter().text(
+        rect.center(),
+        egui::Align2::CENTER_CENTER,
+        words,
+        ink.body(),
+        ink.color(|t| t.muted),
+    );
+}
+
+/// The wall chart: a press on a cell goes there.
+fn chart_panel(
+    ui: &mut Ui,
+    rect: Rect,
+    ink: &Ink,
+    view: &WindowView<'_>,
+    pictures: &RoomPictures,
+    out: &mut Vec<Command>,
+) {
+    let painter = ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
+    let text = ink.color(|t| t.text);
+    painter.text(
+        rect.min,
+        egui::Align2::LEFT_TOP,
+        "Wall chart: upper tooth drive, lower coast",
+        ink.section(),
+        text,
+    );
+    let scale = scale(ink, rect);
+    let sheet = Sheet::new(rect.min + vec2(0.0, scale * CHART_TITLE), scale, view.theme);
+    sheet.paint(&painter, &pictures.chart);
+    let grid = sheet.rect(&pictures.chart_grid);
+    let foot = (!ink.large()).then(|| {
+        painter.layout(
+            "Press a field to go there. Shift with an arrow key moves one field.".to_owned(),
+            ink.small(),
+            ink.color(|t| t.muted),
+            rect.width(),
+        )
+    });
+    if let Some(foot) = foot {
+        painter.galley(pos2(rect.left(), grid.bottom() + ink.space(8.0)), foot, text);
+    }
+    let response = ui.interact(grid, ui.id().with("wall chart"), Sense::click());
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, "Wall chart"));
+    let (columns, rows) = (pictures.across_mm.len(), pictures.down_mm.len());
+    if response.clicked()
+        && let Some(at) = response.interact_pointer_pos()
+        && let Some(&pinion_mm) = pictures.across_mm.get(cell(at.x, grid.left(), grid.width(), columns))
+        && let Some(&wheel_mm) = pictures.down_mm.get(cell(at.y, grid.top(), grid.height(), rows))
+    {
+        out.push(Command::Set(Setting {
+            pinion_mm,
+            wheel_mm,
+            ..view.stage.setting
+        }));
+    }
+    let focused = ui.memory(egui::Memory::focused);
+    if focused.is_none() || focused == Some(response.id) {
+        arrows(ui, view, pictures, out);
+    }
+    widget::focus_outline(ui, ink, &response, grid);
+}
+
+/// Which of `count` equal parts a place lies in.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "a cast saturates, and the last part is the last"
+)]
+fn cell(at: f32, from: f32, length: f32, count: usize) -> usize {
+    let part = ((at - from) / length * count as f32).floor() as usize;
+    part.min(count.saturating_sub(1))
+}
+
+/// Moves by a field of the chart.
+fn arrows(ui: &Ui, view: &WindowView<'_>, pictures: &RoomPictures, out: &mut Vec<Command>) {
+    let step = |values: &[f64]| match values {
+        [a, b, ..] => b - a,
+        _ => 0.0,
+    };
+    let (across, down) = (step(&pictures.across_mm), step(&pictures.down_mm));
+    let mut setting = view.stage.setting;
+    ui.input_mut(|input| {
+        for (key, x, y) in [
+            (Key::ArrowLeft, -1.0, 0.0),
+            (Key::ArrowRight, 1.0, 0.0),
+            (Key::ArrowUp, 0.0, -1.0),
+            (Key::ArrowDown, 0.0, 1.0),
+        ] {
+            if input.consume_key(egui::Modifiers::SHIFT, key) {
+                setting.pinion_mm += x * across;
+                setting.wheel_mm += y * down;
+            }
+        }
+    });
+    if setting != view.stage.setting {
+        out.push(Command::Set(setting.within_reach()));
+    }
+}
+
+/// What can be done in the room, in the order of its work line.
+pub(super) fn room_buttons(view: &WindowView<'_>) -> Vec<(ButtonFace<'static>, Command, bool)> {
+    let face = |label, key, rank| ButtonFace {
+        label,
+        longest: label,
+        key,
+        rank,
+    };
+    let there = view.stage.missing.is_none();
+    let compared = view.room.other.is_some();
+    vec![
+        (face("Keep as B", "B", Rank::Next), Command::KeepAsOther, there),
+        (face("Swap A and B", "X", Rank::Plain), Command::SwapWithOther, compared),
+        (face("Without B", "N", Rank::Plain), Command::DropOther, compared),
+        (face("Save picture", "E", Rank::Plain), Command::SavePicture, there),
+    ]
+}
+
+/// The work line of the room, and its keys.
+pub(super) fn room_work_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let ink = Ink::new(view.theme, view.text_size);
+    let buttons = |ui: &mut Ui, out: &mut Vec<Command>| {
+        for (face, command, enabled) in room_buttons(view) {
+            let response = ui.add_enabled_ui(enabled, |ui| widget::button(ui, &ink, &face)).inner;
+            if enabled && response.clicked() {
+                out.push(command);
+            }
+        }
+    };
+    let said = view.room.saved.unwrap_or_default();
+    if ink.large() {
+        ui.add_space(ink.space(8.0));
+        ui.horizontal_wrapped(|ui| buttons(ui, out));
+        widget::words(ui, said, ink.small(), ink.color(|t| t.muted));
+    } else {
+        ui.horizontal_centered(|ui| {
+            buttons(ui, out);
+            if !said.is_empty() {
+                ui.add_space(ink.space(8.0));
+                widget::words(ui, said, ink.small(), ink.color(|t| t.muted));
+            }
+        });
+    }
+    if ui.memory(egui::Memory::focused).is_none() {
+        keys(ui, view, out);
+    }
+}
+
+fn keys(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let pressed = |key: Key| {
+        ui.input(|input| {
+            let plain = !input.modifiers.ctrl && !input.modifiers.alt && !input.modifiers.command;
+            plain && input.key_pressed(key)
+        })
+    };
+    for (face, command, enabled) in room_buttons(view) {
+        if enabled && Key::from_name(face.key).is_some_and(pressed) {
+            out.push(command);
+        }
+    }
+    if pressed(Key::T) {
+        out.push(Command::GoTo(Place::Gears));
+    }
+}
