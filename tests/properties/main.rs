@@ -17,4 +17,5 @@ mod reading;
 mod roots;
 mod scenarios;
 mod solid;
+mod solvable;
 mod stage_pair;
