@@ -50,11 +50,14 @@ impl Ledger {
         sink(minutes.to_bits());
         sink(money.to_bits());
         sink(u64::from(*tear_downs));
+        sink(entries.len() as u64);
         for entry in entries {
             sink(u64::from(entry.operation));
+            text_bits(&entry.name, sink);
             sink(entry.minutes.to_bits());
             sink(entry.money.to_bits());
         }
+        sink(spoiled.len() as u64);
         for (operation, part) in spoiled.iter().chain(reused) {
             sink(u64::from(*operation));
             sink(*part as u64);
@@ -63,5 +66,13 @@ impl Ledger {
             sink(u64::from(*operation));
             sink(*caution as u64);
         }
+    }
+}
+
+/// Hands a text on as bits: its length, then its bytes.
+pub(super) fn text_bits(text: &str, sink: &mut dyn FnMut(u64)) {
+    sink(text.len() as u64);
+    for byte in text.bytes() {
+        sink(u64::from(byte));
     }
 }

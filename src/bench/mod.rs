@@ -29,6 +29,7 @@ mod part;
 mod setting;
 mod shown;
 mod state;
+mod state_hash;
 mod tariff;
 mod tools;
 

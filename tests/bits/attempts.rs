@@ -18,15 +18,15 @@ const VERSION: u32 = 1;
 const ATTEMPTS: [(&str, &str); 3] = [
     (
         "oat-barn-tractor",
-        "4f995a73c253cc2fac4ca67eeae213a3db1a23acd5e9a72145cb6bc90c47eceb",
+        "c2a99e1d8d010f04f6b63f7fefbe4efe84b5366f8b1dbaac317098d8b777cbfa",
     ),
     (
         "crush-and-stop",
-        "d0e80f41928226890d365d13d0b13dcf237592c75fddec1112423f1ce4405701",
+        "57b0b4b4fe14df9d67088b69fba36167de1805f0ad6764ea72b343f477f83ab6",
     ),
     (
         "feed-lorry-cartridge",
-        "19012522b5ae8897e6a9fa57fe30dfb75332ff2c47963d9c567e787f882d67b4",
+        "a0e80b9f75d79d66eb4683236ec3dbef6b913511247f408472bbe70fc4eec3fb",
     ),
 ];
 
