@@ -35,6 +35,8 @@ pub struct Assembly {
     pub carrier_in: bool,
     /// Side bearings' shims or adjusters: tooth side, behind the wheel.
     pub side: [SideStack; 2],
+    /// How far a spreader holds the case open, mm; 0 without.
+    pub spreader_mm: f64,
     /// Bearing caps.
     pub caps: Caps,
     /// Whether each cap stands in the other's place.
@@ -161,6 +163,7 @@ impl Assembly {
             wheel: None,
             carrier_in: false,
             side: [SideStack::default(); 2],
+            spreader_mm: 0.0,
             caps: Caps::Off,
             caps_swapped: false,
             carrier_turns: 0.0,
@@ -230,12 +233,14 @@ impl Assembly {
             wheel,
             carrier_in,
             side,
+            spreader_mm,
             caps,
             caps_swapped,
             carrier_turns,
             carrier_push,
             timing_offset,
         } = self;
+        sink(spreader_mm.to_bits());
         sink(*bearings as u64);
         for gap in [seating.head_cone, seating.head_cup, seating.tail_cup] {
             sink(gap.gap_mm.to_bits());

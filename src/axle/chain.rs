@@ -189,6 +189,12 @@ const COMMON: &[Link] = &[
     link(Member::WheelRadialRunout, 0.0, 0.03, &[by(Moves::WheelRadial, 1.0)]),
     when(When::WheelSeatDirty, link(Member::WheelSeatChip, 0.0, 0.0, WHEEL_FACE)),
     link(Member::WheelTilt, 0.0, 0.0, WHEEL_FACE),
+    link(
+        Member::CaseSpreader,
+        0.0,
+        0.0,
+        &[by(Moves::ToothStack, -0.5), by(Moves::BackStack, -0.5)],
+    ),
     link(Member::PinionRunout, 0.0, 0.01, &[by(Moves::PinionRadial, 1.0)]),
     when(When::CapsNotTorqued, link(Member::CapFloat, 0.0, 0.03, WHEEL_ACROSS)),
     when(When::CapsSwapped, link(Member::CapMismatch, 0.0, 0.08, WHEEL_ACROSS)),

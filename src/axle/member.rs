@@ -77,11 +77,13 @@ pub enum Member {
     BackSideAdjuster,
     /// Half the face runout of a wheel that was drawn on crookedly.
     WheelTilt,
+    /// How far a spreader holds the case open.
+    CaseSpreader,
 }
 
 impl Member {
     /// All members, in the order of their numbers.
-    pub const ALL: [Self; 37] = [
+    pub const ALL: [Self; 38] = [
         Self::HousingDepth,
         Self::CartridgeFace,
         Self::CartridgeDepth,
@@ -119,6 +121,7 @@ impl Member {
         Self::ToothSideAdjuster,
         Self::BackSideAdjuster,
         Self::WheelTilt,
+        Self::CaseSpreader,
     ];
 
     /// Its name in files.
@@ -161,6 +164,7 @@ impl Member {
             Self::ToothSideAdjuster => "tooth_side_adjuster",
             Self::BackSideAdjuster => "back_side_adjuster",
             Self::WheelTilt => "wheel_tilt",
+            Self::CaseSpreader => "case_spreader",
         }
     }
 

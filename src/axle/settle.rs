@@ -82,6 +82,7 @@ pub fn deviations(axle: &Axle, truth: &Truth, assembly: &Assembly) -> PerMember 
         let slack_mm = if stack.on_slack { slack_mm } else { 0.0 };
         all.set(adjuster, axle.adjuster().travel_mm(stack.adjuster_deg) + slack_mm);
     }
+    all.set(Member::CaseSpreader, assembly.spreader_mm);
     all.set(Member::WheelTilt, assembly.wheel.map_or(0.0, |w| w.tilt_mm));
     all
 }

@@ -199,6 +199,71 @@ impl Truth {
         }
     }
 
+    /// Hands every number on as bits, in a fixed order: for hashes of a state.
+    pub fn bits(&self, sink: &mut dyn FnMut(u64)) {
+        let Self {
+            deviations,
+            phases_rad,
+            mark_etched_mm,
+            sleeve,
+            nut,
+            friction,
+            case,
+            press,
+            wheel_fit,
+            pair,
+        } = self;
+        for (_, value) in deviations.iter().chain(phases_rad.iter()) {
+            sink(value.to_bits());
+        }
+        let numbers = [
+            *mark_etched_mm,
+            sleeve.yield_times,
+            sleeve.hardening_times,
+            nut.friction_times,
+            nut.scatter_share,
+            friction.head_times,
+            friction.tail_times,
+            friction.side_times,
+            friction.unturned_share,
+            friction.turns_to_settle,
+            friction.start_times,
+            friction.seal_times,
+            friction.swapped_caps_times,
+            case.stiffness_times,
+            case.snug_share,
+            case.tooth_side_share,
+            case.thread_slack_mm[0],
+            case.thread_slack_mm[1],
+            press.head_cone_n,
+            press.head_cup_n,
+            press.tail_cup_n,
+            wheel_fit.interference_mm,
+            wheel_fit.cold_tilt_mm,
+            wheel_fit.crossed_share,
+        ];
+        for n in numbers {
+            sink(n.to_bits());
+        }
+        sink(u64::from(case.caps_found_swapped));
+        sink(u64::from(pair.pinion_number));
+        sink(u64::from(pair.wheel_number));
+        for e in pair.flank_deviation {
+            for n in [
+                e.lengthwise_crown_um,
+                e.profile_crown_um,
+                e.twist_um,
+                e.lengthwise_slope_um,
+                e.profile_slope_um,
+            ] {
+                sink(n.to_bits());
+            }
+        }
+        for n in &pair.class_errors_um {
+            sink(n.to_bits());
+        }
+    }
+
     /// Whether the etched numbers of the gears belong together.
     pub fn numbers_match(&self) -> bool {
         self.pair.pinion_number == self.pair.wheel_number

@@ -4,6 +4,7 @@
 mod axle;
 mod axles;
 mod bearing;
+mod bench;
 mod core;
 mod core_surfaces;
 mod crown_gear;

@@ -136,6 +136,7 @@ fn any_assembly() -> impl Strategy<Value = Assembly> {
                 wheel: wheel.map(|(dirty, tilt_mm, bolted)| WheelSeat { dirty, tilt_mm, bolted }),
                 carrier_in: flags.3,
                 side: [stacks.0, stacks.1],
+                spreader_mm: 0.0,
                 caps,
                 caps_swapped: flags.4,
                 carrier_turns: turns.1,

@@ -4,6 +4,7 @@ mod axle;
 #[path = "../outside/axles.rs"]
 mod axles;
 mod bearing;
+mod bench;
 mod convergence;
 #[path = "../outside/core.rs"]
 mod core;

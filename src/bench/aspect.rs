@@ -1,0 +1,146 @@
+//! What a state consists of, and what each reading depends on: so that a value is known to be stale after a change.
+
+use super::measurand::Measurand;
+use super::operation::ShimPlace;
+use crate::axle::{Assembly, Axle, Moves};
+
+/// A part of the state that readings depend on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[repr(u32)]
+pub enum Aspect {
+    /// Depth shim.
+    DepthShim = 1,
+    /// Spacer with its shims.
+    Spacer = 1 << 1,
+    /// Pinion bearings and the pinion in them.
+    Bearings = 1 << 2,
+    /// Gaps behind the rings.
+    Seats = 1 << 3,
+    /// Place of the pinion nut.
+    Nut = 1 << 4,
+    /// Seal.
+    Seal = 1 << 5,
+    /// Cartridge on its case.
+    Cartridge = 1 << 6,
+    /// Wheel on its carrier.
+    Wheel = 1 << 7,
+    /// Carrier in the case, timing marks.
+    Carrier = 1 << 8,
+    /// Side shims, adjusters, spreader.
+    Sides = 1 << 9,
+    /// Caps.
+    Caps = 1 << 10,
+    /// Which way something with play was pushed.
+    Push = 1 << 11,
+    /// Shim pieces: cleaned.
+    Kit = 1 << 12,
+    /// Warmth of the wheel.
+    Warmth = 1 << 13,
+    /// Paste on the teeth.
+    Paste = 1 << 14,
+}
+
+/// A set of aspects.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct Aspects(u32);
+
+impl Aspects {
+    /// These.
+    pub fn of(aspects: &[Aspect]) -> Self {
+        Self(aspects.iter().fold(0, |all, a| all | *a as u32))
+    }
+
+    /// With one more, if so.
+    #[must_use]
+    pub fn with_if(self, aspect: Aspect, so: bool) -> Self {
+        if so { Self(self.0 | aspect as u32) } else { self }
+    }
+
+    /// All of both.
+    #[must_use]
+    pub fn and(self, other: Self) -> Self {
+        Self(self.0 | other.0)
+    }
+
+    /// Whether they share one.
+    pub fn meet(self, other: Self) -> bool {
+        self.0 & other.0 != 0
+    }
+
+    /// As a number, for hashes.
+    pub fn number(self) -> u32 {
+        self.0
+    }
+
+    /// What two assemblies differ in. `play` says whether pinion or carrier had play, so that pushing them counts.
+    pub fn changed(before: &Assembly, after: &Assembly, play: bool) -> Self {
+        let differ = |a: f64, b: f64| a.to_bits() != b.to_bits();
+        Self::default()
+            .with_if(Aspect::DepthShim, differ(before.depth_shim_mm, after.depth_shim_mm))
+            .with_if(Aspect::Spacer, before.spacer != after.spacer)
+            .with_if(
+                Aspect::Bearings,
+                before.bearings != after.bearings || before.pinion_in != after.pinion_in,
+            )
+            .with_if(Aspect::Seats, before.seating != after.seating)
+            .with_if(Aspect::Nut, before.nut != after.nut)
+            .with_if(Aspect::Seal, before.seal != after.seal)
+            .with_if(Aspect::Cartridge, before.cartridge_bolted != after.cartridge_bolted)
+            .with_if(Aspect::Wheel, before.wheel != after.wheel)
+            .with_if(
+                Aspect::Carrier,
+                before.carrier_in != after.carrier_in || before.timing_offset != after.timing_offset,
+            )
+            .with_if(
+                Aspect::Sides,
+                differ(before.spreader_mm, after.spreader_mm)
+                    || before.side.iter().zip(&after.side).any(|(b, a)| {
+                        differ(b.shim_mm, a.shim_mm)
+                            || differ(b.adjuster_deg, a.adjuster_deg)
+                            || b.on_slack != a.on_slack
+                    }),
+            )
+            .with_if(
+                Aspect::Caps,
+                before.caps != after.caps || before.caps_swapped != after.caps_swapped,
+            )
+            .with_if(
+                Aspect::Push,
+                play && (before.pinion_push != after.pinion_push || before.carrier_push != after.carrier_push),
+            )
+    }
+
+    /// What a reading of this quantity depends on, taken on this assembly.
+    pub fn behind(what: Measurand, axle: &Axle, assembly: &Assembly) -> Self {
+        use Aspect as A;
+        let depth = Self::of(&[A::DepthShim, A::Spacer, A::Bearings, A::Seats, A::Nut, A::Cartridge]);
+        let preload = Self::of(&[A::Spacer, A::Bearings, A::Seats, A::Nut]).with_if(
+            A::DepthShim,
+            axle.chain()
+                .per_unit(axle.depth_shim_member(), Moves::ZeroPreloadLength)
+                != 0.0,
+        );
+        let sides = Self::of(&[A::Carrier, A::Sides, A::Caps]);
+        match what {
+            Measurand::Lash { .. } => depth.and(sides).and(Self::of(&[A::Wheel, A::Push])),
+            Measurand::Print {} => depth.and(sides).and(Self::of(&[A::Wheel, A::Push, A::Paste])),
+            Measurand::WheelFaceRunout {} | Measurand::WheelRadialRunout {} => Self::of(&[A::Wheel]),
+            Measurand::PinionRunout {} => Self::of(&[A::Bearings]),
+            Measurand::BreakawayTorque {} | Measurand::RollingTorque {} => {
+                let pinion = preload.with_if(A::Seal, true).with_if(A::Carrier, true);
+                if assembly.carrier_in { pinion.and(sides) } else { pinion }
+            }
+            Measurand::CarrierTorque {} | Measurand::CarrierEndPlay {} | Measurand::CaseSpread {} => sides,
+            Measurand::PinionDepth {} => depth.with_if(A::Push, true),
+            Measurand::PinionEndPlay {} | Measurand::NutTorque {} => preload,
+            Measurand::ShimPiece { .. } => Self::of(&[A::Kit]),
+            Measurand::ShimPack { place } => Self::of(&[match place {
+                ShimPlace::Depth => A::DepthShim,
+                ShimPlace::Spacer => A::Spacer,
+                ShimPlace::ToothSide | ShimPlace::BackSide => A::Sides,
+            }]),
+            Measurand::SeatGap { .. } => Self::of(&[A::Seats, A::Bearings]),
+            Measurand::WheelTemperature {} => Self::of(&[A::Warmth]),
+        }
+    }
+}

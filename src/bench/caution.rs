@@ -1,0 +1,66 @@
+//! Where the work is dangerous, and what one does about it.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// Something put on or used for safety.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Precaution {
+    /// Eye protection.
+    EyeProtection,
+    /// Guard in front of the press.
+    PressGuard,
+    /// Gloves against heat.
+    HotGloves,
+    /// Hoist or a second pair of hands.
+    Hoist,
+    /// Holding bar that rests against the bench, clear of hands.
+    HoldingBar,
+    /// Bearing held still while air is blown on it.
+    BearingHeld,
+}
+
+/// A hazard that is really there, with what meets it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Caution {
+    /// A hardened ring under a press can burst.
+    RingUnderPress,
+    /// Drifts and pullers throw splinters.
+    Splinters,
+    /// The wheel is hot.
+    HotWheel,
+    /// The carrier is heavy.
+    HeavyCarrier,
+    /// Whoever holds the flange feels the whole torque of the nut.
+    NutReaction,
+    /// A bearing spun by air flies apart.
+    AirSpunBearing,
+}
+
+impl Caution {
+    /// What meets it.
+    pub fn precaution(self) -> Precaution {
+        match self {
+            Self::RingUnderPress => Precaution::PressGuard,
+            Self::Splinters => Precaution::EyeProtection,
+            Self::HotWheel => Precaution::HotGloves,
+            Self::HeavyCarrier => Precaution::Hoist,
+            Self::NutReaction => Precaution::HoldingBar,
+            Self::AirSpunBearing => Precaution::BearingHeld,
+        }
+    }
+
+    /// For people: short, each time.
+    pub fn text(self) -> &'static str {
+        match self {
+            Self::RingUnderPress => "A hardened ring under a press can burst: guard closed.",
+            Self::Splinters => "Steel on hardened steel throws splinters: eye protection on.",
+            Self::HotWheel => "The ring gear burns skin: hot gloves on.",
+            Self::HeavyCarrier => "The carrier is heavy and the teeth are sharp: use the hoist.",
+            Self::NutReaction => "The flange reacts with the nut's whole torque: rest the holding bar on the bench.",
+            Self::AirSpunBearing => "A bearing spun by air can fly apart: hold it still.",
+        }
+    }
+}

@@ -1,0 +1,111 @@
+//! What can be measured on an axle.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+use super::operation::{Ring, ShimPlace};
+
+/// A quantity of the axle at hand. Values are in mm, N m, °C unless a variant says otherwise.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(tag = "quantity", rename_all = "snake_case", deny_unknown_fields)]
+pub enum Measurand {
+    /// Lash with this tooth of the wheel in mesh, by dial, the pinion held.
+    Lash {
+        /// Number of the wheel's tooth, from 0.
+        tooth: u32,
+    },
+    /// Face runout of the wheel's back, total over a turn, by dial.
+    WheelFaceRunout {},
+    /// Radial runout of the wheel's teeth, total over a turn, by dial.
+    WheelRadialRunout {},
+    /// Radial runout of the pinion, total over a turn, by dial.
+    PinionRunout {},
+    /// Torque on the pinion nut, read off the wrench while it turns the nut.
+    NutTorque {},
+    /// Torque that starts the pinion, at its nut.
+    BreakawayTorque {},
+    /// Torque that keeps the pinion turning, at its nut: the pinion alone while the carrier is out, else the total.
+    RollingTorque {},
+    /// Torque that keeps the carrier turning by itself, at the wheel.
+    CarrierTorque {},
+    /// From the wheel's axis to the end of the pinion's head, by arbor and gauge.
+    PinionDepth {},
+    /// End play of the pinion, by dial.
+    PinionEndPlay {},
+    /// End play of the carrier, by dial.
+    CarrierEndPlay {},
+    /// How far the case is spread, by dial.
+    CaseSpread {},
+    /// Thickness of a piece from the shim kit, by micrometer.
+    ShimPiece {
+        /// Its number in the kit.
+        piece: u32,
+    },
+    /// Thickness of the pack in a place, by micrometer, while it lies on the bench before it is fitted.
+    ShimPack {
+        /// Where it goes.
+        place: ShimPlace,
+    },
+    /// Gap behind a ring, by feeler.
+    SeatGap {
+        /// Which.
+        ring: Ring,
+    },
+    /// Temperature of the wheel.
+    WheelTemperature {},
+    /// The print on the drive and coast flanks of the painted teeth, by eye.
+    Print {},
+}
+
+impl Measurand {
+    /// Its name in operations: the value of `quantity`.
+    pub fn name(&self) -> &'static str {
+        match self {
+            Self::Lash { .. } => "lash",
+            Self::WheelFaceRunout { .. } => "wheel_face_runout",
+            Self::WheelRadialRunout { .. } => "wheel_radial_runout",
+            Self::PinionRunout { .. } => "pinion_runout",
+            Self::NutTorque { .. } => "nut_torque",
+            Self::BreakawayTorque { .. } => "breakaway_torque",
+            Self::RollingTorque { .. } => "rolling_torque",
+            Self::CarrierTorque { .. } => "carrier_torque",
+            Self::PinionDepth { .. } => "pinion_depth",
+            Self::PinionEndPlay { .. } => "pinion_end_play",
+            Self::CarrierEndPlay { .. } => "carrier_end_play",
+            Self::CaseSpread { .. } => "case_spread",
+            Self::ShimPiece { .. } => "shim_piece",
+            Self::ShimPack { .. } => "shim_pack",
+            Self::SeatGap { .. } => "seat_gap",
+            Self::WheelTemperature { .. } => "wheel_temperature",
+            Self::Print { .. } => "print",
+        }
+    }
+
+    /// What it is, in the middle of a sentence.
+    pub fn words(&self) -> &'static str {
+        match self {
+            Self::Lash { .. } => "lash",
+            Self::WheelFaceRunout { .. } | Self::WheelRadialRunout { .. } | Self::PinionRunout { .. } => "runout",
+            Self::NutTorque { .. } => "torque on a nut",
+            Self::BreakawayTorque { .. } | Self::RollingTorque { .. } | Self::CarrierTorque { .. } => "torque",
+            Self::PinionDepth { .. } => "the pinion's depth",
+            Self::PinionEndPlay { .. } | Self::CarrierEndPlay { .. } => "end play",
+            Self::CaseSpread { .. } => "the spread of a case",
+            Self::ShimPiece { .. } => "the thickness of a shim",
+            Self::ShimPack { .. } => "the thickness of a pack",
+            Self::SeatGap { .. } => "the gap behind a ring",
+            Self::WheelTemperature { .. } => "temperature",
+            Self::Print { .. } => "a print",
+        }
+    }
+
+    /// Unit of its values.
+    pub fn unit(&self) -> &'static str {
+        match self {
+            Self::NutTorque {} | Self::BreakawayTorque {} | Self::RollingTorque {} | Self::CarrierTorque {} => "N·m",
+            Self::WheelTemperature {} => "°C",
+            Self::Print {} => "",
+            _ => "mm",
+        }
+    }
+}

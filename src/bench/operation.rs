@@ -1,0 +1,432 @@
+//! What a trainee can do, as data: `{"do": "…", …}`.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+use super::caution::Precaution;
+use super::measurand::Measurand;
+use super::part::Part;
+use super::tools::StemChoice;
+
+/// One thing done at the bench.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(tag = "do", rename_all = "snake_case", deny_unknown_fields)]
+pub enum Operation {
+    /// Read an instrument.
+    Measure {
+        /// What is measured.
+        what: Measurand,
+        /// Name of the instrument on the bench.
+        instrument: String,
+        /// Whether the instrument is set up afresh; else it stands where it stood for the last reading of this kind.
+        #[serde(default)]
+        set_up_again: bool,
+        /// How a dial's stem is laid to a tooth, for lash.
+        #[serde(default)]
+        stem: StemChoice,
+    },
+    /// Read the numbers etched on both gears and the mark on the pinion's head.
+    CompareNumbers {},
+    /// Take parts off, one after the other, down to a level.
+    TakeApart {
+        /// How far.
+        to: Level,
+        /// What is put on or used for safety.
+        #[serde(default)]
+        precautions: Vec<Precaution>,
+    },
+    /// Make up a pack of pieces from the kit and lay it in its place.
+    FitShims {
+        /// Where.
+        place: ShimPlace,
+        /// Numbers of the pieces in the kit.
+        pieces: Vec<u32>,
+    },
+    /// Take a pack out; its pieces go back to the kit.
+    RemoveShims {
+        /// Where.
+        place: ShimPlace,
+    },
+    /// Press a ring on with a press.
+    Press {
+        /// Which ring.
+        ring: Ring,
+        /// Force at which the press is stopped.
+        force_kn: f64,
+        /// What is put on or used for safety.
+        #[serde(default)]
+        precautions: Vec<Precaution>,
+    },
+    /// Pull a ring off.
+    PullOff {
+        /// Which ring.
+        ring: Ring,
+        /// What is put on or used for safety.
+        #[serde(default)]
+        precautions: Vec<Precaution>,
+    },
+    /// Slip the set-up bearings into place for a trial build.
+    FitSetUpBearings {},
+    /// Take the set-up bearings out.
+    RemoveSetUpBearings {},
+    /// Put a spacer on the pinion's shaft.
+    FitSpacer {
+        /// Which kind.
+        spacer: SpacerChoice,
+        /// Whether it comes new from the shelf; else the one that came off.
+        #[serde(default)]
+        new: bool,
+    },
+    /// Take the spacer off the shaft.
+    RemoveSpacer {},
+    /// Put the pinion in its housing or cartridge.
+    InsertPinion {},
+    /// Take the pinion out.
+    RemovePinion {},
+    /// Drive a new seal in.
+    FitSeal {},
+    /// Pull the seal out; it is spoiled by that.
+    RemoveSeal {},
+    /// Put flange and nut on, run up by hand.
+    FitNut {
+        /// Whether the nut comes new from the shelf.
+        #[serde(default)]
+        new: bool,
+    },
+    /// Take nut and flange off.
+    RemoveNut {
+        /// What is put on or used for safety.
+        #[serde(default)]
+        precautions: Vec<Precaution>,
+    },
+    /// Tighten the pinion nut until the wrench says so.
+    TightenNut {
+        /// What the wrench is set to.
+        torque_nm: f64,
+        /// Name of the torque wrench on the bench.
+        wrench: String,
+        /// What is put on or used for safety.
+        #[serde(default)]
+        precautions: Vec<Precaution>,
+    },
+    /// Turn the pinion nut by an angle.
+    TurnNut {
+        /// Positive tightens, negative backs off.
+        angle_deg: f64,
+        /// Name of the torque wrench that is read meanwhile, if any.
+        #[serde(default)]
+        wrench: Option<String>,
+        /// What is put on or used for safety.
+        #[serde(default)]
+        precautions: Vec<Precaution>,
+    },
+    /// Bolt the cartridge to the case.
+    BoltCartridge {},
+    /// Unbolt the cartridge.
+    UnboltCartridge {},
+    /// Heat the wheel.
+    HeatWheel {
+        /// Temperature it is brought to.
+        to_c: f64,
+        /// What is put on or used for safety.
+        #[serde(default)]
+        precautions: Vec<Precaution>,
+    },
+    /// Wait; a warm wheel cools.
+    Wait {
+        /// How long.
+        minutes: f64,
+    },
+    /// Put the wheel on its carrier and draw it on with its bolts.
+    FitWheel {
+        /// Whether the bolts are drawn up crosswise; else one after the other round the circle.
+        crosswise: bool,
+        /// What is put on or used for safety.
+        #[serde(default)]
+        precautions: Vec<Precaution>,
+    },
+    /// Take the wheel off its carrier.
+    RemoveWheel {},
+    /// Bring the bolts of the wheel to torque.
+    TightenRingBolts {
+        /// Whether with thread-locking on new or cleaned threads.
+        thread_lock: bool,
+    },
+    /// Set the carrier with its bearings in the case.
+    SetCarrierIn {
+        /// By how many teeth the timing marks are out; 0 for matched or for none.
+        #[serde(default)]
+        marks_out_teeth: u32,
+        /// What is put on or used for safety.
+        #[serde(default)]
+        precautions: Vec<Precaution>,
+    },
+    /// Lift the carrier out.
+    LiftCarrierOut {
+        /// What is put on or used for safety.
+        #[serde(default)]
+        precautions: Vec<Precaution>,
+    },
+    /// Spread the case with a spreader.
+    SpreadCase {
+        /// Reading of the dial on the case.
+        by_mm: f64,
+    },
+    /// Take the spreader off.
+    ReleaseSpreader {},
+    /// Put the bearing caps on, bolts by hand.
+    FitCaps {
+        /// Whether each goes back to its own side, as its marks say.
+        as_marked: bool,
+    },
+    /// Tighten the caps' bolts.
+    TightenCaps {
+        /// How far.
+        to: CapTorque,
+    },
+    /// Slacken the caps' bolts until they are snug.
+    LoosenCaps {},
+    /// Take the caps off.
+    RemoveCaps {},
+    /// Turn a side adjuster.
+    TurnAdjuster {
+        /// Which one.
+        side: Side,
+        /// Positive screws it in, toward the bearing.
+        notches: f64,
+    },
+    /// Put an adjuster's lock in.
+    FitLock {
+        /// Which one.
+        side: Side,
+    },
+    /// Take an adjuster's lock out.
+    RemoveLock {
+        /// Which one.
+        side: Side,
+    },
+    /// Turn the axle over, so that rollers find their place.
+    Turn {
+        /// What is turned.
+        what: Turned,
+        /// How many turns.
+        turns: f64,
+    },
+    /// Push the pinion or the carrier along its axis, so that play lies on one side.
+    Push {
+        /// What is pushed.
+        what: Turned,
+        /// Which way.
+        toward: Toward,
+    },
+    /// Clean something.
+    Clean {
+        /// What.
+        what: Cleaned,
+        /// What is put on or used for safety.
+        #[serde(default)]
+        precautions: Vec<Precaution>,
+    },
+    /// Brush marking paste on teeth of the wheel.
+    BrushPaste {
+        /// Numbers of the teeth, from 0.
+        teeth: Vec<u32>,
+        /// How it is brushed.
+        film: Brushing,
+    },
+    /// Roll the painted teeth through the mesh, both ways.
+    Roll {
+        /// Torque that drags the wheel meanwhile.
+        drag_nm: f64,
+        /// Passes each way.
+        passes: u32,
+    },
+    /// Get a new part from the shelf in place of the old one.
+    Replace {
+        /// Which.
+        part: Part,
+    },
+    /// Write a value on the set-up sheet: what the trainee holds true.
+    Note {
+        /// What it is of.
+        what: Measurand,
+        /// The value, in the unit of its quantity.
+        value: f64,
+        /// What it was read with and in which state.
+        #[serde(default)]
+        remark: String,
+    },
+    /// Say what a change will do, before looking.
+    Predict {
+        /// What it is about.
+        about: Predicted,
+        /// Chances of down, unchanged and up, or for a print low, middle and high; they add up to 1.
+        chances: [f64; 3],
+    },
+    /// Ask for a hint.
+    Hint {
+        /// 1 points somewhere, 2 says what, 3 does the sum.
+        level: u32,
+    },
+    /// Say that a part cannot be set right, and why.
+    Condemn {
+        /// Which.
+        part: Part,
+        /// Why.
+        reason: String,
+        /// Numbers of the records that show it.
+        evidence: Vec<u32>,
+    },
+    /// Hand the axle over as done.
+    Finish {},
+}
+
+/// How far an axle is taken apart.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Level {
+    /// Caps off, locks out.
+    Caps,
+    /// Carrier out.
+    Carrier,
+    /// Wheel off its carrier.
+    Wheel,
+    /// Nut, flange and seal off (a cartridge first comes off its case).
+    Nut,
+    /// Pinion and spacer out.
+    Pinion,
+    /// Bearings pulled.
+    Bearings,
+}
+
+/// Where shims go.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum ShimPlace {
+    /// The depth shim's.
+    Depth,
+    /// Beside the solid spacer.
+    Spacer,
+    /// Beside the bearing on the side of the wheel's teeth.
+    ToothSide,
+    /// Beside the bearing behind the wheel.
+    BackSide,
+}
+
+impl ShimPlace {
+    /// All places, in the order of their numbers.
+    pub const ALL: [Self; 4] = [Self::Depth, Self::Spacer, Self::ToothSide, Self::BackSide];
+}
+
+/// A ring that is pressed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Ring {
+    /// Cone of the head bearing, on the pinion.
+    HeadCone,
+    /// Cup of the head bearing, in its bore.
+    HeadCup,
+    /// Cup of the tail bearing, in its bore.
+    TailCup,
+}
+
+impl Ring {
+    /// All rings, in the order of their numbers.
+    pub const ALL: [Self; 3] = [Self::HeadCone, Self::HeadCup, Self::TailCup];
+}
+
+/// Which spacer.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum SpacerChoice {
+    /// None, as in a trial build.
+    None,
+    /// The one that belongs to the axle: sleeve or solid.
+    Own,
+}
+
+/// How far the caps' bolts are tightened.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum CapTorque {
+    /// Snug.
+    Snug,
+    /// Full torque.
+    Full,
+}
+
+/// A side of the carrier.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Side {
+    /// Where the wheel's teeth are.
+    Tooth,
+    /// Behind the wheel.
+    Back,
+}
+
+/// What is turned or pushed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Turned {
+    /// The pinion (and the carrier with it, when in mesh).
+    Pinion,
+    /// The carrier (and the pinion with it, when in mesh).
+    Carrier,
+}
+
+/// Which way something is pushed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Toward {
+    /// Deeper into mesh.
+    Mesh,
+    /// Out of mesh.
+    Apart,
+}
+
+/// What is cleaned.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Cleaned {
+    /// Wheel and carrier where they meet: chips out, burrs stoned off.
+    WheelSeat,
+    /// All shims in the kit: deburred and wiped.
+    Shims,
+    /// Bolt threads of the wheel: degreased.
+    Threads,
+    /// Teeth: paste wiped off.
+    Teeth,
+    /// Bearings: washed and dried with air.
+    Bearings,
+}
+
+/// How paste is brushed on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Brushing {
+    /// Wiped thin.
+    Thin,
+    /// As usual.
+    Usual,
+    /// Laid on thick.
+    Thick,
+}
+
+/// What a prediction is about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Predicted {
+    /// Lash: less, same, more.
+    Lash,
+    /// Torque at the pinion nut: less, same, more.
+    PinionTorque,
+    /// Print on the drive flank along the tooth: to the toe, same, to the heel.
+    DriveLength,
+    /// Print on the drive flank up the tooth: to the root, same, to the top.
+    DriveHeight,
+    /// Print on the coast flank along the tooth: to the toe, same, to the heel.
+    CoastLength,
+    /// Print on the coast flank up the tooth: to the root, same, to the top.
+    CoastHeight,
+}

@@ -1,0 +1,75 @@
+//! What an attempt starts from and what does not change during it.
+
+use std::sync::Arc;
+
+use super::kit::{PackFault, ShimPiece};
+use super::part::Part;
+use super::tariff::Tariff;
+use super::tools::Tool;
+use crate::axle::{Assembly, Axle, AxleError};
+use crate::contact::Pair;
+
+/// The fixed side of an attempt.
+#[derive(Debug, Clone)]
+pub struct Setting {
+    /// The axle as designed.
+    pub axle: Axle,
+    /// The gears that are really there, made ready for contact ([`crate::axle::Truth::design_of`]).
+    pub pair: Arc<Pair>,
+    /// Seed of everything that is drawn during the attempt.
+    pub seed: u64,
+    /// The shim kit.
+    pub kit: Vec<ShimPiece>,
+    /// Instruments on the bench.
+    pub tools: Vec<Tool>,
+    /// Minutes and prices.
+    pub tariff: Tariff,
+    /// Parts that the card allows to be used only once.
+    pub single_use: Vec<Part>,
+    /// How far the case may be spread, mm; beyond, it takes a set.
+    pub spread_limit_mm: f64,
+    /// Mass of carrier and wheel above which lifting by hand is unsafe is taken from this diameter of the wheel, mm.
+    pub hoist_from_diameter_mm: f64,
+}
+
+impl Setting {
+    /// An attempt with the usual tools, tariff and rules.
+    pub fn usual(axle: Axle, pair: Arc<Pair>, seed: u64, kit: Vec<ShimPiece>) -> Self {
+        Self {
+            axle,
+            pair,
+            seed,
+            kit,
+            tools: Tool::usual(),
+            tariff: Tariff::default(),
+            single_use: vec![Part::Sleeve, Part::Nut, Part::Seal, Part::RingBolts],
+            spread_limit_mm: 0.45,
+            hoist_from_diameter_mm: 210.0,
+        }
+    }
+}
+
+/// How the axle lies on the bench when the attempt begins.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Start {
+    /// In parts: nothing fitted.
+    Bare,
+    /// Assembled. Shim thicknesses follow from the pieces named, for depth, spacer, tooth side, behind the wheel.
+    Assembled {
+        /// What is fitted.
+        assembly: Box<Assembly>,
+        /// Numbers of the pieces in each pack.
+        packs: [Vec<u32>; 4],
+    },
+}
+
+/// Why an attempt cannot begin so.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+pub enum StartError {
+    /// A pack of what is fitted cannot be made up from the kit.
+    #[error("a pack that is fitted at the start cannot be: {0}")]
+    Pack(#[from] PackFault),
+    /// The axle cannot be.
+    #[error("{0}")]
+    Axle(#[from] AxleError),
+}
