@@ -5,7 +5,9 @@ use std::sync::Arc;
 use super::kit::{kit, pack_for};
 use super::prepared::{Exercise, ExerciseError};
 use super::scenario::Fitted;
-use crate::axle::{Assembly, Axle, Caps, Member, Moves, Nut, NutMove, SideSetting, SideStack, SpacerFitted, Truth, WheelSeat};
+use crate::axle::{
+    Assembly, Axle, Caps, Member, Moves, Nut, NutMove, SideSetting, SideStack, SpacerFitted, Truth, WheelSeat,
+};
 use crate::axle::{settle, sums, turn_nut};
 use crate::bench::{Bench, Setting, ShimPiece, ShimPlace, Start};
 

@@ -100,14 +100,24 @@ mod tests {
             assert!(pack_for(&kit, ShimPlace::Depth, 0.0).is_empty(), "nothing for nothing");
         }
         let kit = kit(Layout::A, 3);
-        let side: f64 = pack_for(&kit, ShimPlace::BackSide, 6.0).iter().map(|&n| kit[n as usize].labelled_mm).sum();
+        let side: f64 = pack_for(&kit, ShimPlace::BackSide, 6.0)
+            .iter()
+            .map(|&n| kit[n as usize].labelled_mm)
+            .sum();
         assert!((side - 6.0).abs() < 0.03, "{side}");
     }
 
     #[test]
     fn pieces_are_off_their_labels_by_no_more_than_is_usual() {
         let kit = kit(Layout::C, 9);
-        assert!(kit.iter().all(|p| (p.true_mm - p.labelled_mm).abs() <= OFF_LABEL_MM), "{kit:?}");
-        assert!(kit.iter().any(|p| (p.true_mm - p.labelled_mm).abs() > 0.5 * OFF_LABEL_MM), "they differ");
+        assert!(
+            kit.iter().all(|p| (p.true_mm - p.labelled_mm).abs() <= OFF_LABEL_MM),
+            "{kit:?}"
+        );
+        assert!(
+            kit.iter()
+                .any(|p| (p.true_mm - p.labelled_mm).abs() > 0.5 * OFF_LABEL_MM),
+            "they differ"
+        );
     }
 }

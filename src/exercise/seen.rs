@@ -49,12 +49,14 @@ impl Seen {
     pub fn of(exercise: &Exercise, bench: &Bench, answers: &[Answer]) -> Self {
         let packs = bench.packs();
         let setting = bench.setting();
-        let kit = (0_u32..).zip(setting.kit.iter().enumerate()).map(|(number, (index, piece))| SeenPiece {
-            number,
-            place: piece.place,
-            labelled_mm: piece.labelled_mm,
-            fitted: packs.at(piece.place).contains(&index),
-        });
+        let kit = (0_u32..)
+            .zip(setting.kit.iter().enumerate())
+            .map(|(number, (index, piece))| SeenPiece {
+                number,
+                place: piece.place,
+                labelled_mm: piece.labelled_mm,
+                fitted: packs.at(piece.place).contains(&index),
+            });
         let ledger = bench.ledger();
         Self {
             card: exercise.scenario().clone(),
