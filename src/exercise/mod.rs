@@ -9,11 +9,13 @@
 //! - [`Exercise`]: a scenario with its gears and its axle, ready for any seed.
 //! - [`Attempt`]: an exercise with a seed and what has been done; [`Seen`]: what the trainee may know of it; [`Outcome`]: what
 //!   the axle has become.
+//! - [`journal`]: how an attempt is kept: lines of text in a chain of hashes.
 //! - [`truth`]: from seed to hidden truth: one named stream of random numbers a quantity, so that a new one moves none of
 //!   the others.
 
 mod attempt;
 mod begin;
+pub mod journal;
 mod kit;
 mod outcome;
 mod prepared;

@@ -40,6 +40,16 @@ pub struct Scenario {
     pub faults: Vec<Fault>,
 }
 
+impl Scenario {
+    /// Whether every seed leaves an axle that can be handed over; else saying no may be the answer.
+    pub fn is_solvable(&self) -> bool {
+        !self
+            .faults
+            .iter()
+            .any(|fault| matches!(fault.kind, FaultKind::MismatchedGears { .. }))
+    }
+}
+
 /// A wanted range of a reading, its ends included.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Window {
