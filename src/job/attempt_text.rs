@@ -1,6 +1,6 @@
 //! An attempt in words for people.
 
-use crate::bench::Answer;
+use crate::bench::{Answer, ShimPlace, StemChoice};
 use crate::document::attempt::{AttemptDocument, PrintDocument, TruthDocument};
 use crate::exercise::{Attempt, Window};
 use crate::quantity::{Units, length, number, signed, torque};
@@ -37,7 +37,10 @@ pub fn card_text(attempt: &Attempt) -> String {
         ),
         ("Rolling torque, pinion", range(wanted.pinion_torque_nm, torque)),
         ("Side bearings add", range(wanted.side_torque_nm, torque)),
-        ("Lash, tightest", range(wanted.lash_mm, length)),
+        (
+            "Lash, tightest",
+            format!("{}, {}", range(wanted.lash_mm, length), stem_words(wanted.stem)),
+        ),
         (
             "Lash, spread",
             format!("at most {}", length(wanted.lash_spread_mm, Units::Metric)),
@@ -49,10 +52,10 @@ pub fn card_text(attempt: &Attempt) -> String {
     lines.push(format!("Instruments: {}", seen.tools.join(", ")));
     let mut kit: Vec<String> = Vec::new();
     for piece in &seen.kit {
-        let place = format!("{:?}", piece.place);
+        let place = place_words(piece.place);
         let fitted = if piece.fitted { " (fitted)" } else { "" };
         kit.push(format!(
-            "  {:>3}  {:<10} {}{fitted}",
+            "  {:>3}  {:<12}{}{fitted}",
             piece.number,
             place,
             length(piece.labelled_mm, Units::Metric)
@@ -94,7 +97,7 @@ pub fn answer_text(answer: &Answer) -> String {
             || "nothing".to_owned(),
             |v| format!("{} {}", number(v, 3), reading.unit),
         );
-        lines.push(format!("   record {}: {} {}", reading.record, reading.name, value));
+        lines.push(format!("   record {}: {} {}", reading.record, reading.name, value.trim_end()));
     }
     lines.extend(answer.noticed.iter().map(|noticed| format!("   {noticed}")));
     if !answer.spoiled.is_empty() {
@@ -106,6 +109,23 @@ pub fn answer_text(answer: &Answer) -> String {
         lines.push(format!("   No longer true: record {}", records.join(", ")));
     }
     lines.join("\n")
+}
+
+fn stem_words(stem: StemChoice) -> &'static str {
+    match stem {
+        StemChoice::SquareToTrace => "stem square to the tooth's trace",
+        StemChoice::AlongMotion => "stem along the tooth's motion",
+        StemChoice::AlongNormal => "stem along the flank's normal",
+    }
+}
+
+fn place_words(place: ShimPlace) -> &'static str {
+    match place {
+        ShimPlace::Depth => "depth",
+        ShimPlace::Spacer => "spacer",
+        ShimPlace::ToothSide => "tooth side",
+        ShimPlace::BackSide => "back side",
+    }
 }
 
 fn format_args_text(value: f64, unit: &str) -> String {

@@ -67,7 +67,7 @@ fn kind(schema: &Value, of: &Value) -> String {
         return format!("one of {}", words.join(", "));
     }
     let limits = match (of.get("minimum"), of.get("maximum")) {
-        (Some(low), Some(high)) => format!(" {low} to {high}"),
+        (Some(low), Some(high)) => format!(" {} to {}", plain(low), plain(high)),
         _ => String::new(),
     };
     let kinds: Vec<&str> = match of.get("type") {
@@ -89,6 +89,11 @@ fn kind(schema: &Value, of: &Value) -> String {
         "string" => "text".to_owned(),
         other => other.to_owned(),
     }
+}
+
+/// A number without decimals that say nothing.
+fn plain(of: &Value) -> String {
+    of.as_f64().map_or_else(|| of.to_string(), |value| value.to_string())
 }
 
 /// One alternative: a word, or an object named by its tag with its fields.
