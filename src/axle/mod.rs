@@ -8,6 +8,7 @@
 //! - [`Truth`]: hidden numbers of one axle. [`Assembly`]: the state that operations change.
 //! - [`settle`]: the solver: adds the chain up, closes the bearings' springs, gives [`Built`]: placement, preloads, play,
 //!   runout. [`resistance`]: torque at the pinion nut.
+//! - [`Assembly::nominal`], [`Assembly::set_up`]: whole axles.
 //! - [`turn_nut`], [`seat_wheel`]: the two operations whose outcome depends on the way they are done.
 //!
 //! Nothing here knows operations, money or what a trainee sees. Read [`Chain`] first, then [`settle`].
@@ -19,6 +20,7 @@ mod design;
 mod error;
 mod layout;
 mod member;
+mod set_up;
 mod settle;
 mod tighten;
 mod truth;
@@ -31,6 +33,7 @@ pub use design::{Adjuster, Axle, GearNumbers, Register, Target, usual_side_beari
 pub use error::AxleError;
 pub use layout::{DepthShim, Layout, SideSetting};
 pub use member::{Member, PerMember};
+pub use set_up::FittedShims;
 pub use settle::{
     Turning, deviations, resistance, settle, side_as_built, side_resistance_nm, sums, support_as_built, unturned_times,
 };

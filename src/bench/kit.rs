@@ -1,6 +1,8 @@
 //! The shim kit: discrete pieces, not all of them what their label says.
 
 use super::operation::ShimPlace;
+use crate::axle::{Axle, FittedShims, Member};
+use crate::numerics::random::Stream;
 
 /// Dirt or a burr on a piece that was not cleaned, mm (0.0005 in; common practice, no source).
 pub const BURR_MM: f64 = 0.0127;
@@ -14,6 +16,66 @@ pub struct ShimPiece {
     pub labelled_mm: f64,
     /// What it really is, mm.
     pub true_mm: f64,
+}
+
+/// Thin pieces of every kit, mm: 0.002, 0.003, 0.005, 0.010 and 0.020 in, this many of each (common practice, no source).
+const THIN_MM: [f64; 5] = [0.0508, 0.0762, 0.127, 0.254, 0.508];
+const OF_EACH: usize = 3;
+/// Thick pieces beside the side bearings, about the nominal pack, mm.
+const THICK_MM: [f64; 5] = [-0.5, -0.25, 0.0, 0.25, 0.5];
+/// Most that a label is wrong, mm (0.0005 in; common practice, no source).
+const LABEL_ERROR_MM: f64 = 0.0127;
+
+impl ShimPiece {
+    /// The usual kit for an axle, with label errors drawn from the seed: first, one piece for each pack that is or was
+    /// fitted, then thick and thin pieces for every place that this layout has.
+    ///
+    /// Gives the kit and the packs made of the first pieces, for depth, spacer, tooth side, behind the wheel.
+    pub fn usual_kit(axle: &Axle, seed: u64, fitted: Option<FittedShims>) -> (Vec<Self>, [Vec<u32>; 4]) {
+        let mut kit = Vec::new();
+        let mut packs: [Vec<u32>; 4] = Default::default();
+        let piece = |place: ShimPlace, labelled_mm: f64, number: usize| {
+            let error = Stream::new(seed, &format!("label of shim {number}")).between(-1.0, 1.0);
+            Self {
+                place,
+                labelled_mm,
+                true_mm: labelled_mm + LABEL_ERROR_MM * error,
+            }
+        };
+        let nominal = |place: ShimPlace| {
+            axle.nominal_mm(match place {
+                ShimPlace::Depth => axle.depth_shim_member(),
+                ShimPlace::Spacer => Member::SpacerShims,
+                ShimPlace::ToothSide => Member::ToothSideShim,
+                ShimPlace::BackSide => Member::BackSideShim,
+            })
+        };
+        let places = ShimPlace::ALL.into_iter().filter(|p| nominal(*p).is_some());
+        if let Some(fitted) = fitted {
+            let sizes = [
+                fitted.depth_mm,
+                fitted.spacer_mm,
+                fitted.sides_mm[0],
+                fitted.sides_mm[1],
+            ];
+            for ((place, size), pack) in ShimPlace::ALL.into_iter().zip(sizes).zip(&mut packs) {
+                if nominal(place).is_some() {
+                    pack.push(u32::try_from(kit.len()).unwrap_or(u32::MAX));
+                    kit.push(piece(place, size, kit.len()));
+                }
+            }
+        }
+        for place in places {
+            let thick = nominal(place).filter(|size| *size > 2.0);
+            for size in thick.into_iter().flat_map(|size| THICK_MM.map(|more| size + more)) {
+                kit.push(piece(place, size, kit.len()));
+            }
+            for size in THIN_MM.into_iter().flat_map(|size| [size; OF_EACH]) {
+                kit.push(piece(place, size, kit.len()));
+            }
+        }
+        (kit, packs)
+    }
 }
 
 /// Where all pieces are at the moment.

@@ -11,7 +11,7 @@ use super::state::Bench;
 use super::tools::StemChoice;
 use crate::axle::{Turning, resistance, side_resistance_nm};
 use crate::bearing::SeatGap;
-use crate::contact::{self, Contact, Film, Placement, Route};
+use crate::contact::{self, Contact, FAST_REACH, Film, Placement, Route};
 use crate::numerics::random::Stream;
 
 /// What is true of a quantity: what an instrument works on.
@@ -68,8 +68,15 @@ pub enum TrueValue {
     },
 }
 
+/// A reading without the last bits that counting graduations leaves, and without a negative zero.
+fn tidy(value: f64) -> f64 {
+    (1.0e6 * value).round() / 1.0e6 + 0.0
+}
+
 /// Turns of the pinion that one reading of torque takes.
 const READING_TURNS: f64 = 1.0;
+/// Lash beyond this, mm, is told from none by the fast route, which is good to a tenth of it wherever prints reach an edge.
+const PLAINLY_MM: f64 = 0.02;
 /// Points over a pitch from which the play at one of them is taken.
 const ROLL_POINTS: u16 = 24;
 
@@ -110,7 +117,7 @@ impl Bench {
             .map(|(name, value)| Reading {
                 record: number,
                 name,
-                value,
+                value: value.map(tidy),
                 unit: what.unit().to_owned(),
             })
             .collect();
@@ -300,13 +307,26 @@ impl Bench {
         let tight = match self.tight_at {
             Some((at, tight)) if at == bits => tight,
             _ => {
-                let tight = contact::lash_mm(&self.setting.pair, placement, Route::Exact, 4)
-                    .is_none_or(|curve| curve.iter().any(|(_, play_mm)| *play_mm <= 0.0));
+                let tight = self.is_tight(placement);
                 self.tight_at = Some((bits, tight));
                 tight
             }
         };
         tight.then(|| "The gears do not turn: there is no lash, or the teeth do not meet as gears.".to_owned())
+    }
+
+    /// Whether lash is gone somewhere over a pitch, or the teeth do not meet as gears. The fast route decides where it is
+    /// plain, the exact one where it is close.
+    fn is_tight(&self, placement: Placement) -> bool {
+        let least_mm = |route| {
+            let curve = contact::lash_mm(&self.setting.pair, placement, route, 8)?;
+            curve.into_iter().map(|(_, play_mm)| play_mm).reduce(f64::min)
+        };
+        let fast = FAST_REACH.holds(&placement).then(|| least_mm(Route::Fast)).flatten();
+        match fast {
+            Some(play_mm) if play_mm.abs() > PLAINLY_MM => play_mm < 0.0,
+            _ => least_mm(Route::Exact).is_none_or(|play_mm| play_mm <= 0.0),
+        }
     }
 
     /// Contact of both flanks under a film: what a print is read from.

@@ -2,11 +2,12 @@
 
 use std::sync::Arc;
 
-use super::kit::{PackFault, ShimPiece};
+use super::kit::{PackFault, Packs, ShimPiece};
+use super::operation::ShimPlace;
 use super::part::Part;
 use super::tariff::Tariff;
 use super::tools::Tool;
-use crate::axle::{Assembly, Axle, AxleError};
+use crate::axle::{Assembly, Axle, AxleError, FittedShims, Truth};
 use crate::contact::Pair;
 
 /// The fixed side of an attempt.
@@ -61,6 +62,68 @@ pub enum Start {
         /// Numbers of the pieces in each pack.
         packs: [Vec<u32>; 4],
     },
+}
+
+impl Start {
+    /// A whole axle as careful hands left it ([`Assembly::set_up`]), its packs made of these pieces of the kit.
+    ///
+    /// # Errors
+    /// [`StartError`] for pieces that do not fit and parts that cannot be put together.
+    pub fn whole(
+        axle: &Axle,
+        truth: &Truth,
+        kit: &[ShimPiece],
+        packs: &[Vec<u32>; 4],
+        nut_torque_nm: f64,
+    ) -> Result<Self, StartError> {
+        let mut made = Packs::new(kit.len());
+        for (place, pieces) in ShimPlace::ALL.into_iter().zip(packs) {
+            made.fit(kit, place, pieces)?;
+        }
+        let thickness = |place| made.thickness_mm(kit, place);
+        let shims = FittedShims {
+            depth_mm: thickness(ShimPlace::Depth),
+            spacer_mm: thickness(ShimPlace::Spacer),
+            sides_mm: [thickness(ShimPlace::ToothSide), thickness(ShimPlace::BackSide)],
+        };
+        Ok(Self::Assembled {
+            assembly: Box::new(Assembly::set_up(axle, truth, shims, nut_torque_nm)?),
+            packs: packs.clone(),
+        })
+    }
+
+    /// As [`Start::whole`] with the pinion and everything on its shaft still beside the case: bearings, spacer, nut, seal
+    /// and the packs among them are out.
+    ///
+    /// # Errors
+    /// As [`Start::whole`].
+    pub fn without_pinion(
+        axle: &Axle,
+        truth: &Truth,
+        kit: &[ShimPiece],
+        packs: &[Vec<u32>; 4],
+        nut_torque_nm: f64,
+    ) -> Result<Self, StartError> {
+        let bare = Assembly::bare();
+        Ok(match Self::whole(axle, truth, kit, packs, nut_torque_nm)? {
+            Self::Bare => Self::Bare,
+            Self::Assembled { assembly, packs } => {
+                let [_, _, tooth, back] = packs;
+                Self::Assembled {
+                    assembly: Box::new(Assembly {
+                        wheel: assembly.wheel,
+                        carrier_in: assembly.carrier_in,
+                        side: assembly.side,
+                        caps: assembly.caps,
+                        caps_swapped: assembly.caps_swapped,
+                        carrier_turns: assembly.carrier_turns,
+                        ..bare
+                    }),
+                    packs: [Vec::new(), Vec::new(), tooth, back],
+                }
+            }
+        })
+    }
 }
 
 /// Why an attempt cannot begin so.

@@ -79,7 +79,8 @@ impl Bench {
             }
             // Over a whole turn the needle goes both ways.
             (TrueValue::Swing { total_mm }, Instrument::Dial(dial)) => {
-                one("total indicator reading", dial.reads_mm(*total_mm, true, using))
+                // The two ends of its swing are read, whichever comes first.
+                one("total indicator reading", dial.reads_mm(*total_mm, true, using).abs())
             }
             (TrueValue::Travel { mm }, Instrument::Dial(dial)) => one("travel", dial.reads_mm(*mm, false, using)),
             (TrueValue::Thickness { mm }, Instrument::Micrometer(micrometer)) => {

@@ -57,6 +57,9 @@ pub struct Bench {
     /// How often paste was brushed on.
     pub(super) brushings: u32,
     pub(super) tightenings: u64,
+    pub(super) nut_steps: u64,
+    /// Friction that the present tightening of the nut meets, times nominal.
+    pub(super) nut_friction_times: f64,
     /// Whether the gears were tight at the placement with these bits: solved once.
     pub(super) tight_at: Option<([u64; 4], bool)>,
     pub(super) operations: u32,
@@ -175,6 +178,8 @@ impl Bench {
             uses: BTreeMap::new(),
             brushings: 0,
             tightenings: 0,
+            nut_steps: 0,
+            nut_friction_times: truth.nut.friction_times,
             tight_at: None,
             operations: 0,
             finished: false,
@@ -231,7 +236,10 @@ impl Bench {
             Operation::Wait { minutes } => *minutes,
             _ => self.setting.tariff.minutes_of(&name) + done.more_minutes,
         };
-        self.cool(minutes);
+        // A wheel just brought to its temperature has it now.
+        if !matches!(operation, Operation::HeatWheel { .. }) {
+            self.cool(minutes);
+        }
         let parts: f64 = done.bought.iter().map(|p| self.setting.tariff.price_of(*p)).sum();
         let ledger = &mut self.ledger;
         ledger.minutes += minutes;
@@ -463,6 +471,8 @@ impl Bench {
             uses,
             brushings,
             tightenings,
+            nut_steps,
+            nut_friction_times,
             // Follows from the placement.
             tight_at: _,
             operations,
@@ -532,6 +542,8 @@ impl Bench {
         }
         sink(u64::from(*brushings));
         sink(*tightenings);
+        sink(*nut_steps);
+        sink(nut_friction_times.to_bits());
         sink(u64::from(*operations));
     }
 }

@@ -3,5 +3,6 @@
 //! One committed hash a group. An intended change of results raises `contact::PHYSICS_VERSION`, kept beside the hashes,
 //! in the same commit.
 
+mod attempts;
 mod contact;
 mod preload;

@@ -403,3 +403,82 @@ fn operations_are_checked_before_they_are_done() {
         assert_eq!(schema.contains(word), word != "declined", "{word} in the schema");
     }
 }
+
+/// A wheel cools in still air: warm enough to drop on right after heating, cold after two hours.
+#[test]
+fn a_warm_wheel_cools_while_time_passes() {
+    let mut b = bench(Layout::A, Truth::default());
+    let b = &mut b;
+    let read = |b: &mut Bench| {
+        let json = r#"{"do":"measure","what":{"quantity":"wheel_temperature"},"instrument":"thermometer"}"#;
+        done(b, json).readings[0].value.expect("a value")
+    };
+    done(b, r#"{"do":"heat_wheel","to_c":120,"precautions":["hot_gloves"]}"#);
+    let hot = read(b);
+    assert!(
+        (hot - 120.0).abs() < 7.0,
+        "just heated, read with a usual thermometer: {hot}"
+    );
+    let unmet = Operation::from_json(r#"{"do":"fit_wheel","crosswise":true}"#).expect("good");
+    assert_eq!(b.cautions(&unmet), [Caution::HotWheel], "shown beforehand");
+    done(b, r#"{"do":"wait","minutes":25}"#);
+    let warm = read(b);
+    // 63 % of its warmth is gone in 25 minutes and a little more in the 3 of the reading.
+    assert!((warm - (20.0 + 100.0 / std::f64::consts::E)).abs() < 12.0, "{warm}");
+    done(b, r#"{"do":"wait","minutes":120}"#);
+    assert!(read(b) < 27.0, "cold");
+    assert!(b.cautions(&unmet).is_empty(), "no hazard is left");
+}
+
+/// A nut is felt through its wrench: one that is too small shows nothing, a click wrench cannot be read, both turn it.
+#[test]
+fn a_nut_is_read_while_it_turns() {
+    let mut b = bench(Layout::C, Truth::default());
+    let b = &mut b;
+    press_all(b);
+    fit(b, ShimPlace::Spacer, 0.8);
+    done(b, r#"{"do":"fit_spacer","spacer":"own"}"#);
+    done(b, r#"{"do":"insert_pinion"}"#);
+    done(b, r#"{"do":"fit_nut","new":true}"#);
+    let text = refused(b, r#"{"do":"tighten_nut","torque_nm":500,"wrench":"click_wrench"}"#);
+    assert!(text.contains("340"), "{text}");
+    let text = refused(b, r#"{"do":"tighten_nut","torque_nm":100,"wrench":"micrometer"}"#);
+    assert!(text.contains("micrometer"), "{text}");
+    let unmet = done(b, r#"{"do":"tighten_nut","torque_nm":217,"wrench":"click_wrench"}"#);
+    assert_eq!(unmet.cautions, [Caution::NutReaction], "217 N·m on the flange");
+    let read = |b: &mut Bench, wrench: &str| {
+        let json = format!(r#"{{"do":"turn_nut","angle_deg":0.2,"wrench":"{wrench}","precautions":["holding_bar"]}}"#);
+        done(b, &json).readings[0].value
+    };
+    let shown = read(b, "large_dial_wrench").expect("a value");
+    // Click wrench 4 %, dial wrench 4 %, pulls 2 % each, five degrees' graduation: within 12 % of what was set.
+    assert!((shown / 217.0 - 1.0).abs() < 0.12, "{shown}");
+    assert_eq!(read(b, "click_wrench"), None, "it shows nothing");
+    assert_eq!(read(b, "small_dial_wrench"), None, "its pointer is at the stop");
+}
+
+/// The hand-over can be refused for nothing, but a verdict needs evidence that is there.
+#[test]
+fn a_part_is_condemned_with_evidence() {
+    let mut b = bench(Layout::A, Truth::default());
+    let b = &mut b;
+    let text = refused(
+        b,
+        r#"{"do":"condemn","part":"gears","reason":"no match","evidence":[]}"#,
+    );
+    assert!(text.contains("evidence"), "{text}");
+    let text = refused(
+        b,
+        r#"{"do":"condemn","part":"gears","reason":"no match","evidence":[4]}"#,
+    );
+    assert!(text.contains("no record 4"), "{text}");
+    done(
+        b,
+        r#"{"do":"measure","what":{"quantity":"shim_piece","piece":0},"instrument":"micrometer"}"#,
+    );
+    done(
+        b,
+        r#"{"do":"condemn","part":"gears","reason":"no match","evidence":[1]}"#,
+    );
+    assert_eq!(b.judgements().len(), 1, "booked");
+}

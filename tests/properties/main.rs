@@ -1,5 +1,6 @@
 //! Properties that hold for every input, tried on random ones.
 
+mod attempts;
 mod axle;
 #[path = "../outside/axles.rs"]
 mod axles;

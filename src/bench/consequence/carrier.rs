@@ -114,7 +114,19 @@ impl Bench {
             "The locks are bolted to the caps: take them out first.",
         )?;
         self.assembly.caps = Caps::Off;
-        Ok(Done::plain())
+        if self.setting.axle.layout().side_setting() == SideSetting::Shims {
+            return Ok(Done::plain());
+        }
+        // Whoever takes rings out counts how far they were in, so as to find the place again.
+        let notch_deg = self.setting.axle.adjuster().notch_deg();
+        let [tooth, back] = self
+            .assembly
+            .side
+            .map(|stack| stack.adjuster_deg / notch_deg - BACKED_OFF_NOTCHES);
+        Ok(Done::noticing(format!(
+            "The rings were in by {tooth:.1} notches on the tooth side and {back:.1} behind the wheel, counted from where \
+             they stand when a carrier is set in."
+        )))
     }
 
     pub(super) fn turn_adjuster(&mut self, side: Side, notches: f64) -> Result<Done, Refusal> {

@@ -12,6 +12,8 @@ use crate::numerics::random::Stream;
 const BY_HAND_NM: f64 = 1.0;
 /// Turn of the nut after which rollers have lost their place to 1/e, degrees. Judgement.
 const UNSETTLING_DEG: f64 = 20.0;
+/// Share of the scatter from one tightening to the next that is there from step to step of one. Judgement.
+const STEP_SHARE: f64 = 0.2;
 /// Greatest torque that a bar and a bench take, N m.
 const NO_BAR_TAKES_NM: f64 = 2_000.0;
 
@@ -53,7 +55,7 @@ impl Bench {
 
     pub(super) fn turn_nut_by(&mut self, angle_deg: f64, wrench: Option<&str>) -> Result<Done, Refusal> {
         need(self.assembly.nut != Nut::Off, "The nut is not on.")?;
-        let friction = self.draw_nut_friction();
+        let friction = self.draw_nut_friction_of_step();
         let turned = self.move_nut(NutMove::ByAngle { angle_deg }, friction)?;
         let Some(wrench) = wrench else {
             return Ok(Done::plain());
@@ -91,7 +93,16 @@ impl Bench {
         self.tightenings += 1;
         let mut stream = Stream::new(self.setting.seed, &format!("nut friction {}", self.tightenings));
         let scatter = 1.0 + self.truth.nut.scatter_share * stream.normal_within(3.0);
-        self.truth.nut.friction_times * if scatter > 0.3 { scatter } else { 0.3 }
+        self.nut_friction_times = self.truth.nut.friction_times * if scatter > 0.3 { scatter } else { 0.3 };
+        self.nut_friction_times
+    }
+
+    /// Friction of one more step of the same tightening: nearly that of the last.
+    fn draw_nut_friction_of_step(&mut self) -> f64 {
+        self.nut_steps += 1;
+        let mut stream = Stream::new(self.setting.seed, &format!("nut friction of step {}", self.nut_steps));
+        let scatter = STEP_SHARE * self.truth.nut.scatter_share * stream.normal_within(3.0);
+        self.nut_friction_times * (1.0 + scatter)
     }
 
     /// Torque that the nut stands at, N m.

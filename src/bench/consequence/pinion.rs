@@ -237,11 +237,6 @@ impl Bench {
     /// New parts from the shelf. New bearings have stands of their own.
     pub(super) fn replace(&mut self, part: Part) -> Result<Done, Refusal> {
         match part {
-            Part::Sleeve => {
-                need(self.setting.axle.layout().has_sleeve(), "This axle has a solid spacer.")?;
-                need(!self.spacer_on, "Take the old one off the shaft first.")?;
-                self.old_sleeve = Some(SpacerMemory::default());
-            }
             Part::Nut => {
                 need(self.assembly.nut == Nut::Off, "Take the old one off first.")?;
                 self.nut_used = false;
@@ -265,6 +260,7 @@ impl Bench {
                 self.draw_stands(part, &[Member::ToothBearingStand, Member::BackBearingStand]);
             }
             Part::Seal => return refuse("A seal comes new whenever one is fitted."),
+            Part::Sleeve => return refuse("A sleeve comes new when it is asked for on fitting it."),
             Part::SolidSpacer | Part::Gears | Part::Case | Part::Carrier => {
                 return refuse(format!(
                     "There is no other {} on the shelf: condemn it, with evidence.",

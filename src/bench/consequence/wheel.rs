@@ -50,8 +50,8 @@ impl Bench {
     pub(super) fn remove_wheel(&mut self) -> Result<Done, Refusal> {
         need(self.assembly.wheel.is_some(), "It is not on.")?;
         need(!self.assembly.carrier_in, "Lift the carrier out first.")?;
+        self.bolts_used |= self.assembly.wheel.is_some_and(|w| w.bolted);
         self.assembly.wheel = None;
-        self.bolts_used = true;
         self.bolts_warm = false;
         self.bolts_locked = false;
         self.paste = None;
