@@ -97,7 +97,12 @@ pub fn answer_text(answer: &Answer) -> String {
             || "nothing".to_owned(),
             |v| format!("{} {}", number(v, 3), reading.unit),
         );
-        lines.push(format!("   record {}: {} {}", reading.record, reading.name, value.trim_end()));
+        lines.push(format!(
+            "   record {}: {} {}",
+            reading.record,
+            reading.name,
+            value.trim_end()
+        ));
     }
     lines.extend(answer.noticed.iter().map(|noticed| format!("   {noticed}")));
     if !answer.spoiled.is_empty() {
