@@ -50,11 +50,7 @@ pub(super) fn run(arguments: &AttemptArguments) -> ExitCode {
 
 fn play(arguments: &AttemptArguments, scenario: &str) -> Result<ExitCode, Failure> {
     // A file is read before anything begins, so that one that is not there leaves no journal behind.
-    let given = arguments
-        .operations
-        .as_deref()
-        .map(|file| text_file::read_lines(file))
-        .transpose()?;
+    let given = arguments.operations.as_deref().map(text_file::read_lines).transpose()?;
     let mut session = Session::begin(scenario, arguments.seed, arguments.journal.as_deref())?;
     let mut page = Page::new();
     if !arguments.json {

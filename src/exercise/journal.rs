@@ -251,10 +251,6 @@ pub fn read(bytes: &[u8]) -> Result<Read, JournalError> {
     let mut entries = Vec::new();
     let mut sealed = None;
     for (number, line) in lines {
-        // After the last line end stands nothing.
-        if line.is_empty() && number > whole.iter().filter(|b| **b == b'\n').count() {
-            continue;
-        }
         let damaged = |what| JournalError::Damaged { line: number, what };
         if sealed.is_some() {
             return Err(damaged("it stands after the seal"));
@@ -262,7 +258,7 @@ pub fn read(bytes: &[u8]) -> Result<Read, JournalError> {
         if line.len() > LONGEST_LINE {
             return Err(damaged("it is longer than any line is"));
         }
-        let text = std::str::from_utf8(line).map_err(|_| damaged("it holds bytes that are no text"))?;
+        let text = std::str::from_utf8(line).map_err(|_why| damaged("it holds bytes that are no text"))?;
         if let Some((body, seal)) = ended_by(text, SEAL) {
             let mut all = writer.all.clone();
             all.update(body.as_bytes());
@@ -270,7 +266,7 @@ pub fn read(bytes: &[u8]) -> Result<Read, JournalError> {
                 return Err(damaged("its seal does not fit the lines before"));
             }
             let line: SealLine =
-                serde_json::from_str(&format!("{body}}}")).map_err(|_| damaged("it cannot be read"))?;
+                serde_json::from_str(&format!("{body}}}")).map_err(|_why| damaged("it cannot be read"))?;
             if line.before != writer.before {
                 return Err(damaged("it does not follow the line before"));
             }
@@ -279,7 +275,7 @@ pub fn read(bytes: &[u8]) -> Result<Read, JournalError> {
         }
         let before = writer.before.clone();
         let body = pass(&mut writer, number, line)?;
-        let line: EntryLine = serde_json::from_str(&body).map_err(|_| damaged("it cannot be read"))?;
+        let line: EntryLine = serde_json::from_str(&body).map_err(|_why| damaged("it cannot be read"))?;
         if line.before != before {
             return Err(damaged("it does not follow the line before"));
         }
@@ -314,7 +310,7 @@ pub fn read(bytes: &[u8]) -> Result<Read, JournalError> {
 /// The first line, as far as it says what it is.
 fn read_header(first: &[u8], rest: &[u8]) -> Result<Header, JournalError> {
     let damaged = |what| JournalError::Damaged { line: 1, what };
-    let text = std::str::from_utf8(first).map_err(|_| JournalError::NotAJournal)?;
+    let text = std::str::from_utf8(first).map_err(|_why| JournalError::NotAJournal)?;
     if first.is_empty() {
         // Not even the first line is whole: nothing was begun.
         let begun = rest.starts_with(format!("{{\"format\":\"{KIND}").as_bytes());
@@ -324,7 +320,7 @@ fn read_header(first: &[u8], rest: &[u8]) -> Result<Header, JournalError> {
             JournalError::NotAJournal
         });
     }
-    let said: Value = serde_json::from_str(text).map_err(|_| {
+    let said: Value = serde_json::from_str(text).map_err(|_why| {
         if text.contains(KIND) {
             damaged("it cannot be read")
         } else {
@@ -350,13 +346,13 @@ fn read_header(first: &[u8], rest: &[u8]) -> Result<Header, JournalError> {
             format: format.chars().take(60).collect(),
         });
     }
-    serde_json::from_str(&format!("{body}}}")).map_err(|_| damaged("it cannot be read"))
+    serde_json::from_str(&format!("{body}}}")).map_err(|_why| damaged("it cannot be read"))
 }
 
 /// Checks a line's hash and takes it into the chain; gives the object without its hash.
 fn pass(writer: &mut Writer, number: usize, line: &[u8]) -> Result<String, JournalError> {
     let damaged = |what| JournalError::Damaged { line: number, what };
-    let text = std::str::from_utf8(line).map_err(|_| damaged("it holds bytes that are no text"))?;
+    let text = std::str::from_utf8(line).map_err(|_why| damaged("it holds bytes that are no text"))?;
     let (body, hash) = ended_by(text, HASH).ok_or_else(|| damaged("it has no hash"))?;
     if hash_of(body.as_bytes()) != hash {
         return Err(damaged("its hash does not fit"));

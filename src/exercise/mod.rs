@@ -16,7 +16,6 @@
 mod attempt;
 mod begin;
 pub mod journal;
-mod kit;
 mod outcome;
 mod prepared;
 mod scenario;
@@ -26,7 +25,6 @@ mod spread;
 mod variant;
 
 pub use attempt::Attempt;
-pub use kit::MOST_IN_A_PACK;
 pub use outcome::Outcome;
 pub use prepared::{Exercise, ExerciseError, Source, Sources};
 pub use scenario::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, Window};

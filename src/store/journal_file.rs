@@ -56,7 +56,6 @@ impl JournalFile {
     ///
     /// # Errors
     /// [`StoreError::Read`], [`StoreError::TooLarge`], [`StoreError::Locked`].
-    #[expect(clippy::disallowed_methods, reason = "this floor is the one that opens files")]
     pub fn open(path: &Path, limit: usize) -> Result<(Self, Vec<u8>), StoreError> {
         let fail = |source| StoreError::Read {
             path: path.to_owned(),
