@@ -41,7 +41,8 @@ impl Exercise {
         // What the parts that are there add up to without the packs that are looked for.
         let found = sums(axle, truth, &assembly);
         let pack = |size_mm: f64| (100.0 * (size_mm - BURR_MM)).round() / 100.0;
-        let spacer_mm = nominal(Member::SpacerShims) + found.get(Moves::ZeroPreloadLength) - found.get(Moves::SpacerLength);
+        let spacer_mm =
+            nominal(Member::SpacerShims) + found.get(Moves::ZeroPreloadLength) - found.get(Moves::SpacerLength);
         // The wheel stands at its drawing and the case is spread as designed when each stack makes up for its own side.
         let wheel_mm = found.get(Moves::WheelAxial);
         let sides_mm = [

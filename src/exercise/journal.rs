@@ -237,7 +237,9 @@ pub fn read(bytes: &[u8]) -> Result<Read, JournalError> {
     }
     let whole_bytes = bytes.iter().rposition(|b| *b == b'\n').map_or(0, |at| at + 1);
     let (whole, rest) = bytes.split_at(whole_bytes);
-    let mut lines = whole
+    // What stands after the last line end is empty and no line.
+    let inside = whole.strip_suffix(b"\n").unwrap_or(whole);
+    let mut lines = inside
         .split(|b| *b == b'\n')
         .enumerate()
         .map(|(index, line)| (index + 1, line));
