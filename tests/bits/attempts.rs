@@ -16,9 +16,18 @@ use lashwright::numerics::random::Stream;
 const VERSION: u32 = 1;
 /// BLAKE3 over answers and state hashes, by exercise.
 const ATTEMPTS: [(&str, &str); 3] = [
-    ("oat-barn-tractor", ""),
-    ("crush-and-stop", ""),
-    ("feed-lorry-cartridge", ""),
+    (
+        "oat-barn-tractor",
+        "4f995a73c253cc2fac4ca67eeae213a3db1a23acd5e9a72145cb6bc90c47eceb",
+    ),
+    (
+        "crush-and-stop",
+        "d0e80f41928226890d365d13d0b13dcf237592c75fddec1112423f1ce4405701",
+    ),
+    (
+        "feed-lorry-cartridge",
+        "19012522b5ae8897e6a9fa57fe30dfb75332ff2c47963d9c567e787f882d67b4",
+    ),
 ];
 
 const READ: &[&str] = &[
