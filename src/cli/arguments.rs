@@ -2,7 +2,7 @@
 
 use clap::{Parser, Subcommand};
 
-use super::{Command, MeshArguments, PreloadArguments};
+use super::{AttemptArguments, Command, MeshArguments, PreloadArguments};
 
 /// What the person asks for.
 #[derive(Debug, Clone, PartialEq)]
@@ -64,6 +64,23 @@ enum Subcommands {
     Preload(PreloadArguments),
     /// Contact pattern, lash and transmission error of a gear set at a placement
     Mesh(MeshArguments),
+    /// Build up an axle without a screen: operations in, answers out
+    Attempt(AttemptArguments),
+    /// Do an attempt again from its journal and compare every answer
+    Replay {
+        /// Journal
+        #[arg(value_name = "JOURNAL")]
+        file: std::path::PathBuf,
+        /// One JSON document
+        #[arg(long)]
+        json: bool,
+    },
+    /// List all operations of an attempt with their fields
+    Operations {
+        /// As a JSON Schema
+        #[arg(long)]
+        json: bool,
+    },
     /// Print the schema of a JSON document
     Schema {
         /// Its name: the command that prints it
@@ -84,6 +101,9 @@ pub fn parse() -> Request {
         Some(Subcommands::Check { files }) => Request::Command(Command::Check { files }),
         Some(Subcommands::Gears { json }) => Request::Command(Command::Gears { json }),
         Some(Subcommands::Mesh(arguments)) => Request::Command(Command::Mesh(arguments)),
+        Some(Subcommands::Attempt(arguments)) => Request::Command(Command::Attempt(arguments)),
+        Some(Subcommands::Replay { file, json }) => Request::Command(Command::Replay { file, json }),
+        Some(Subcommands::Operations { json }) => Request::Command(Command::Operations { json }),
         Some(Subcommands::Schema { name }) => Request::Command(Command::Schema { name }),
     }
 }

@@ -4,6 +4,7 @@
 //! row, so that bad input prints nothing on standard output. Exit codes: 0 fine, 2 bad input, 1 anything else.
 
 mod arguments;
+mod attempt;
 mod check;
 mod gears;
 mod mesh;
@@ -14,6 +15,7 @@ use std::io::Write;
 use std::process::ExitCode;
 
 pub use arguments::{PictureArguments, Request, parse};
+pub use attempt::AttemptArguments;
 pub use mesh::{MeshArguments, RouteArgument};
 pub use preload::PreloadArguments;
 
@@ -34,6 +36,20 @@ pub enum Command {
     },
     /// What a pinion support does with its nut tightened.
     Preload(PreloadArguments),
+    /// Play an attempt.
+    Attempt(AttemptArguments),
+    /// Do a journal again.
+    Replay {
+        /// The journal.
+        file: std::path::PathBuf,
+        /// As one JSON document.
+        json: bool,
+    },
+    /// List all operations.
+    Operations {
+        /// As a JSON Schema.
+        json: bool,
+    },
     /// Mesh a gear set.
     Mesh(MeshArguments),
     /// Print the schema of a JSON document.
@@ -52,6 +68,9 @@ pub fn run(command: &Command) -> ExitCode {
         Command::Check { files } => finish(check::run(files)),
         Command::Gears { json } => finish(gears::run(*json)),
         Command::Preload(arguments) => finish(preload::run(arguments)),
+        Command::Attempt(arguments) => attempt::run(arguments),
+        Command::Replay { file, json } => finish(attempt::replay(file, *json)),
+        Command::Operations { json } => finish(attempt::operations(*json)),
         Command::Mesh(arguments) => mesh::run(arguments),
         Command::Schema { name } => finish(schema::run(name)),
     }

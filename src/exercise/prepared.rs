@@ -6,6 +6,7 @@ use super::scenario::Scenario;
 use super::variant;
 use crate::axle::{Axle, AxleError, Truth, usual_side_bearings};
 use crate::bearing::Support;
+use crate::bench::StartError;
 use crate::contact::Pair;
 use crate::gear::{Design, GearSet, GeometryError};
 use crate::text::Problems;
@@ -57,6 +58,9 @@ pub enum ExerciseError {
     /// Its parts do not belong together.
     #[error(transparent)]
     Axle(#[from] AxleError),
+    /// What lies on the bench at the start cannot be.
+    #[error(transparent)]
+    Start(#[from] StartError),
 }
 
 /// An exercise ready for any seed.

@@ -2,6 +2,7 @@
 
 use super::spread::Spread;
 use crate::axle::{DepthShim, Layout, Member, Target};
+use crate::bench::StemChoice;
 
 /// A checked scenario.
 #[derive(Debug, Clone, PartialEq)]
@@ -40,6 +41,16 @@ pub struct Scenario {
     pub faults: Vec<Fault>,
 }
 
+impl Scenario {
+    /// Whether every seed leaves an axle that can be handed over; else saying no may be the answer.
+    pub fn is_solvable(&self) -> bool {
+        !self
+            .faults
+            .iter()
+            .any(|fault| matches!(fault.kind, FaultKind::MismatchedGears { .. }))
+    }
+}
+
 /// A wanted range of a reading, its ends included.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Window {
@@ -74,7 +85,9 @@ pub struct Targets {
     pub nut_torque_nm: f64,
     /// Most torque of the nut, N m; beyond it thread or spacer are spoiled.
     pub most_nut_torque_nm: f64,
-    /// Lash at the tightest place, as the dial is set up on the card, mm.
+    /// How the card has the dial's stem laid to a tooth: lash is wanted in that reading.
+    pub stem: StemChoice,
+    /// Lash at the tightest place, in the card's reading, mm.
     pub lash_mm: Window,
     /// Difference between the tightest and the loosest place, mm, at most.
     pub lash_spread_mm: f64,

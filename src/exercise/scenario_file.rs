@@ -3,6 +3,7 @@
 use super::scenario::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, Window};
 use super::spread::Spread;
 use crate::axle::{DepthShim, Layout, Member, Target};
+use crate::bench::StemChoice;
 use crate::quantity::radians;
 use crate::text::{Document, Limits, NumberRange, Problems, Table};
 
@@ -123,6 +124,19 @@ fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<(Target, Target
     let most_nut_torque_nm = table.number("most_nut_torque_nm", torque, p);
     let pinion_preload_n = table.number("pinion_preload_n", NumberRange::closed(0.0, 100_000.0), p);
     let side_squeeze_mm = table.number("side_squeeze_mm", NumberRange::closed(0.0, 1.0), p);
+    let stem = if table.has("stem") {
+        table.choice(
+            "stem",
+            &[
+                ("square_to_trace", StemChoice::SquareToTrace),
+                ("along_motion", StemChoice::AlongMotion),
+                ("along_normal", StemChoice::AlongNormal),
+            ],
+            p,
+        )
+    } else {
+        Some(StemChoice::default())
+    };
     let lash_mm = read_window(&mut table, "lash_mm", NumberRange::closed(0.0, 2.0), p);
     let lash_spread_mm = table.number("lash_spread_mm", NumberRange::closed(0.0, 1.0), p);
     let felt = NumberRange::closed(0.0, 30.0);
@@ -138,6 +152,7 @@ fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<(Target, Target
     let targets = Targets {
         nut_torque_nm: nut_torque_nm?,
         most_nut_torque_nm: most_nut_torque_nm?,
+        stem: stem?,
         lash_mm: lash_mm?,
         lash_spread_mm: lash_spread_mm?,
         pinion_torque_nm: pinion_torque_nm?,

@@ -3,6 +3,7 @@
 use std::path::Path;
 
 use crate::catalogue;
+use crate::exercise::journal;
 use crate::store;
 use crate::text::{Document, Limits, Problems, decode};
 
@@ -21,6 +22,9 @@ pub fn check(source: &str) -> Result<String, Failure> {
         return scenarios::find(source).map(|found| scenario_line(&found));
     }
     let path = Path::new(source);
+    if path.is_file() && path.extension().is_some_and(|e| e == "jsonl") {
+        return journal_line(source, path);
+    }
     if catalogue::gear_set(source).is_none() && path.is_file() {
         let bytes = store::read_within(path, Limits::HAND_WRITTEN.bytes)?;
         let kind = says_kind(&bytes).unwrap_or_default();
@@ -57,6 +61,23 @@ fn support_line(found: &supports::FoundSupport) -> String {
         "{}: pinion support \"{}\", {kind} spacer: no problem found",
         found.source, found.support.name
     )
+}
+
+/// What a journal is, without doing it again.
+fn journal_line(source: &str, path: &Path) -> Result<String, Failure> {
+    let bytes = store::read_within(path, journal::LIMITS.bytes)?;
+    let read = journal::read(&bytes).map_err(|error| Failure::input(format!("error: {source}: {error}.")))?;
+    let end = match (&read.sealed, &read.torn) {
+        (Some(_), _) => "finished and sealed: no problem found".to_owned(),
+        (None, None) => "not finished: no problem found".to_owned(),
+        (None, Some(notice)) => format!("not finished. {notice}"),
+    };
+    Ok(format!(
+        "{source}: journal of `{}`, seed {}, {} operations, {end}",
+        read.header.scenario,
+        read.header.seed,
+        read.entries.len()
+    ))
 }
 
 fn scenario_line(found: &scenarios::FoundScenario) -> String {

@@ -42,8 +42,10 @@ impl Failure {
 impl From<StoreError> for Failure {
     fn from(error: StoreError) -> Self {
         match error {
-            StoreError::Read { .. } | StoreError::TooLarge { .. } => Self::input(format!("error: {error}.")),
-            StoreError::Write { .. } => Self::other(format!("error: {error}.")),
+            StoreError::Read { .. } | StoreError::TooLarge { .. } | StoreError::Exists { .. } => {
+                Self::input(format!("error: {error}."))
+            }
+            StoreError::Write { .. } | StoreError::Locked { .. } => Self::other(format!("error: {error}.")),
         }
     }
 }

@@ -3,6 +3,8 @@
 //! A job takes plain requests, reads files through `store` and `catalogue`, calls the core, and answers with values or
 //! a [`Failure`]: a finished text for people and whether their input was at fault.
 
+pub mod attempt;
+mod attempt_text;
 pub mod check;
 mod failure;
 pub mod gear_sets;
@@ -11,6 +13,7 @@ pub mod mesh_chart;
 pub mod mesh_picture;
 mod mesh_sheet;
 mod mesh_text;
+pub mod operations;
 pub mod picture_file;
 pub mod placements;
 pub mod preload;
@@ -19,6 +22,7 @@ mod problem_text;
 pub mod scenarios;
 pub mod shop_units;
 pub mod supports;
+pub mod text_file;
 pub mod tooth_room;
 
 pub use failure::{Failure, Fault};

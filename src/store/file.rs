@@ -25,6 +25,18 @@ pub enum StoreError {
         /// Most bytes.
         limit: usize,
     },
+    /// There is a file already that is never written over.
+    #[error("{} is there already. Give another name, or move it away", path.display())]
+    Exists {
+        /// The file.
+        path: PathBuf,
+    },
+    /// Another program is writing it.
+    #[error("{} is being written by another Lashwright. Close that one first", path.display())]
+    Locked {
+        /// The file.
+        path: PathBuf,
+    },
     /// It cannot be written.
     #[error("cannot write {}: {source}. Check that the folder is there, that you may write to it and that the disk is not full", path.display())]
     Write {

@@ -1,5 +1,6 @@
 //! The command line as people and scripts meet it.
 
+mod attempt;
 mod check;
 mod gears;
 mod mesh;

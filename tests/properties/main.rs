@@ -12,6 +12,7 @@ mod core;
 mod fast_route;
 mod gear_pairs;
 mod instruments;
+mod journal;
 mod random_sets;
 mod reading;
 mod roots;

@@ -36,10 +36,13 @@ fn the_nominal_axle_is_inside_of_its_own_bands() {
         )
         .lash
         .expect("touches");
+        // The card's window is in the reading of its stem, with the designed placement in its middle.
+        let share = wanted.stem.stem().share(axle.gears());
+        let (reading, middle) = (share * lash.min_mm, 0.5 * (wanted.lash_mm.low + wanted.lash_mm.high));
+        println!("{name}: reads {reading:.3} mm with its stem, window's middle {middle:.3}");
         assert!(
-            wanted.lash_mm.holds(lash.min_mm),
-            "{name}: lash {lash:?} outside {:?}",
-            wanted.lash_mm
+            (reading - middle).abs() < 0.2 * (wanted.lash_mm.high - wanted.lash_mm.low),
+            "{name}: {reading}"
         );
         let alone = Assembly {
             carrier_in: false,

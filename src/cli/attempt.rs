@@ -1,0 +1,170 @@
+//! `lashwright attempt`, `lashwright replay`, `lashwright operations`
+
+use std::io::BufRead as _;
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use crate::job::attempt::{self, Session, answer_text, card_text, final_text};
+use crate::job::{Failure, operations, text_file};
+
+use super::{Answer, Page, fail};
+
+/// Arguments of `attempt`.
+#[derive(Debug, Clone, PartialEq, Eq, clap::Args)]
+pub struct AttemptArguments {
+    /// Exercise: a file, or the name of one that ships with the program (see `--list`)
+    #[arg(value_name = "SCENARIO", required_unless_present = "list")]
+    pub scenario: Option<String>,
+    /// Which axle of the exercise
+    #[arg(long, value_name = "N", default_value_t = 1)]
+    pub seed: u64,
+    /// Operations as JSON lines; without it they are read from standard input
+    #[arg(long, value_name = "IN.jsonl")]
+    pub operations: Option<PathBuf>,
+    /// Keep the attempt in this file, which must not be there yet
+    #[arg(long, value_name = "OUT.jsonl")]
+    pub journal: Option<PathBuf>,
+    /// One JSON line for each operation, and one for the end
+    #[arg(long)]
+    pub json: bool,
+    /// List the exercises that ship with the program
+    #[arg(long, conflicts_with_all = ["scenario", "operations", "journal"])]
+    pub list: bool,
+}
+
+/// Plays an attempt: each operation is answered before the next one is read.
+pub(super) fn run(arguments: &AttemptArguments) -> ExitCode {
+    if arguments.list {
+        return super::finish(list(arguments.json));
+    }
+    let Some(scenario) = &arguments.scenario else {
+        return fail(&Failure::input(
+            "error: name an exercise; `--list` shows those that ship with the program.",
+        ));
+    };
+    match play(arguments, scenario) {
+        Ok(code) => code,
+        Err(failure) => fail(&failure),
+    }
+}
+
+fn play(arguments: &AttemptArguments, scenario: &str) -> Result<ExitCode, Failure> {
+    // A file is read before anything begins, so that one that is not there leaves no journal behind.
+    let given = arguments.operations.as_deref().map(text_file::read_lines).transpose()?;
+    let mut session = Session::begin(scenario, arguments.seed, arguments.journal.as_deref())?;
+    let mut page = Page::new();
+    if !arguments.json {
+        page.write(&(card_text(session.attempt()) + "\n\n"));
+    }
+    let outcome = match given {
+        Some(lines) => each(lines.into_iter().map(Ok), &mut session, &mut page, arguments.json),
+        None => each(std::io::stdin().lock().lines(), &mut session, &mut page, arguments.json),
+    };
+    if let Err(failure) = outcome {
+        page.end();
+        return Err(failure);
+    }
+    let document = session.document();
+    let text = if arguments.json {
+        json_line(&document)?
+    } else {
+        final_text(&document) + "\n"
+    };
+    page.write(&text);
+    Ok(page.end())
+}
+
+/// Answers each line; empty ones and those that begin with `#` are passed over.
+fn each(
+    lines: impl Iterator<Item = std::io::Result<String>>,
+    session: &mut Session,
+    page: &mut Page,
+    json: bool,
+) -> Result<(), Failure> {
+    for (index, line) in lines.enumerate() {
+        let line = line.map_err(|error| Failure::other(format!("error: cannot read standard input: {error}.")))?;
+        let line = line.trim();
+        if line.is_empty() || line.starts_with('#') {
+            continue;
+        }
+        let answer = session.apply(line).map_err(|failure| Failure {
+            fault: failure.fault,
+            text: format!("line {}: {}", index + 1, failure.text),
+        });
+        let text = match answer {
+            Ok(answer) if json => json_line(&answer)?,
+            Ok(answer) => answer_text(&answer) + "\n",
+            Err(failure) => return Err(failure),
+        };
+        if !page.write(&text) {
+            break;
+        }
+        if session.attempt().is_finished() {
+            break;
+        }
+    }
+    Ok(())
+}
+
+fn json_line<T: serde::Serialize>(of: &T) -> Answer {
+    serde_json::to_string(of)
+        .map(|text| text + "\n")
+        .map_err(|error| Failure::other(format!("error: {error}.")))
+}
+
+fn list(json: bool) -> Answer {
+    let rows = attempt::list()?;
+    if json {
+        return serde_json::to_string_pretty(&rows).map_err(|error| Failure::other(format!("error: {error}.")));
+    }
+    let widest = rows.iter().map(|row| row.name.chars().count()).max().unwrap_or(0);
+    let lines: Vec<String> = rows
+        .iter()
+        .map(|row| {
+            format!(
+                "{}  {:widest$}  layout {}  {}",
+                row.step, row.name, row.layout, row.title
+            )
+        })
+        .collect();
+    Ok(lines.join("\n"))
+}
+
+/// Does everything in a journal again.
+pub(super) fn replay(file: &Path, json: bool) -> Answer {
+    let found = attempt::replay(file)?;
+    if json {
+        return serde_json::to_string_pretty(&found).map_err(|error| Failure::other(format!("error: {error}.")));
+    }
+    let mut lines = vec![format!(
+        "{}: {} operations at `{}`, seed {}, {}",
+        found.journal,
+        found.operations,
+        found.scenario,
+        found.seed,
+        if found.sealed {
+            "finished and sealed"
+        } else {
+            "not finished"
+        }
+    )];
+    lines.extend(found.notice.clone());
+    lines.push(match (found.first_difference, found.recomputed) {
+        (None, _) => "Every answer came out again bit for bit.".to_owned(),
+        (Some(first), true) => format!(
+            "Recomputed: the journal was written with other physics, scenario or parts; answers differ from operation {first} on."
+        ),
+        (Some(first), false) => format!("Answers differ from operation {first} on: this journal was changed."),
+    });
+    lines.push(format!("State {}", found.state_hash));
+    Ok(lines.join("\n"))
+}
+
+/// Lists all operations.
+pub(super) fn operations(json: bool) -> Answer {
+    if json {
+        return serde_json::to_string_pretty(&operations::schema())
+            .map_err(|error| Failure::other(format!("error: {error}.")));
+    }
+    Ok(operations::text())
+}

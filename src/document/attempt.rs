@@ -1,0 +1,190 @@
+//! What `lashwright attempt` and `lashwright replay` print as JSON.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+use crate::bench::Ledger;
+use crate::contact::FlankContact;
+use crate::exercise::{Outcome, Scenario};
+
+/// A row of the list of exercises.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+pub struct ExerciseRow {
+    /// Name on the command line.
+    pub name: String,
+    /// Title on the card.
+    pub title: String,
+    /// 1 to 4.
+    pub step: u32,
+    /// A, B or C.
+    pub layout: String,
+    /// Whether all bands of a whole build are wanted.
+    pub whole_build: bool,
+    /// Whether there is always an axle to hand over; else saying no may be the answer.
+    pub solvable: bool,
+}
+
+impl ExerciseRow {
+    /// Of a scenario.
+    pub fn new(name: &str, scenario: &Scenario) -> Self {
+        Self {
+            name: name.to_owned(),
+            title: scenario.title.clone(),
+            step: scenario.step,
+            layout: scenario.layout.name().to_owned(),
+            whole_build: scenario.whole_build,
+            solvable: scenario.is_solvable(),
+        }
+    }
+}
+
+/// The last line of an attempt.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct AttemptDocument {
+    /// Name of the scenario, or of its file.
+    pub scenario: String,
+    /// Seed.
+    pub seed: u64,
+    /// Whether the axle was handed over.
+    pub finished: bool,
+    /// What it took.
+    pub used: UsedDocument,
+    /// What is true of the axle; none before it is handed over.
+    pub truth: Option<TruthDocument>,
+    /// BLAKE3 of the whole state.
+    pub state_hash: String,
+}
+
+/// What an attempt took.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct UsedDocument {
+    /// How often something built was taken apart again.
+    pub teardowns: u32,
+    /// Minutes.
+    pub minutes: f64,
+    /// Money for parts.
+    pub money: f64,
+}
+
+impl UsedDocument {
+    /// Of an account.
+    pub fn new(ledger: &Ledger) -> Self {
+        Self {
+            teardowns: ledger.tear_downs,
+            minutes: ledger.minutes,
+            money: ledger.money,
+        }
+    }
+}
+
+/// True numbers of an axle; null where what they speak of is not together.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct TruthDocument {
+    /// P, mm: positive is too shallow for the designed place.
+    pub pinion_axial_mm: Option<f64>,
+    /// G, mm.
+    pub wheel_axial_mm: Option<f64>,
+    /// E, mm.
+    pub offset_mm: Option<f64>,
+    /// Σ, degrees.
+    pub shaft_angle_deg: Option<f64>,
+    /// Tightest lash around the wheel, transverse at the outer pitch radius, mm.
+    pub lash_tightest_mm: Option<f64>,
+    /// Loosest lash, mm.
+    pub lash_loosest_mm: Option<f64>,
+    /// Rolling torque of the pinion alone, N m.
+    pub pinion_torque_nm: Option<f64>,
+    /// What the side bearings add at the pinion, N m.
+    pub side_torque_nm: Option<f64>,
+    /// Preload of the pinion's pair, N.
+    pub pinion_preload_n: Option<f64>,
+    /// End play of the pinion, mm.
+    pub pinion_play_mm: Option<f64>,
+    /// Preload of the side bearings, N.
+    pub side_preload_n: Option<f64>,
+    /// Clamp of the pinion nut, N.
+    pub clamp_n: Option<f64>,
+    /// Face runout of the ring gear at its teeth, total, mm.
+    pub wheel_face_runout_mm: f64,
+    /// Print on the drive flank.
+    pub drive: PrintDocument,
+    /// Print on the coast flank.
+    pub coast: PrintDocument,
+}
+
+/// A print of an axle.
+#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
+pub struct PrintDocument {
+    /// Marked share of the flank.
+    pub area_fraction: Option<f64>,
+    /// Middle, in flank coordinates.
+    pub centroid: Option<[f64; 2]>,
+    /// Whether an edge touches over part of the roll.
+    pub edge_contact: Option<bool>,
+}
+
+impl PrintDocument {
+    fn new(flank: Option<&FlankContact>) -> Self {
+        let pattern = flank.and_then(|f| f.pattern);
+        Self {
+            area_fraction: pattern.map(|p| p.area_fraction),
+            centroid: pattern.map(|p| p.centroid),
+            edge_contact: flank
+                .and_then(|f| f.edge_contact)
+                .map(|e| e.wheel > 0.0 || e.pinion_tip > 0.0),
+        }
+    }
+}
+
+impl TruthDocument {
+    /// Of an outcome.
+    pub fn new(outcome: &Outcome) -> Self {
+        let placement = outcome.placement;
+        let [drive, coast] = outcome
+            .flanks
+            .as_ref()
+            .map_or([None, None], |[d, c]| [Some(d), Some(c)]);
+        Self {
+            pinion_axial_mm: placement.map(|p| p.pinion_axial_mm),
+            wheel_axial_mm: placement.map(|p| p.wheel_axial_mm),
+            offset_mm: placement.map(|p| p.offset_mm),
+            shaft_angle_deg: placement.map(|p| p.shaft_angle_deg()),
+            lash_tightest_mm: outcome.lash_mm.map(|[low, _]| low),
+            lash_loosest_mm: outcome.lash_mm.map(|[_, high]| high),
+            pinion_torque_nm: outcome.pinion_torque_nm,
+            side_torque_nm: outcome.side_torque_nm,
+            pinion_preload_n: outcome.pinion_preload_n,
+            pinion_play_mm: outcome.pinion_play_mm,
+            side_preload_n: outcome.side_preload_n,
+            clamp_n: outcome.clamp_n,
+            wheel_face_runout_mm: outcome.wheel_face_runout_mm,
+            drive: PrintDocument::new(drive),
+            coast: PrintDocument::new(coast),
+        }
+    }
+}
+
+/// What `replay` found.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+pub struct ReplayDocument {
+    /// The journal.
+    pub journal: String,
+    /// Its scenario.
+    pub scenario: String,
+    /// Its seed.
+    pub seed: u64,
+    /// Operations in it.
+    pub operations: usize,
+    /// Whether every answer came out again bit for bit.
+    pub identical: bool,
+    /// The first operation whose answer differs, counted from 1.
+    pub first_difference: Option<usize>,
+    /// Whether it was written by another version of the physics, so that answers may differ.
+    pub recomputed: bool,
+    /// Whether it was finished and sealed.
+    pub sealed: bool,
+    /// What was dropped at its end.
+    pub notice: Option<String>,
+    /// BLAKE3 of the whole state at its end.
+    pub state_hash: String,
+}

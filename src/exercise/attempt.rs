@@ -1,0 +1,70 @@
+//! An attempt: an exercise, a seed, and what has been done so far.
+
+use std::sync::Arc;
+
+use super::outcome::Outcome;
+use super::prepared::{Exercise, ExerciseError};
+use super::seen::Seen;
+use crate::bench::{Answer, Bench, Operation};
+
+/// An attempt at an exercise. The same exercise, seed and operations give the same answers, bit for bit.
+#[derive(Debug, Clone)]
+pub struct Attempt {
+    exercise: Arc<Exercise>,
+    seed: u64,
+    bench: Bench,
+    answers: Vec<Answer>,
+}
+
+impl Attempt {
+    /// Begins one.
+    ///
+    /// # Errors
+    /// [`ExerciseError`] for a seed whose axle cannot be.
+    pub fn begin(exercise: Arc<Exercise>, seed: u64) -> Result<Self, ExerciseError> {
+        let bench = exercise.begin(seed)?;
+        Ok(Self {
+            exercise,
+            seed,
+            bench,
+            answers: Vec::new(),
+        })
+    }
+
+    /// Does one operation.
+    pub fn apply(&mut self, operation: &Operation) -> Answer {
+        let answer = self.bench.apply(operation);
+        self.answers.push(answer.clone());
+        answer
+    }
+
+    /// The exercise.
+    pub fn exercise(&self) -> &Arc<Exercise> {
+        &self.exercise
+    }
+
+    /// Its seed.
+    pub fn seed(&self) -> u64 {
+        self.seed
+    }
+
+    /// The bench, truth included: for scoring and the debrief, never for a trainee.
+    pub fn bench(&self) -> &Bench {
+        &self.bench
+    }
+
+    /// What the trainee may know.
+    pub fn seen(&self) -> Seen {
+        Seen::of(&self.exercise, &self.bench, &self.answers)
+    }
+
+    /// True numbers of the axle as it stands.
+    pub fn outcome(&self) -> Outcome {
+        Outcome::of(&self.bench)
+    }
+
+    /// Whether the axle has been handed over.
+    pub fn is_finished(&self) -> bool {
+        self.bench.is_finished()
+    }
+}

@@ -1,0 +1,376 @@
+//! The journal of an attempt: JSON lines in a chain of hashes. Pure text; [`crate::exercise`] reads and writes no file.
+//!
+//! ```text
+//! {"format":"lashwright-journal/1","scenario":…,"seed":…,…,"hash":H0}
+//! {"before":H0,"operation":{…},"answer":{…},"hash":H1}
+//! {"before":H1,"operation":{…},"answer":{…},"hash":H2}
+//! {"before":H2,"score":…,"seal":S}
+//! ```
+//! Every line ends in the BLAKE3 of all its bytes before the key `hash`, and holds that of the line before. The last line of
+//! a finished attempt seals the chain: its hash runs over all lines. A line that stands whole in a file is therefore known
+//! to be what was written, the last one included; what is missing at the end of an attempt that was never sealed cannot be
+//! known. The chain finds damage, not cheating: anyone can hash again.
+//!
+//! A journal of another version of the physics is read like any other and said to be so ([`Read::same_physics`]): its
+//! answers have to be recomputed, and may then differ without anything being broken.
+
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+use thiserror::Error;
+
+use crate::contact::PHYSICS_VERSION;
+use crate::text::Limits;
+
+/// Name and version of the format.
+const FORMAT: &str = "lashwright-journal/1";
+/// What comes before the version in the name.
+const KIND: &str = "lashwright-journal/";
+/// Key that ends a line, and the one that ends the last.
+const HASH: &str = ",\"hash\":\"";
+const SEAL: &str = ",\"seal\":\"";
+/// Letters of a hash.
+const HEX: usize = 64;
+
+/// How large a journal may be, and each of its lines.
+pub const LIMITS: Limits = Limits {
+    bytes: 16 * 1024 * 1024,
+};
+/// Longest line, bytes.
+const LONGEST_LINE: usize = 256 * 1024;
+
+/// What the first line says.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Header {
+    format: String,
+    /// Name of the scenario, or of its file.
+    pub scenario: String,
+    /// BLAKE3 of the scenario's text.
+    pub scenario_hash: String,
+    /// BLAKE3 of the gear set's text.
+    pub gears_hash: String,
+    /// BLAKE3 of the support's text.
+    pub support_hash: String,
+    /// Version of the physics that gave the answers.
+    pub physics_version: u32,
+    /// Seed of the attempt.
+    pub seed: u64,
+    /// Program and version that wrote it.
+    pub created_by: String,
+}
+
+impl Header {
+    /// For an attempt that begins now.
+    pub fn new(scenario: &str, texts: [&str; 3], seed: u64, created_by: &str) -> Self {
+        let [scenario_hash, gears_hash, support_hash] = texts.map(|text| hash_of(text.as_bytes()));
+        Self {
+            format: FORMAT.to_owned(),
+            scenario: scenario.to_owned(),
+            scenario_hash,
+            gears_hash,
+            support_hash,
+            physics_version: PHYSICS_VERSION,
+            seed,
+            created_by: created_by.to_owned(),
+        }
+    }
+}
+
+/// One operation with its answer.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Entry {
+    /// What was done.
+    pub operation: Value,
+    /// What was answered.
+    pub answer: Value,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct EntryLine {
+    before: String,
+    operation: Value,
+    answer: Value,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct SealLine {
+    before: String,
+    score: Value,
+}
+
+/// BLAKE3 in hexadecimal letters.
+fn hash_of(bytes: &[u8]) -> String {
+    blake3::hash(bytes).to_hex().to_string()
+}
+
+/// Writes lines, each with its line end. The caller puts them where they are kept before it shows what they say.
+#[derive(Debug, Clone)]
+pub struct Writer {
+    before: String,
+    all: blake3::Hasher,
+}
+
+impl Writer {
+    /// Begins a journal: the writer and the first line.
+    pub fn begin(header: &Header) -> (Self, String) {
+        let mut writer = Self {
+            before: String::new(),
+            all: blake3::Hasher::new(),
+        };
+        // A header holds numbers and texts only: nothing in it can fail to be written.
+        let body = serde_json::to_string(header).unwrap_or_default();
+        let line = writer.ended(body);
+        (writer, line)
+    }
+
+    /// The line of an operation and its answer.
+    pub fn entry(&mut self, operation: &Value, answer: &Value) -> String {
+        let body = format!(
+            "{{\"before\":\"{}\",\"operation\":{operation},\"answer\":{answer}}}",
+            self.before
+        );
+        self.ended(body)
+    }
+
+    /// The last line of a finished attempt.
+    pub fn seal(mut self, score: &Value) -> String {
+        let body = format!("{{\"before\":\"{}\",\"score\":{score}", self.before);
+        self.all.update(body.as_bytes());
+        let seal = self.all.finalize().to_hex();
+        format!("{body}{SEAL}{seal}\"}}\n")
+    }
+
+    /// Ends a JSON object with its hash.
+    fn ended(&mut self, body: String) -> String {
+        let open = body.strip_suffix('}').unwrap_or(&body).to_owned();
+        let hash = hash_of(open.as_bytes());
+        let line = format!("{open}{HASH}{hash}\"}}\n");
+        self.all.update(line.as_bytes());
+        self.before = hash;
+        line
+    }
+}
+
+/// A journal that was read.
+#[derive(Debug, Clone)]
+pub struct Read {
+    /// Its first line.
+    pub header: Header,
+    /// All whole operations.
+    pub entries: Vec<Entry>,
+    /// The score that it was sealed with; none while the attempt is not finished.
+    pub sealed: Option<Value>,
+    /// What was dropped at the end, for people; none where nothing was.
+    pub torn: Option<String>,
+    /// Bytes up to the end of the last whole line.
+    pub whole_bytes: usize,
+    writer: Writer,
+}
+
+impl Read {
+    /// Whether its answers are those of this version of the physics.
+    pub fn same_physics(&self) -> bool {
+        self.header.physics_version == PHYSICS_VERSION
+    }
+
+    /// Whether it was written for these texts: scenario, gear set, support.
+    pub fn same_texts(&self, texts: [&str; 3]) -> bool {
+        let found = [
+            &self.header.scenario_hash,
+            &self.header.gears_hash,
+            &self.header.support_hash,
+        ];
+        texts
+            .iter()
+            .zip(found)
+            .all(|(text, hash)| hash_of(text.as_bytes()) == *hash)
+    }
+
+    /// Goes on after its last whole line; none for a sealed one.
+    pub fn go_on(&self) -> Option<Writer> {
+        self.sealed.is_none().then(|| self.writer.clone())
+    }
+}
+
+/// Why a journal cannot be read.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+pub enum JournalError {
+    /// Larger than any attempt is.
+    #[error("this is larger than a journal can be ({bytes} bytes; at most {most})")]
+    TooLarge {
+        /// Its size.
+        bytes: usize,
+        /// The limit.
+        most: usize,
+    },
+    /// No journal at all.
+    #[error("this is no journal: line 1 does not say `\"format\":\"{FORMAT}\"`")]
+    NotAJournal,
+    /// A journal of a version that this program does not know.
+    #[error("this is a `{format}`, and this program reads `{FORMAT}` and older ones. Use a newer Lashwright")]
+    Newer {
+        /// What it calls itself.
+        format: String,
+    },
+    /// A line that is not what was written.
+    #[error("line {line} is damaged: {what}. What stands before it is whole; restore the file from a copy")]
+    Damaged {
+        /// Counted from 1.
+        line: usize,
+        /// How that shows.
+        what: &'static str,
+    },
+}
+
+/// Reads a journal.
+///
+/// # Errors
+/// [`JournalError`]; a torn last line is none, it is dropped and said in [`Read::torn`].
+pub fn read(bytes: &[u8]) -> Result<Read, JournalError> {
+    if bytes.len() > LIMITS.bytes {
+        return Err(JournalError::TooLarge {
+            bytes: bytes.len(),
+            most: LIMITS.bytes,
+        });
+    }
+    let whole_bytes = bytes.iter().rposition(|b| *b == b'\n').map_or(0, |at| at + 1);
+    let (whole, rest) = bytes.split_at(whole_bytes);
+    // What stands after the last line end is empty and no line.
+    let inside = whole.strip_suffix(b"\n").unwrap_or(whole);
+    let mut lines = inside
+        .split(|b| *b == b'\n')
+        .enumerate()
+        .map(|(index, line)| (index + 1, line));
+    let first = lines.next().map_or(&[][..], |(_, line)| line);
+    let header = read_header(first, rest)?;
+    let mut writer = Writer {
+        before: String::new(),
+        all: blake3::Hasher::new(),
+    };
+    pass(&mut writer, 1, first)?;
+    let mut entries = Vec::new();
+    let mut sealed = None;
+    for (number, line) in lines {
+        let damaged = |what| JournalError::Damaged { line: number, what };
+        if sealed.is_some() {
+            return Err(damaged("it stands after the seal"));
+        }
+        if line.len() > LONGEST_LINE {
+            return Err(damaged("it is longer than any line is"));
+        }
+        let text = std::str::from_utf8(line).map_err(|_why| damaged("it holds bytes that are no text"))?;
+        if let Some((body, seal)) = ended_by(text, SEAL) {
+            let mut all = writer.all.clone();
+            all.update(body.as_bytes());
+            if all.finalize().to_hex().as_str() != seal {
+                return Err(damaged("its seal does not fit the lines before"));
+            }
+            let line: SealLine =
+                serde_json::from_str(&format!("{body}}}")).map_err(|_why| damaged("it cannot be read"))?;
+            if line.before != writer.before {
+                return Err(damaged("it does not follow the line before"));
+            }
+            sealed = Some(line.score);
+            continue;
+        }
+        let before = writer.before.clone();
+        let body = pass(&mut writer, number, line)?;
+        let line: EntryLine = serde_json::from_str(&body).map_err(|_why| damaged("it cannot be read"))?;
+        if line.before != before {
+            return Err(damaged("it does not follow the line before"));
+        }
+        entries.push(Entry {
+            operation: line.operation,
+            answer: line.answer,
+        });
+    }
+    let torn = (!rest.is_empty()).then(|| {
+        format!(
+            "The last line was not written to its end ({} bytes); it was left out. At most the operation in flight is missing.",
+            rest.len()
+        )
+    });
+    if sealed.is_some() && torn.is_some() {
+        let line = entries.len() + 3;
+        return Err(JournalError::Damaged {
+            line,
+            what: "it stands after the seal",
+        });
+    }
+    Ok(Read {
+        header,
+        entries,
+        sealed,
+        torn,
+        whole_bytes,
+        writer,
+    })
+}
+
+/// The first line, as far as it says what it is.
+fn read_header(first: &[u8], rest: &[u8]) -> Result<Header, JournalError> {
+    let damaged = |what| JournalError::Damaged { line: 1, what };
+    let text = std::str::from_utf8(first).map_err(|_why| JournalError::NotAJournal)?;
+    if first.is_empty() {
+        // Not even the first line is whole: nothing was begun.
+        let begun = rest.starts_with(format!("{{\"format\":\"{KIND}").as_bytes());
+        return Err(if begun {
+            damaged("it was not written to its end")
+        } else {
+            JournalError::NotAJournal
+        });
+    }
+    let said: Value = serde_json::from_str(text).map_err(|_why| {
+        if text.contains(KIND) {
+            damaged("it cannot be read")
+        } else {
+            JournalError::NotAJournal
+        }
+    })?;
+    let format = said.get("format").and_then(Value::as_str).unwrap_or_default();
+    if !format.starts_with(KIND) {
+        // A flipped letter of the name is damage all the same: a line with its hash is ours.
+        return Err(if text.contains(HASH) && text.contains("scenario_hash") {
+            damaged("it does not say what it is")
+        } else {
+            JournalError::NotAJournal
+        });
+    }
+    let (body, hash) = ended_by(text, HASH).ok_or_else(|| damaged("it has no hash"))?;
+    if hash_of(body.as_bytes()) != hash {
+        return Err(damaged("its hash does not fit"));
+    }
+    // Older formats come in here, once there are any: a migration rewrites them into this one.
+    if format != FORMAT {
+        return Err(JournalError::Newer {
+            format: format.chars().take(60).collect(),
+        });
+    }
+    serde_json::from_str(&format!("{body}}}")).map_err(|_why| damaged("it cannot be read"))
+}
+
+/// Checks a line's hash and takes it into the chain; gives the object without its hash.
+fn pass(writer: &mut Writer, number: usize, line: &[u8]) -> Result<String, JournalError> {
+    let damaged = |what| JournalError::Damaged { line: number, what };
+    let text = std::str::from_utf8(line).map_err(|_why| damaged("it holds bytes that are no text"))?;
+    let (body, hash) = ended_by(text, HASH).ok_or_else(|| damaged("it has no hash"))?;
+    if hash_of(body.as_bytes()) != hash {
+        return Err(damaged("its hash does not fit"));
+    }
+    writer.all.update(line);
+    writer.all.update(b"\n");
+    hash.clone_into(&mut writer.before);
+    Ok(format!("{body}}}"))
+}
+
+/// What stands before a key with a hash that ends a line, and the hash.
+fn ended_by<'t>(line: &'t str, key: &str) -> Option<(&'t str, &'t str)> {
+    let rest = line.strip_suffix("\"}")?;
+    let at = rest.len().checked_sub(HEX)?;
+    let (head, hash) = (rest.get(..at)?, rest.get(at..)?);
+    let hex = hash.bytes().all(|b| b.is_ascii_digit() || (b'a'..=b'f').contains(&b));
+    let body = head.strip_suffix(key)?;
+    hex.then_some((body, hash))
+}

@@ -1,0 +1,201 @@
+//! An attempt in words for people.
+
+use crate::bench::{Answer, ShimPlace, StemChoice};
+use crate::document::attempt::{AttemptDocument, PrintDocument, TruthDocument};
+use crate::exercise::{Attempt, Window};
+use crate::quantity::{Units, length, number, signed, torque};
+
+/// The card: what is told, what is wanted, what lies on the bench.
+pub fn card_text(attempt: &Attempt) -> String {
+    let seen = attempt.seen();
+    let card = &seen.card;
+    let mut lines = vec![
+        format!("{} (step {}, layout {})", card.title, card.step, card.layout.name()),
+        String::new(),
+    ];
+    for paragraph in &card.told {
+        lines.push(paragraph.clone());
+        lines.push(String::new());
+    }
+    lines.push("Wanted".to_owned());
+    let wanted = &card.targets;
+    let range = |window: Window, of: fn(f64, Units) -> String| {
+        format!(
+            "{} to {}",
+            of(window.low, Units::Metric),
+            of(window.high, Units::Metric)
+        )
+    };
+    for (what, words) in [
+        (
+            "Pinion nut",
+            format!(
+                "{} N·m, at most {} N·m",
+                number(wanted.nut_torque_nm, 0),
+                number(wanted.most_nut_torque_nm, 0)
+            ),
+        ),
+        ("Rolling torque, pinion", range(wanted.pinion_torque_nm, torque)),
+        ("Side bearings add", range(wanted.side_torque_nm, torque)),
+        (
+            "Lash, tightest",
+            format!("{}, {}", range(wanted.lash_mm, length), stem_words(wanted.stem)),
+        ),
+        (
+            "Lash, spread",
+            format!("at most {}", length(wanted.lash_spread_mm, Units::Metric)),
+        ),
+    ] {
+        lines.push(format!("  {what:<24}{words}"));
+    }
+    lines.push(String::new());
+    lines.push(format!("Instruments: {}", seen.tools.join(", ")));
+    let mut kit: Vec<String> = Vec::new();
+    for piece in &seen.kit {
+        let place = place_words(piece.place);
+        let fitted = if piece.fitted { " (fitted)" } else { "" };
+        kit.push(format!(
+            "  {:>3}  {:<12}{}{fitted}",
+            piece.number,
+            place,
+            length(piece.labelled_mm, Units::Metric)
+        ));
+    }
+    if !kit.is_empty() {
+        lines.push("Shim kit, by label:".to_owned());
+        lines.extend(kit);
+    }
+    lines.push(String::new());
+    lines.push("Write one operation a line, as in {\"do\":\"turn\",\"what\":\"pinion\",\"turns\":10};".to_owned());
+    lines.push("`lashwright operations` lists them all. {\"do\":\"finish\"} hands the axle over.".to_owned());
+    lines.push(
+        "Simulated values are never a specification for a real axle. The maker's service information, local codes and \
+         qualified practice come first."
+            .to_owned(),
+    );
+    lines.join("\n")
+}
+
+/// An answer.
+pub fn answer_text(answer: &Answer) -> String {
+    if let Some(reason) = &answer.refused {
+        return format!("{}. Not done: {reason}", answer.operation);
+    }
+    let mut first = format!("{}. Done", answer.operation);
+    if answer.minutes > 0.0 {
+        first.push_str(&format_args_text(answer.minutes, "min"));
+    }
+    if answer.money > 0.0 {
+        first.push_str(&format_args_text(answer.money, "money"));
+    }
+    let mut lines = vec![first];
+    for caution in &answer.cautions {
+        lines.push(format!("   CAUTION: {}", caution.text()));
+    }
+    for reading in &answer.readings {
+        let value = reading.value.map_or_else(
+            || "nothing".to_owned(),
+            |v| format!("{} {}", number(v, 3), reading.unit),
+        );
+        lines.push(format!(
+            "   record {}: {} {}",
+            reading.record,
+            reading.name,
+            value.trim_end()
+        ));
+    }
+    lines.extend(answer.noticed.iter().map(|noticed| format!("   {noticed}")));
+    if !answer.spoiled.is_empty() {
+        let parts: Vec<&str> = answer.spoiled.iter().map(|p| p.name()).collect();
+        lines.push(format!("   Spoiled: {}", parts.join(", ")));
+    }
+    if !answer.stale.is_empty() {
+        let records: Vec<String> = answer.stale.iter().map(u32::to_string).collect();
+        lines.push(format!("   No longer true: record {}", records.join(", ")));
+    }
+    lines.join("\n")
+}
+
+fn stem_words(stem: StemChoice) -> &'static str {
+    match stem {
+        StemChoice::SquareToTrace => "stem square to the tooth's trace",
+        StemChoice::AlongMotion => "stem along the tooth's motion",
+        StemChoice::AlongNormal => "stem along the flank's normal",
+    }
+}
+
+fn place_words(place: ShimPlace) -> &'static str {
+    match place {
+        ShimPlace::Depth => "depth",
+        ShimPlace::Spacer => "spacer",
+        ShimPlace::ToothSide => "tooth side",
+        ShimPlace::BackSide => "back side",
+    }
+}
+
+fn format_args_text(value: f64, unit: &str) -> String {
+    format!(", {} {unit}", number(value, 1))
+}
+
+/// What stands at the end.
+pub fn final_text(document: &AttemptDocument) -> String {
+    let mut lines = vec![format!(
+        "{}: {}, {} min, {} money, {} tear-downs",
+        document.scenario,
+        if document.finished {
+            "handed over"
+        } else {
+            "not finished"
+        },
+        number(document.used.minutes, 0),
+        number(document.used.money, 0),
+        document.used.teardowns
+    )];
+    if let Some(truth) = &document.truth {
+        lines.push("What is true of the axle".to_owned());
+        lines.extend(truth_lines(truth));
+    }
+    lines.push(format!("State {}", document.state_hash));
+    lines.join("\n")
+}
+
+fn truth_lines(truth: &TruthDocument) -> Vec<String> {
+    let or_none = |value: Option<String>| value.unwrap_or_else(|| "not together".to_owned());
+    let mm = |value: Option<f64>| or_none(value.map(|v| format!("{} mm", signed(v, 3))));
+    let nm = |value: Option<f64>| or_none(value.map(|v| torque(v, Units::Metric)));
+    let kn = |value: Option<f64>| or_none(value.map(|v| format!("{} kN", number(1e-3 * v, 2))));
+    let print = |print: &PrintDocument| {
+        or_none(print.centroid.map(|[x, y]| {
+            let edge = if print.edge_contact == Some(true) {
+                ", an edge touches"
+            } else {
+                ""
+            };
+            format!(
+                "{} % at length {}, height {}{edge}",
+                number(100.0 * print.area_fraction.unwrap_or(0.0), 0),
+                signed(x, 2),
+                signed(y, 2)
+            )
+        }))
+    };
+    let lash = truth
+        .lash_tightest_mm
+        .zip(truth.lash_loosest_mm)
+        .map(|(low, high)| format!("{} to {} mm around the ring gear", number(low, 3), number(high, 3)));
+    [
+        ("Pinion, out +", mm(truth.pinion_axial_mm)),
+        ("Ring gear, out +", mm(truth.wheel_axial_mm)),
+        ("Offset, more +", mm(truth.offset_mm)),
+        ("Lash", or_none(lash)),
+        ("Pinion turns with", nm(truth.pinion_torque_nm)),
+        ("Side bearings add", nm(truth.side_torque_nm)),
+        ("Pinion preload", kn(truth.pinion_preload_n)),
+        ("Side preload", kn(truth.side_preload_n)),
+        ("Drive print", print(&truth.drive)),
+        ("Coast print", print(&truth.coast)),
+    ]
+    .into_iter()
+    .map(|(name, words)| format!("  {name:<18}{words}"))
+    .collect()
+}

@@ -1,0 +1,117 @@
+//! All operations with their fields.
+
+use serde_json::Value;
+
+use crate::bench::Operation;
+
+/// JSON Schema of all operations.
+pub fn schema() -> Value {
+    Operation::schema()
+}
+
+/// The same as a list for people: name, what it does, fields with their kinds and limits.
+pub fn text() -> String {
+    let schema = schema();
+    let mut lines = Vec::new();
+    for operation in schema.get("oneOf").and_then(Value::as_array).into_iter().flatten() {
+        let properties = operation.get("properties").and_then(Value::as_object);
+        let name = properties
+            .and_then(|p| p.get("do"))
+            .and_then(|d| d.get("const"))
+            .and_then(Value::as_str)
+            .unwrap_or_default();
+        let what = operation.get("description").and_then(Value::as_str).unwrap_or_default();
+        lines.push(format!("{name}: {what}"));
+        let required: Vec<&str> = operation
+            .get("required")
+            .and_then(Value::as_array)
+            .into_iter()
+            .flatten()
+            .filter_map(Value::as_str)
+            .collect();
+        for (field, of) in properties.into_iter().flatten().filter(|(field, _)| *field != "do") {
+            let optional = if required.contains(&field.as_str()) {
+                ""
+            } else {
+                ", may be left out"
+            };
+            let about = of.get("description").and_then(Value::as_str).unwrap_or_default();
+            lines.push(format!("    {field}: {}{optional}. {about}", kind(&schema, of)));
+        }
+    }
+    lines.join("\n")
+}
+
+/// What a field takes, in words.
+fn kind(schema: &Value, of: &Value) -> String {
+    if let Some(reference) = of.get("$ref").and_then(Value::as_str) {
+        let path = reference.trim_start_matches('#');
+        return schema
+            .pointer(path)
+            .map_or_else(|| reference.to_owned(), |target| kind(schema, target));
+    }
+    if let Some(all) = of.get("anyOf").or_else(|| of.get("allOf")).and_then(Value::as_array) {
+        let kinds: Vec<String> = all
+            .iter()
+            .map(|one| kind(schema, one))
+            .filter(|k| k != "null")
+            .collect();
+        return kinds.join(" or ");
+    }
+    if let Some(one_of) = of.get("oneOf").and_then(Value::as_array) {
+        let words: Vec<String> = one_of.iter().map(|one| choice(schema, one)).collect();
+        return format!("one of {}", words.join(", "));
+    }
+    if let Some(words) = of.get("enum").and_then(Value::as_array) {
+        let words: Vec<&str> = words.iter().filter_map(Value::as_str).collect();
+        return format!("one of {}", words.join(", "));
+    }
+    let limits = match (of.get("minimum"), of.get("maximum")) {
+        (Some(low), Some(high)) => format!(" {} to {}", plain(low), plain(high)),
+        _ => String::new(),
+    };
+    let kinds: Vec<&str> = match of.get("type") {
+        Some(Value::String(one)) => vec![one.as_str()],
+        Some(Value::Array(many)) => many.iter().filter_map(Value::as_str).collect(),
+        _ => Vec::new(),
+    };
+    let named = kinds.iter().find(|k| **k != "null").copied().unwrap_or("value");
+    match named {
+        "array" => {
+            let items = of
+                .get("items")
+                .map_or_else(|| "values".to_owned(), |items| kind(schema, items));
+            format!("list of {items}")
+        }
+        "boolean" => "true or false".to_owned(),
+        "integer" => format!("whole number{limits}"),
+        "number" => format!("number{limits}"),
+        "string" => "text".to_owned(),
+        other => other.to_owned(),
+    }
+}
+
+/// A number without decimals that say nothing.
+fn plain(of: &Value) -> String {
+    of.as_f64().map_or_else(|| of.to_string(), |value| value.to_string())
+}
+
+/// One alternative: a word, or an object named by its tag with its fields.
+fn choice(schema: &Value, one: &Value) -> String {
+    if let Some(word) = one.get("const").and_then(Value::as_str) {
+        return word.to_owned();
+    }
+    let Some(properties) = one.get("properties").and_then(Value::as_object) else {
+        return kind(schema, one);
+    };
+    let parts: Vec<String> = properties
+        .iter()
+        .map(|(name, of)| {
+            of.get("const").and_then(Value::as_str).map_or_else(
+                || format!("\"{name}\": {}", kind(schema, of)),
+                |word| format!("\"{name}\": \"{word}\""),
+            )
+        })
+        .collect();
+    format!("{{{}}}", parts.join(", "))
+}

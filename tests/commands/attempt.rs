@@ -1,0 +1,357 @@
+//! `lashwright attempt`, `replay`, `operations`: a build played from the shell, journals that survive, mistakes that say
+//! what to do.
+
+use std::io::{BufRead as _, BufReader, Write as _};
+use std::path::{Path, PathBuf};
+use std::process::{Child, Command, Stdio};
+
+use insta::assert_snapshot;
+use lashwright::exercise::journal;
+use lashwright::numerics::random::Stream;
+use lashwright::store;
+use serde_json::Value;
+
+use super::program::run;
+
+const EXERCISE: &str = "oat-barn-tractor";
+
+/// An empty folder that is taken away at the end.
+struct Folder(PathBuf);
+
+impl Folder {
+    fn new(name: &str) -> Self {
+        let path = std::env::temp_dir().join(format!("lashwright-{name}-{}", std::process::id()));
+        std::fs::create_dir_all(&path).expect("a folder");
+        Self(path)
+    }
+
+    fn file(&self, name: &str) -> PathBuf {
+        self.0.join(name)
+    }
+}
+
+impl Drop for Folder {
+    fn drop(&mut self) {
+        // If it cannot be taken away, the system's own cleaning does it.
+        drop(std::fs::remove_dir_all(&self.0));
+    }
+}
+
+fn words(path: &Path) -> &str {
+    path.to_str().expect("a plain name")
+}
+
+fn operations(folder: &Folder, lines: &[&str]) -> PathBuf {
+    let file = folder.file("operations.jsonl");
+    store::write_whole(&file, (lines.join("\n") + "\n").as_bytes()).expect("written");
+    file
+}
+
+const READINGS: [&str; 6] = [
+    r#"{"do":"measure","what":{"quantity":"lash","tooth":0},"instrument":"lever_dial"}"#,
+    r#"{"do":"turn","what":"pinion","turns":10}"#,
+    r#"{"do":"measure","what":{"quantity":"rolling_torque"},"instrument":"click_wrench"}"#,
+    r#"{"do":"measure","what":{"quantity":"rolling_torque"},"instrument":"small_dial_wrench"}"#,
+    r#"{"do":"note","what":{"quantity":"rolling_torque"},"value":3.1,"remark":"small dial wrench, seal in"}"#,
+    r#"{"do":"finish"}"#,
+];
+
+#[test]
+fn an_attempt_is_answered_line_by_line_and_ends_with_the_truth() {
+    let folder = Folder::new("attempt");
+    let file = operations(&folder, &READINGS);
+    let journal = folder.file("journal.jsonl");
+    let run = run(&[
+        "attempt",
+        EXERCISE,
+        "--seed",
+        "3",
+        "--operations",
+        words(&file),
+        "--journal",
+        words(&journal),
+        "--json",
+    ]);
+    assert_eq!((run.code, run.err.as_str()), (0, ""));
+    let lines: Vec<Value> = run
+        .out
+        .lines()
+        .map(|line| serde_json::from_str(line).expect("one document a line"))
+        .collect();
+    assert_eq!(lines.len(), READINGS.len() + 1, "an answer each, and the end");
+    for (k, answer) in lines[..READINGS.len()].iter().enumerate() {
+        assert_eq!(answer["operation"], k + 1);
+        assert_eq!(
+            answer["done"],
+            k != 2,
+            "a click wrench cannot read rolling torque: {answer}"
+        );
+    }
+    assert!(
+        lines[2]["refused"].as_str().is_some_and(|why| why.contains("beam")),
+        "says what can: {}",
+        lines[2]
+    );
+    let end = &lines[READINGS.len()];
+    assert_eq!(end["finished"], true);
+    assert_eq!(end["seed"], 3);
+    assert!(end["truth"]["pinion_axial_mm"].is_number(), "{end}");
+    assert_eq!(end["state_hash"].as_str().map(str::len), Some(64));
+    // Before the end nothing of the truth is said.
+    for answer in &lines[..READINGS.len()] {
+        assert!(
+            answer.get("truth").is_none() && !answer.to_string().contains("axial"),
+            "{answer}"
+        );
+    }
+    let replayed = super::program::run(&["replay", words(&journal), "--json"]);
+    assert_eq!(replayed.code, 0, "{}", replayed.err);
+    let replayed: Value = serde_json::from_str(&replayed.out).expect("a document");
+    assert_eq!(replayed["identical"], true, "{replayed}");
+    assert_eq!(replayed["sealed"], true);
+    assert_eq!(replayed["state_hash"], end["state_hash"], "the same state");
+}
+
+#[test]
+fn the_same_seed_gives_the_same_lines_and_another_seed_others() {
+    let folder = Folder::new("seeds");
+    let file = operations(&folder, &READINGS);
+    let with = |seed: &str| {
+        run(&[
+            "attempt",
+            EXERCISE,
+            "--seed",
+            seed,
+            "--operations",
+            words(&file),
+            "--json",
+        ])
+        .out
+    };
+    assert_eq!(with("5"), with("5"));
+    assert_ne!(with("5"), with("6"));
+}
+
+#[test]
+fn people_read_the_card_the_answers_and_the_end() {
+    let folder = Folder::new("people");
+    let file = operations(&folder, &READINGS);
+    let run = run(&["attempt", EXERCISE, "--seed", "3", "--operations", words(&file)]);
+    assert_eq!((run.code, run.err.as_str()), (0, ""));
+    assert_snapshot!("attempt_for_people", run.out);
+}
+
+#[test]
+fn all_exercises_are_listed() {
+    let list = run(&["attempt", "--list", "--json"]);
+    let rows: Value = serde_json::from_str(&list.out).expect("a list");
+    let rows = rows.as_array().expect("a list");
+    assert_eq!(rows.len(), lashwright::catalogue::SCENARIOS.len());
+    for row in rows {
+        for key in ["name", "title", "step", "layout", "whole_build", "solvable"] {
+            assert!(row.get(key).is_some(), "{key} of {row}");
+        }
+    }
+    let people = run(&["attempt", "--list"]).out;
+    assert!(people.contains(EXERCISE), "{people}");
+}
+
+/// Each operation that the schema knows is in the list for people, and a sample of each kind of limit.
+#[test]
+fn all_operations_are_listed_with_their_fields() {
+    let schema: Value = serde_json::from_str(&run(&["operations", "--json"]).out).expect("a schema");
+    let names: Vec<&str> = schema["oneOf"]
+        .as_array()
+        .expect("alternatives")
+        .iter()
+        .map(|one| one["properties"]["do"]["const"].as_str().expect("a name"))
+        .collect();
+    assert!(names.len() > 40, "{names:?}");
+    let people = run(&["operations"]).out;
+    for name in &names {
+        assert!(
+            people.contains(&format!("\n{name}: ")) || people.starts_with(&format!("{name}: ")),
+            "{name}"
+        );
+    }
+    for said in [
+        "force_kn: number 0.5 to 200",
+        "precautions: list of one of",
+        "may be left out",
+    ] {
+        assert!(people.contains(said), "nothing of {said}");
+    }
+}
+
+#[test]
+fn mistakes_say_what_to_do_and_leave_no_half_journal() {
+    let folder = Folder::new("mistakes");
+    let journal = folder.file("kept.jsonl");
+    let bad = operations(
+        &folder,
+        &[r#"{"do":"turn","what":"pinion","turns":10}"#, r#"{"do":"tum"}"#],
+    );
+    let run_it = run(&[
+        "attempt",
+        EXERCISE,
+        "--operations",
+        words(&bad),
+        "--journal",
+        words(&journal),
+        "--json",
+    ]);
+    assert_eq!(run_it.code, 2, "{}", run_it.out);
+    assert!(
+        run_it.err.contains("line 2") && run_it.err.contains("lashwright operations"),
+        "{}",
+        run_it.err
+    );
+    // What was done before the mistake is kept.
+    let kept = journal::read(&store::read_within(&journal, 1 << 20).expect("there")).expect("whole");
+    assert_eq!(kept.entries.len(), 1);
+    // An attempt is never written over.
+    let again = run(&[
+        "attempt",
+        EXERCISE,
+        "--operations",
+        words(&bad),
+        "--journal",
+        words(&journal),
+    ]);
+    assert_eq!(again.code, 2);
+    assert!(again.err.contains("is there already"), "{}", again.err);
+    for (arguments, said) in [
+        (&["attempt", "no-such"] as &[&str], EXERCISE),
+        (&["attempt", EXERCISE, "--operations", "no-such.jsonl"], "no-such.jsonl"),
+        (&["replay", "no-such.jsonl"], "no-such.jsonl"),
+        (&["attempt"], "SCENARIO"),
+    ] {
+        let run = run(arguments);
+        assert_eq!(run.code, 2, "{arguments:?}: {}", run.out);
+        assert!(run.err.contains(said), "{arguments:?}: {}", run.err);
+    }
+}
+
+#[test]
+fn a_changed_journal_is_told_from_a_damaged_one_and_check_knows_both() {
+    let folder = Folder::new("changed");
+    let file = operations(&folder, &READINGS);
+    let kept = folder.file("kept.jsonl");
+    let played = run(&[
+        "attempt",
+        EXERCISE,
+        "--operations",
+        words(&file),
+        "--journal",
+        words(&kept),
+        "--json",
+    ]);
+    assert_eq!(played.code, 0, "{}", played.err);
+    let whole = run(&["check", words(&kept)]);
+    assert_eq!(whole.code, 0, "{}", whole.err);
+    assert!(
+        whole.out.contains("journal") && whole.out.contains("sealed"),
+        "{}",
+        whole.out
+    );
+    let mut bytes = store::read_within(&kept, 1 << 20).expect("there");
+    let at = bytes.len() / 2;
+    bytes[at] ^= 1;
+    store::write_whole(&kept, &bytes).expect("written");
+    for command in ["check", "replay"] {
+        let run = run(&[command, words(&kept)]);
+        assert_eq!((run.code, run.out.as_str()), (2, ""), "{command}");
+        assert!(
+            run.err.contains("damaged") && run.err.contains("line"),
+            "{command}: {}",
+            run.err
+        );
+    }
+}
+
+/// A program that plays an attempt from a pipe.
+fn player(journal: &Path) -> Child {
+    Command::new(env!("CARGO_BIN_EXE_lashwright"))
+        .args(["attempt", EXERCISE, "--json", "--journal", words(journal)])
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::null())
+        .spawn()
+        .expect("it runs")
+}
+
+/// Killed at random, a hundred times: whatever was answered is in the journal, and the journal is never damaged.
+#[test]
+fn a_killed_attempt_never_loses_an_acknowledged_operation() {
+    let folder = Folder::new("killed");
+    let mut stream = Stream::new(20_260_104, "moments of death");
+    let (mut answered_in_all, mut torn) = (0, 0);
+    for round in 0..100 {
+        let journal = folder.file(&format!("{round}.jsonl"));
+        let mut child = player(&journal);
+        let mut input = child.stdin.take().expect("piped");
+        let mut answers = BufReader::new(child.stdout.take().expect("piped")).lines();
+        let writing = std::thread::spawn(move || {
+            for turns in 1..=4000 {
+                let line = format!(
+                    "{{\"do\":\"turn\",\"what\":\"pinion\",\"turns\":{}}}\n",
+                    f64::from(turns % 50) + 0.5
+                );
+                // The reader may be dead by now.
+                if input.write_all(line.as_bytes()).is_err() {
+                    return;
+                }
+            }
+        });
+        let until = stream.index(60);
+        let mut answered: u64 = 0;
+        while answered < until {
+            let line = answers.next().expect("an answer").expect("text");
+            assert!(line.contains("\"done\":true"), "{line}");
+            answered += 1;
+        }
+        let pause = stream.index(3000);
+        std::thread::sleep(std::time::Duration::from_micros(pause));
+        child.kill().expect("killed");
+        // What was in the pipe when it died was acknowledged too.
+        answered += answers.map_while(Result::ok).filter(|line| line.ends_with('}')).count() as u64;
+        child.wait().expect("dead");
+        writing.join().expect("the writer ends");
+        let bytes = store::read_within(&journal, journal::LIMITS.bytes).unwrap_or_default();
+        match journal::read(&bytes) {
+            Ok(found) => {
+                assert!(
+                    found.entries.len() as u64 >= answered,
+                    "round {round}: {answered} answered, {} kept",
+                    found.entries.len()
+                );
+                torn += usize::from(found.torn.is_some());
+            }
+            Err(error) => assert_eq!(answered, 0, "round {round}: {error}"),
+        }
+        answered_in_all += answered;
+    }
+    println!("{answered_in_all} operations answered before 100 deaths, {torn} journals with a torn end");
+    assert!(answered_in_all > 1000, "the deaths came too early: {answered_in_all}");
+}
+
+#[test]
+fn two_programs_cannot_write_one_journal() {
+    let folder = Folder::new("locked");
+    let journal = folder.file("one.jsonl");
+    let mut first = player(&journal);
+    let mut input = first.stdin.take().expect("piped");
+    input
+        .write_all(b"{\"do\":\"turn\",\"what\":\"pinion\",\"turns\":1}\n")
+        .expect("it listens");
+    let mut answers = BufReader::new(first.stdout.take().expect("piped")).lines();
+    answers.next().expect("an answer").expect("text");
+    let Err(error) = store::JournalFile::open(&journal, 1 << 20) else {
+        panic!("a journal that is being written was opened");
+    };
+    assert!(error.to_string().contains("another Lashwright"), "{error}");
+    drop(input);
+    assert!(first.wait().expect("ends").success(), "the end of its input ends it");
+    let (_, bytes) = store::JournalFile::open(&journal, 1 << 20).expect("free again");
+    assert_eq!(journal::read(&bytes).expect("whole").entries.len(), 1);
+}
