@@ -33,7 +33,16 @@ impl Attempt {
 
     /// Does one operation.
     pub fn apply(&mut self, operation: &Operation) -> Answer {
-        let answer = self.bench.apply(operation);
+        let mut answer = self.bench.apply(operation);
+        // The bench books the hint; what it says stands on the card.
+        if let Operation::Hint { level } = operation
+            && answer.done
+        {
+            let place = usize::try_from(level.saturating_sub(1)).unwrap_or(usize::MAX);
+            answer
+                .noticed
+                .extend(self.exercise.scenario().hints.get(place).cloned());
+        }
         self.answers.push(answer.clone());
         answer
     }

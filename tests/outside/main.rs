@@ -18,3 +18,4 @@ mod lash_slopes;
 mod marking_film;
 mod oracle;
 mod sets;
+mod worked_build;
