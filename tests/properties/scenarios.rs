@@ -120,7 +120,7 @@ fn a_file_gives_all_its_problems_at_once() {
         .text
         .replace("layout = \"C\"", "layout = \"D\"")
         .replace("housing_depth", "housing_deph")
-        .replace("lash_mm = [0.15, 0.25]", "lash_mm = [0.25, 0.15]")
+        .replace("lash_mm = [0.12, 0.22]", "lash_mm = [0.22, 0.12]")
         .replace("fitted = \"everything\"", "fitted = \"all\"")
         .replace("nut_friction_times = [0.9, 1.1]", "nut_friction_times = [0.9, 11]");
     let problems = Scenario::from_toml(&text).expect_err("five slips");
