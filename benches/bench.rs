@@ -7,8 +7,9 @@ use lashwright::axle::{Assembly, Axle, Layout, Target, Truth, settle, usual_side
 use lashwright::bench::{Bench, Operation, Setting, ShimPiece, ShimPlace, Start};
 use lashwright::catalogue;
 use lashwright::contact::Pair;
+use lashwright::exercise::{Attempt, Exercise};
 use lashwright::gear::{Design, GearSet};
-use lashwright::job::supports;
+use lashwright::job::{scenarios, supports};
 
 fn whole() -> Bench {
     let file = catalogue::gear_set("3.73-tapered-ring-224").expect("embedded");
@@ -84,5 +85,57 @@ fn operations(criterion: &mut Criterion) {
     criterion.bench_function("hash the state", |b| b.iter(|| bench.state_hash()));
 }
 
-criterion_group!(benches, operations);
+/// What each of the thousand attempts does: read, take apart, build up, read.
+const ATTEMPT: [&str; 14] = [
+    r#"{"do":"clean","what":"shims"}"#,
+    r#"{"do":"measure","what":{"quantity":"lash","tooth":0},"instrument":"dial_indicator"}"#,
+    r#"{"do":"take_apart","to":"bearings","precautions":["hoist","holding_bar","eye_protection"]}"#,
+    r#"{"do":"fit_shims","place":"depth","pieces":[0]}"#,
+    r#"{"do":"press","ring":"head_cup","force_kn":24,"precautions":["eye_protection","press_guard"]}"#,
+    r#"{"do":"press","ring":"tail_cup","force_kn":24,"precautions":["eye_protection","press_guard"]}"#,
+    r#"{"do":"press","ring":"head_cone","force_kn":24,"precautions":["eye_protection","press_guard"]}"#,
+    r#"{"do":"fit_spacer","spacer":"own","new":true}"#,
+    r#"{"do":"insert_pinion"}"#,
+    r#"{"do":"fit_nut","new":true}"#,
+    r#"{"do":"tighten_nut","torque_nm":200,"wrench":"large_dial_wrench","precautions":["holding_bar"]}"#,
+    r#"{"do":"turn","what":"pinion","turns":12}"#,
+    r#"{"do":"measure","what":{"quantity":"rolling_torque"},"instrument":"small_dial_wrench"}"#,
+    r#"{"do":"finish"}"#,
+];
+
+/// Attempts at all exercises, a thousand in all, each done twice: every answer and the state at the end must agree bit for
+/// bit. What one takes is measured after that.
+fn attempts(criterion: &mut Criterion) {
+    let exercises: Vec<Arc<Exercise>> = scenarios::embedded()
+        .expect("they ship")
+        .into_iter()
+        .map(|found| Arc::new(found.exercise))
+        .collect();
+    let operations = ATTEMPT.map(|json| Operation::from_json(json).expect("an operation"));
+    let play = |exercise: &Arc<Exercise>, seed: u64| {
+        let mut attempt = Attempt::begin(Arc::clone(exercise), seed).expect("an axle");
+        let answers: Vec<String> = operations
+            .iter()
+            .map(|operation| serde_json::to_string(&attempt.apply(operation)).expect("an answer"))
+            .collect();
+        (answers, attempt.bench().state_hash())
+    };
+    for number in 0..1000_u64 {
+        let exercise = &exercises[usize::try_from(number).expect("small") % exercises.len()];
+        assert!(
+            play(exercise, number) == play(exercise, number),
+            "attempt {number} came out otherwise"
+        );
+    }
+    println!("1000 attempts replayed bit for bit");
+    let mut seed = 0;
+    criterion.bench_function("a whole attempt with its gears", |b| {
+        b.iter(|| {
+            seed += 1;
+            play(&exercises[0], seed)
+        });
+    });
+}
+
+criterion_group!(benches, operations, attempts);
 criterion_main!(benches);

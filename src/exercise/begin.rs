@@ -16,6 +16,8 @@ impl Exercise {
         let (axle, scenario) = (self.axle(), self.scenario());
         let truth = self.truth(seed);
         let pair = Arc::new(self.pair(&truth)?);
+        // Whether gears bind is asked of the fast route; it is made ready before the first operation and not during it.
+        pair.prepare_fast();
         let fitted = self.fitted_before(&truth)?;
         let (kit, packs) = ShimPiece::usual_kit(axle, seed, Some(fitted));
         let torque_nm = scenario.targets.nut_torque_nm;
