@@ -13,12 +13,12 @@ fn main() -> ExitCode {
 
 #[cfg(feature = "window")]
 fn on_screen(request: Request) -> ExitCode {
-    use lashwright::app::{self, PictureRequest, WindowRequest};
+    use lashwright::app::{self, WindowRequest};
 
     let done = match request {
         Request::Command(_) => Ok(None),
         Request::Window => app::run(&WindowRequest::default()).map(|()| None),
-        Request::Picture(words) => PictureRequest::from_words(words.gears, &words.size, &words.view, &words.theme)
+        Request::Picture(words) => picture_request(&words)
             .and_then(|request| app::picture(&request, &words.out))
             .map(|report| Some(format!("{}: {report}", words.out.display()))),
     };
@@ -27,6 +27,19 @@ fn on_screen(request: Request) -> ExitCode {
         Ok(Some(text)) => cli::print(&text),
         Err(error) => cli::fail(&error.into()),
     }
+}
+
+#[cfg(feature = "window")]
+fn picture_request(
+    words: &cli::PictureArguments,
+) -> Result<lashwright::app::PictureRequest, lashwright::app::AppError> {
+    let mut request =
+        lashwright::app::PictureRequest::from_words(words.gears.clone(), &words.size, &words.view, &words.theme)?;
+    request.set_text_and_units(words.text, &words.units)?;
+    if let Some(scenario) = &words.scenario {
+        request.set_exercise(scenario, words.seed, words.operations.as_deref())?;
+    }
+    Ok(request)
 }
 
 #[cfg(not(feature = "window"))]

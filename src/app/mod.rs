@@ -14,6 +14,7 @@
     reason = "the parameters of systems are written as Bevy's own are"
 )]
 
+mod bench;
 mod error;
 pub mod frames;
 pub mod idle;
@@ -29,7 +30,7 @@ mod work;
 use bevy::prelude::*;
 
 pub use error::AppError;
-pub use picture::{Picture, PictureReport, PictureRequest, draw, picture};
+pub use picture::{ExerciseRequest, Picture, PictureReport, PictureRequest, draw, picture};
 pub use screen::StageArea;
 pub use session::{Asked, Refusal, Session, plugin as session_plugin};
 pub use window::{WindowRequest, run};

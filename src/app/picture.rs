@@ -20,8 +20,10 @@ use bevy::winit::WinitPlugin;
 use super::preflight::{self, Adapter};
 use super::stage::{Drawing, Easel};
 use super::{AppError, Session, StageArea, program};
+use crate::bench::Operation;
 use crate::job;
-use crate::view::{Command, Orbit, Place, Projection, Setting, StagePair, TextSize, Theme, Viewpoint};
+use crate::quantity::Units;
+use crate::view::{AxlePart, Command, Orbit, Place, Projection, Setting, StagePair, TextSize, Theme, Viewpoint};
 
 /// What to draw.
 #[derive(Debug, Clone, PartialEq)]
@@ -50,6 +52,23 @@ pub struct PictureRequest {
     pub panels: bool,
     /// Shaded or as parts.
     pub drawing: Drawing,
+    /// Millimetres or inches.
+    pub units: Units,
+    /// An exercise on the bench.
+    pub exercise: Option<ExerciseRequest>,
+}
+
+/// An exercise on the bench, with what was done to it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ExerciseRequest {
+    /// Name of the exercise.
+    pub scenario: String,
+    /// Which axle of it.
+    pub seed: u64,
+    /// What is done first.
+    pub operations: Vec<Operation>,
+    /// The part whose work is shown.
+    pub part: Option<AxlePart>,
 }
 
 impl Default for PictureRequest {
@@ -63,10 +82,12 @@ impl Default for PictureRequest {
             text_size: TextSize::default(),
             turned_teeth: 0,
             setting: Setting::default(),
-            place: Place::default(),
+            place: Place::Gears,
             other: None,
             panels: true,
             drawing: Drawing::default(),
+            units: Units::default(),
+            exercise: None,
         }
     }
 }
@@ -104,10 +125,11 @@ impl PictureRequest {
             "ring-gear" => Viewpoint::RingGear,
             "above" => Viewpoint::Above,
             "mesh" => Viewpoint::Mesh,
-            "tooth-room" => Viewpoint::default(),
+            "tooth-room" | "start" | "bench" | "debrief" => Viewpoint::default(),
             _ => {
                 return Err(AppError::Argument(format!(
-                    "there is no view `{view}`. Use corner, pinion, ring-gear, above, mesh or tooth-room"
+                    "there is no view `{view}`. Use corner, pinion, ring-gear, above, mesh, tooth-room, start, \
+                     bench or debrief"
                 )));
             }
         };
@@ -125,14 +147,72 @@ impl PictureRequest {
             size_px,
             viewpoint,
             theme,
-            place: if view == "tooth-room" {
-                Place::ToothRoom
-            } else {
-                Place::Gears
+            place: match view {
+                "tooth-room" => Place::ToothRoom,
+                "start" => Place::Start,
+                "bench" => Place::Bench,
+                "debrief" => Place::Debrief,
+                _ => Place::Gears,
             },
             panels: size_px[0] >= Self::LEAST_WINDOW_PX[0] && size_px[1] >= Self::LEAST_WINDOW_PX[1],
             ..Self::default()
         })
+    }
+}
+
+impl PictureRequest {
+    /// Text size in percent, and units by their word: `mm` or `inch`.
+    ///
+    /// # Errors
+    /// [`AppError::Argument`] names the word and what is allowed.
+    pub fn set_text_and_units(&mut self, percent: u16, units: &str) -> Result<(), AppError> {
+        if !(100..=200).contains(&percent) {
+            return Err(AppError::Argument(format!(
+                "text of {percent} % cannot be drawn. Use 100 to 200"
+            )));
+        }
+        self.text_size = TextSize::nearest(percent);
+        self.units = match units {
+            "mm" => Units::Metric,
+            "inch" => Units::Inch,
+            _ => {
+                return Err(AppError::Argument(format!(
+                    "there are no units `{units}`. Use mm or inch"
+                )));
+            }
+        };
+        Ok(())
+    }
+
+    /// An exercise, and a file with what is done to it first. A view of the gears becomes one of the bench.
+    ///
+    /// # Errors
+    /// A file that cannot be read, and lines that are no operations.
+    pub fn set_exercise(&mut self, scenario: &str, seed: u64, operations: Option<&Path>) -> Result<(), AppError> {
+        let lines = operations
+            .map(job::text_file::read_lines)
+            .transpose()?
+            .unwrap_or_default();
+        let mut read = Vec::new();
+        for (index, line) in lines.iter().map(|line| line.trim()).enumerate() {
+            if line.is_empty() || line.starts_with('#') {
+                continue;
+            }
+            read.push(
+                Operation::from_json(line)
+                    .map_err(|error| AppError::Argument(format!("line {}: {error}", index + 1)))?,
+            );
+        }
+        self.exercise = Some(ExerciseRequest {
+            scenario: scenario.to_owned(),
+            seed,
+            operations: read,
+            part: None,
+        });
+        if self.place == Place::Gears {
+            self.place = Place::Bench;
+        }
+        Ok(())
     }
 }
 
@@ -255,14 +335,18 @@ pub fn draw(request: &PictureRequest) -> Result<Picture, AppError> {
 fn session_of(request: &PictureRequest) -> Result<Session, AppError> {
     let mut session = super::load(request.gears.as_deref())?;
     super::prepare(&mut session, request.theme, request.text_size);
+    if let Some(exercise) = &request.exercise {
+        begin(&mut session, exercise)?;
+    }
     let asked = [
+        Command::SetUnits(request.units),
+        Command::GoTo(request.place),
         Command::LookFrom(request.viewpoint),
         Command::SetProjection(request.projection),
         Command::TurnTeeth(request.turned_teeth),
         Command::Set(request.other.unwrap_or_default()),
         Command::KeepAsOther,
         Command::Set(request.setting),
-        Command::GoTo(request.place),
     ];
     for command in asked {
         // What is not there cannot be turned; that is told where the gears are asked for.
@@ -274,6 +358,26 @@ fn session_of(request: &PictureRequest) -> Result<Session, AppError> {
     }
     session.finish();
     Ok(session)
+}
+
+/// Puts an exercise on the bench and does what is to be done to it; nothing is kept.
+fn begin(session: &mut Session, exercise: &ExerciseRequest) -> Result<(), AppError> {
+    if !session.choose_exercise(&exercise.scenario) {
+        return Err(AppError::Argument(format!(
+            "there is no exercise `{}`. `lashwright attempt --list` shows them",
+            exercise.scenario
+        )));
+    }
+    let mut commands = vec![Command::ChooseSeed(exercise.seed), Command::Begin];
+    commands.extend(exercise.operations.iter().cloned().map(|o| Command::Do(Box::new(o))));
+    commands.push(Command::ChoosePart(exercise.part));
+    for command in commands {
+        session
+            .apply(command)
+            .map_err(|refusal| AppError::Argument(refusal.to_string()))?;
+        session.finish();
+    }
+    Ok(())
 }
 
 /// What the driver delivered.

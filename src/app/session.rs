@@ -1,21 +1,23 @@
 //! The one owner of what the window shows, and the one place where commands are carried out.
 
+use std::path::PathBuf;
 use std::sync::Arc;
 
 use bevy::prelude::*;
 use thiserror::Error;
 
 use super::AppSystems;
+use super::bench::{BenchStage, Came, Desk, Task};
 use crate::contact::{Film, Route};
 use crate::gear::Design;
 use crate::quantity::Units;
 use crate::view::{
-    Command, Done, FILM_UM, GearEntry, Job, Orbit, Origin, Place, Play, RoomView, Setting, SettingContact, StagePair,
-    StageView, TextSize, Theme, Turn, Viewpoint, WindowView,
+    AxlePart, BenchView, Command, Done, FILM_UM, GearEntry, Job, Orbit, Origin, Place, Play, RoomView, Setting,
+    SettingContact, StagePair, StageView, TextSize, Theme, Turn, Viewpoint, WindowView,
 };
 
 /// A command on its way from a panel to the session.
-#[derive(Debug, Clone, Copy, PartialEq, Message)]
+#[derive(Debug, Clone, PartialEq, Message)]
 pub struct Asked(pub Command);
 
 /// Why a command was not carried out.
@@ -27,10 +29,19 @@ pub enum Refusal {
     /// There is nothing on the stage to turn.
     #[error("there is nothing to turn")]
     NothingToTurn,
+    /// There is no exercise at this place of the list.
+    #[error("there is no exercise number {0}")]
+    NoSuchExercise(usize),
+    /// There is no unfinished attempt at this place of the list.
+    #[error("there is no unfinished attempt number {0}")]
+    NoSuchAttempt(usize),
+    /// There is no attempt under way that takes operations.
+    #[error("no attempt is under way")]
+    NoAttempt,
 }
 
 /// Everything that the window shows.
-#[derive(Debug, Clone, Resource)]
+#[derive(Debug, Resource)]
 pub struct Session {
     designs: Vec<Design>,
     entries: Vec<GearEntry>,
@@ -67,6 +78,8 @@ pub struct Session {
     theme: Theme,
     text_size: TextSize,
     units: Units,
+    desk: Desk,
+    help: bool,
 }
 
 impl Session {
@@ -104,11 +117,42 @@ impl Session {
             theme: Theme::default(),
             text_size: TextSize::default(),
             units: Units::default(),
+            desk: Desk::new(None),
+            help: false,
         };
         if !session.designs.is_empty() {
             session.choose(0);
         }
         session
+    }
+
+    /// The same with the attempts of this folder, and new ones kept there.
+    #[must_use]
+    pub fn with_attempts_in(mut self, folder: Option<PathBuf>) -> Self {
+        self.desk = Desk::new(folder);
+        self
+    }
+
+    /// Chooses an exercise by its name; says whether there is one.
+    pub fn choose_exercise(&mut self, source: &str) -> bool {
+        self.desk.choose_named(source)
+    }
+
+    /// Says which part the pointer rests on.
+    pub fn point_at(&mut self, part: Option<AxlePart>) {
+        self.desk.point_at(part);
+    }
+
+    fn bench_stage(&self) -> Option<&BenchStage> {
+        self.desk.on_stage(self.place)
+    }
+
+    /// Turn and eye of what is on the stage.
+    fn on_stage_mut(&mut self) -> (&mut Turn, &mut Orbit) {
+        match &mut self.desk.stage {
+            Some(stage) if matches!(self.place, Place::Bench | Place::Debrief) => (&mut stage.turn, &mut stage.orbit),
+            _ => (&mut self.turn, &mut self.orbit),
+        }
     }
 
     /// Carries out a command.
@@ -118,7 +162,9 @@ impl Session {
     pub fn apply(&mut self, command: Command) -> Result<(), Refusal> {
         match command {
             Command::ChooseGears(index) if index >= self.designs.len() => return Err(Refusal::NoSuchGears(index)),
-            Command::SetTurning(true) | Command::SetRocking(true) | Command::TurnTeeth(_) if self.pair.is_none() => {
+            Command::SetTurning(true) | Command::SetRocking(true) | Command::TurnTeeth(_)
+                if self.stage_pair().0.is_none() =>
+            {
                 return Err(Refusal::NothingToTurn);
             }
             Command::ChooseGears(index) => {
@@ -138,11 +184,10 @@ impl Session {
             }
             Command::Set(setting) => self.set(setting.within_reach()),
             Command::GoTo(place) => {
+                // Nothing goes on turning where nobody sees it.
+                self.turning &= self.place == place;
+                self.rocking &= self.place == place;
                 self.place = place;
-                if place == Place::ToothRoom {
-                    self.turning = false;
-                    self.rocking = false;
-                }
             }
             Command::SetFilm(film_um) => {
                 let [thinnest, usual, thickest] = FILM_UM;
@@ -160,18 +205,39 @@ impl Session {
             }
             Command::DropOther => self.other = None,
             Command::SavePicture => self.saving = self.pair.is_some(),
-            Command::TurnTeeth(teeth) => self.turn.teeth(teeth),
+            Command::TurnTeeth(teeth) => self.on_stage_mut().0.teeth(teeth),
             Command::SetTheme(theme) => self.theme = theme,
             Command::SetTextSize(text_size) => self.text_size = text_size,
             Command::SetUnits(units) => self.units = units,
-            Command::LookFrom(viewpoint) => self.orbit.look_from(viewpoint),
-            Command::SetProjection(projection) => self.orbit.set_projection(projection),
+            Command::LookFrom(viewpoint) => self.on_stage_mut().1.look_from(viewpoint),
+            Command::SetProjection(projection) => self.on_stage_mut().1.set_projection(projection),
             Command::Orbit {
                 azimuth_rad,
                 elevation_rad,
-            } => self.orbit.turn(azimuth_rad, elevation_rad),
-            Command::Zoom(notches) => self.orbit.zoom(notches),
-            Command::Pan { right, up } => self.orbit.pan(right, up),
+            } => self.on_stage_mut().1.turn(azimuth_rad, elevation_rad),
+            Command::Zoom(notches) => self.on_stage_mut().1.zoom(notches),
+            Command::Pan { right, up } => self.on_stage_mut().1.pan(right, up),
+            Command::ChooseExercise(index) => {
+                if !self.desk.choose(index) {
+                    return Err(Refusal::NoSuchExercise(index));
+                }
+            }
+            Command::ChooseSeed(seed) => self.desk.choose_seed(seed),
+            Command::Begin => self.desk.begin(),
+            Command::GoOn(index) => {
+                if !self.desk.go_on(index) {
+                    return Err(Refusal::NoSuchAttempt(index));
+                }
+            }
+            Command::Do(operation) => {
+                if !self.desk.ask(*operation) {
+                    return Err(Refusal::NoAttempt);
+                }
+            }
+            Command::ChoosePart(part) => self.desk.choose_part(part),
+            Command::SetReadOut(read_out) => self.desk.set_read_out(read_out),
+            Command::SetShimsTimes(times) => self.desk.set_shims_times(times),
+            Command::ShowHelp(help) => self.help = help,
         }
         Ok(())
     }
@@ -254,17 +320,41 @@ impl Session {
         }
     }
 
+    /// Work on the attempt that is to be done elsewhere next.
+    pub(super) fn next_task(&mut self) -> Option<Task> {
+        self.desk.next_task()
+    }
+
+    /// Takes what came of it. An attempt that has begun is gone to, one that has been handed over is talked through.
+    pub(super) fn take_task(&mut self, came: Came) {
+        let before = self.desk.debrief().is_some();
+        if self.desk.take(came) {
+            self.turning = false;
+            self.rocking = false;
+            self.place = Place::Bench;
+        }
+        if !before && self.desk.debrief().is_some() {
+            self.place = Place::Debrief;
+        }
+    }
+
     /// Does all that is to be done, here and now.
     pub fn finish(&mut self) {
-        while let Some(job) = self.next_job() {
-            self.take(job.run());
+        loop {
+            if let Some(job) = self.next_job() {
+                self.take(job.run());
+            } else if let Some(task) = self.next_task() {
+                self.take_task(task.run());
+            } else {
+                break;
+            }
         }
     }
 
     /// Lets the pinion turn by itself, or the wheel be rocked, for a while.
     pub fn run(&mut self, elapsed: core::time::Duration) {
         if self.turning {
-            self.turn.run(elapsed);
+            self.on_stage_mut().0.run(elapsed);
         }
         if self.rocking {
             self.rocked_s = (self.rocked_s + elapsed.as_secs_f64()) % ROCK_S;
@@ -279,7 +369,7 @@ impl Session {
     /// Whether something is being computed.
     pub fn waiting(&self) -> bool {
         let gears = self.settled_choice != self.choice;
-        gears || (self.pair.is_some() && self.contact.is_none_or(|contact| !contact.exact))
+        gears || self.desk.busy() || (self.pair.is_some() && self.contact.is_none_or(|contact| !contact.exact))
     }
 
     /// Whether the pinion turns by itself.
@@ -289,7 +379,7 @@ impl Session {
 
     /// How far the pair has been turned.
     pub fn turn(&self) -> Turn {
-        self.turn
+        self.bench_stage().map_or(self.turn, |stage| stage.turn)
     }
 
     /// The place of the set on the stage in the list.
@@ -299,7 +389,28 @@ impl Session {
 
     /// The pair on the stage, and the count of pairs that have stood there.
     pub fn stage_pair(&self) -> (Option<&Arc<StagePair>>, u64) {
-        (self.pair.as_ref(), self.shown)
+        // Counts of both kinds never meet.
+        match self.bench_stage() {
+            Some(stage) => (Some(&stage.pair), 2 * self.desk.shown + 1),
+            None => (self.pair.as_ref(), 2 * self.shown),
+        }
+    }
+
+    /// What lies on the bench, where it is the bench that the stage shows.
+    pub fn board(&self) -> Option<&BenchView> {
+        self.bench_stage()?;
+        self.desk.board()
+    }
+
+    /// How many times thicker than true shims are drawn.
+    pub fn shims_times(&self) -> u32 {
+        self.desk.shims_times()
+    }
+
+    /// The part whose work is shown, and the one that the pointer rests on.
+    pub fn parts_at_hand(&self) -> [Option<AxlePart>; 2] {
+        let view = self.desk.view();
+        [view.part, view.pointed]
     }
 
     /// Why there is nothing on the stage, in a sentence.
@@ -309,7 +420,12 @@ impl Session {
 
     /// How far both gears stand from where they were designed to.
     pub fn setting(&self) -> Setting {
-        self.setting
+        // The gears of an exercise are drawn at their designed place: where they really stand is not known here.
+        if self.bench_stage().is_some() {
+            Setting::default()
+        } else {
+            self.setting
+        }
     }
 
     /// The paste.
@@ -347,14 +463,18 @@ impl Session {
     /// Angle of the wheel about +z, rad: its roll, and what it stands away from that by the play. At rest the pinion's
     /// drive side pushes it; rocked, it goes over to the coast side and back.
     pub fn wheel_angle_rad(&self) -> f64 {
-        let roll = self.turn.wheel_angle_rad();
+        let roll = self.turn().wheel_angle_rad();
         let share = rock_share(self.rocked_s);
-        roll + self.play.as_ref().map_or(0.0, |play| play.rotation_rad(roll, share))
+        let play = match self.bench_stage() {
+            Some(stage) => &stage.play,
+            None => &self.play,
+        };
+        roll + play.as_ref().map_or(0.0, |play| play.rotation_rad(roll, share))
     }
 
     /// Where the stage is looked at from.
     pub fn orbit(&self) -> &Orbit {
-        &self.orbit
+        self.bench_stage().map_or(&self.orbit, |stage| &stage.orbit)
     }
 
     /// Paper or slate.
@@ -369,7 +489,13 @@ impl Session {
 
     /// What the panels show.
     pub fn view(&self) -> WindowView<'_> {
+        let on_bench = self.bench_stage().is_some();
         WindowView {
+            start: self.desk.start_view(),
+            bench: self.desk.board(),
+            desk: self.desk.view(),
+            debrief: self.desk.debrief(),
+            help: self.help,
             gears: &self.entries,
             chosen: self.chosen,
             theme: self.theme,
@@ -383,13 +509,13 @@ impl Session {
             },
             stage: StageView {
                 turning: self.turning,
-                turn: self.turn,
+                turn: self.turn(),
                 rocking: self.rocking,
-                setting: self.setting,
+                setting: self.setting(),
                 contact: self.contact,
-                missing: self.missing.as_deref(),
-                viewpoint: self.orbit.viewpoint(),
-                projection: self.orbit.projection(),
+                missing: self.missing.as_deref().filter(|_| !on_bench),
+                viewpoint: self.orbit().viewpoint(),
+                projection: self.orbit().projection(),
             },
         }
     }
@@ -417,7 +543,7 @@ pub fn plugin(app: &mut App) {
 
 fn carry_out(mut asked: MessageReader<Asked>, mut session: ResMut<Session>) {
     for Asked(command) in asked.read() {
-        if let Err(refusal) = session.apply(*command) {
+        if let Err(refusal) = session.apply(command.clone()) {
             warn!("{command:?} was refused: {refusal}");
         }
     }

@@ -6,6 +6,7 @@
 use bevy::prelude::*;
 use bevy::tasks::{AsyncComputeTaskPool, Task, futures::check_ready};
 
+use super::bench::Came;
 use super::{AppSystems, Session};
 use crate::view::{Done, Job};
 
@@ -13,12 +14,21 @@ use crate::view::{Done, Job};
 #[derive(Default, Resource)]
 pub(super) struct UnderWay(Option<Task<Done>>);
 
+/// The task on the attempt under way.
+#[derive(Default, Resource)]
+pub(super) struct AtTheBench(Option<Task<Came>>);
+
 /// Hands jobs out and takes results in.
 pub(super) fn plugin(app: &mut App) {
-    app.init_resource::<UnderWay>().add_systems(
-        Update,
-        work.in_set(AppSystems::Simulate).after(super::session::turn_pinion),
-    );
+    app.init_resource::<UnderWay>()
+        .init_resource::<AtTheBench>()
+        .add_systems(
+            Update,
+            (work, work_at_the_bench)
+                .chain()
+                .in_set(AppSystems::Simulate)
+                .after(super::session::turn_pinion),
+        );
 }
 
 pub(super) fn work(mut under_way: ResMut<UnderWay>, mut session: ResMut<Session>) {
@@ -29,5 +39,17 @@ pub(super) fn work(mut under_way: ResMut<UnderWay>, mut session: ResMut<Session>
     }
     if let Some(job) = session.next_job() {
         under_way.0 = Some(AsyncComputeTaskPool::get().spawn(async move { Job::run(job) }));
+    }
+}
+
+/// One operation at a time, in the order in which they were asked for.
+fn work_at_the_bench(mut under_way: ResMut<AtTheBench>, mut session: ResMut<Session>) {
+    if let Some(task) = &mut under_way.0 {
+        let Some(came) = check_ready(task) else { return };
+        under_way.0 = None;
+        session.take_task(came);
+    }
+    if let Some(task) = session.bypass_change_detection().next_task() {
+        under_way.0 = Some(AsyncComputeTaskPool::get().spawn(async move { task.run() }));
     }
 }

@@ -27,12 +27,27 @@ pub struct PictureArguments {
     /// Size in pixels
     #[arg(long, value_name = "WxH", default_value = "1280x720")]
     pub size: String,
-    /// Where to look from: corner, pinion, ring-gear, above, mesh or tooth-room
+    /// Where to look from: corner, pinion, ring-gear, above or mesh; or a page: tooth-room, start, bench or debrief
     #[arg(long, value_name = "VIEW", default_value = "corner")]
     pub view: String,
     /// paper or slate
     #[arg(long, value_name = "THEME", default_value = "paper")]
     pub theme: String,
+    /// Exercise whose bench is shown: a name from `attempt --list`
+    #[arg(long, value_name = "NAME")]
+    pub scenario: Option<String>,
+    /// Which axle of the exercise
+    #[arg(long, value_name = "N", default_value_t = 1)]
+    pub seed: u64,
+    /// What is done to it first: operations as JSON lines
+    #[arg(long, value_name = "IN.jsonl", requires = "scenario")]
+    pub operations: Option<std::path::PathBuf>,
+    /// Size of text in percent, 100 to 200
+    #[arg(long, value_name = "PERCENT", default_value_t = 100)]
+    pub text: u16,
+    /// mm or inch
+    #[arg(long, value_name = "UNITS", default_value = "mm")]
+    pub units: String,
 }
 
 /// Teaching simulator for setting up a ring and pinion. Without a command it opens the window.

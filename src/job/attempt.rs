@@ -14,6 +14,10 @@ use crate::store::{self, JournalFile};
 use super::Failure;
 use super::scenarios::{self, FoundScenario};
 
+mod resume;
+
+pub use resume::Resumed;
+
 pub use super::attempt_text::{answer_text, card_text, final_text};
 
 /// Program and version that write journals.

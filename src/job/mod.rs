@@ -8,6 +8,7 @@ mod attempt_text;
 pub mod check;
 mod failure;
 pub mod gear_sets;
+pub mod kept;
 pub mod mesh;
 pub mod mesh_chart;
 pub mod mesh_picture;

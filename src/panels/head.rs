@@ -13,19 +13,29 @@ pub fn head_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
     ui.horizontal_centered(|ui| {
         widget::words(ui, "Lashwright", ink.zone_title(), ink.color(|t| t.text));
         ui.add_space(ink.space(12.0));
-        let room = if ink.large() { "Teeth" } else { "Tooth room" };
-        let places = [
-            ("Gears", Place::Gears, "The gears in mesh. Key T"),
-            (room, Place::ToothRoom, "Prints, motion and wall chart. Key T"),
-        ]
-        .map(|(label, value, hint)| Cell { label, value, hint });
-        if let Some(place) = widget::segments(ui, &ink, "Place", &places, Some(view.place)) {
-            out.push(Command::GoTo(place));
+        if compact(ui, &ink) {
+            place_menu(ui, &ink, view, out);
+        } else {
+            let places: Vec<Cell<Place>> = places(view)
+                .map(|place| Cell {
+                    label: place.label(),
+                    value: place,
+                    hint: hint(place),
+                })
+                .collect();
+            if let Some(place) = widget::segments(ui, &ink, "Place", &places, Some(view.place)) {
+                out.push(Command::GoTo(place));
+            }
         }
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             // Right to left: what is listed first stands at the right edge.
+            let help = widget::lone_cell(ui, &ink, "Keys", "?", view.help);
+            if help.on_hover_text("Lists the keys. Key F1").clicked() {
+                out.push(Command::ShowHelp(!view.help));
+            }
+            ui.add_space(ink.space(8.0));
             text_size(ui, &ink, view, out);
-            ui.add_space(ink.space(12.0));
+            ui.add_space(ink.space(8.0));
             let themes = Theme::ALL.map(|theme| Cell {
                 label: theme.label(),
                 value: theme,
@@ -34,13 +44,59 @@ pub fn head_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
             if let Some(theme) = widget::segments(ui, &ink, "Ground", &themes, Some(view.theme)) {
                 out.push(Command::SetTheme(theme));
             }
-            ui.add_space(ink.space(12.0));
+            ui.add_space(ink.space(8.0));
             let units =
                 [("mm", Units::Metric), ("inch", Units::Inch)].map(|(label, value)| Cell { label, value, hint: "" });
             if let Some(units) = widget::segments(ui, &ink, "Units", &units, Some(view.units)) {
                 out.push(Command::SetUnits(units));
             }
         });
+    });
+}
+
+/// Places that there is something to see at.
+fn places<'a>(view: &'a WindowView<'_>) -> impl Iterator<Item = Place> + use<'a> {
+    let (bench, debrief) = (view.bench.is_some(), view.debrief.is_some());
+    Place::ALL.into_iter().filter(move |place| match place {
+        Place::Bench => bench,
+        Place::Debrief => debrief,
+        _ => true,
+    })
+}
+
+const fn hint(place: Place) -> &'static str {
+    match place {
+        Place::Start => "Exercises and own attempts",
+        Place::Bench => "The axle at hand",
+        Place::Debrief => "What was true of the axle",
+        Place::Gears => "Any gear set on the stage. Key T",
+        Place::ToothRoom => "Prints, motion and wall chart of any gear set. Key T",
+    }
+}
+
+/// Whether the places do not all stand side by side.
+fn compact(ui: &Ui, ink: &Ink) -> bool {
+    ink.large() || ui.max_rect().width() < ink.scaled(1060.0)
+}
+
+/// The places below one button.
+fn place_menu(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let face = egui::RichText::new(format!("{} ...", view.place.label())).font(ink.section());
+    let button = egui::Button::new(face).min_size(egui::vec2(0.0, ink.scaled(28.0)));
+    let (response, _) = egui::containers::menu::MenuButton::from_button(button).ui(ui, |ui| {
+        for place in places(view) {
+            if widget::lone_cell(ui, ink, "Place", place.label(), place == view.place).clicked() {
+                out.push(Command::GoTo(place));
+                ui.close();
+            }
+        }
+    });
+    response.widget_info(|| {
+        egui::WidgetInfo::labeled(
+            egui::WidgetType::Button,
+            true,
+            format!("Place: {}, others", view.place.label()),
+        )
     });
 }
 

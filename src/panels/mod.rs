@@ -4,14 +4,18 @@
 //! changes any state but egui's own. [`window_panel`] lays all of them out; [`theme`] holds fonts, colours and sizes,
 //! [`Zones`] the division of the window, `widget` what can be pressed.
 
+mod bench;
+mod debrief;
 mod gears;
 mod head;
+mod help;
 mod note;
 mod paint;
 mod room;
 mod scale;
 mod setting;
 mod stage;
+mod start;
 pub mod theme;
 mod widget;
 mod zones;
@@ -56,6 +60,10 @@ pub fn window_panel(
 ) -> Left {
     let ink = Ink::new(view.theme, view.text_size);
     let window = ui.max_rect();
+    help::help(ui, view, out);
+    if matches!(view.place, Place::Start | Place::Bench | Place::Debrief) {
+        return whole_page(ui, &ink, window, view, out);
+    }
     let margin = ink.space(16.0);
     let note_margin = vec2(margin, ink.space(7.0));
     let stage_width = Zones::stage_width(window.size(), &ink);
@@ -73,7 +81,7 @@ pub fn window_panel(
     });
     let stage = at(zones.stage);
     let room = match view.place {
-        Place::Gears => {
+        Place::Gears | Place::Start | Place::Bench | Place::Debrief => {
             stage_panel(ui, stage, view, out);
             in_zone(ui, "captions", stage, Vec2::ZERO, |ui| {
                 stage_captions_panel(ui, stage, view, out);
@@ -86,11 +94,37 @@ pub fn window_panel(
     };
     in_zone(ui, "note", at(zones.note), note_margin, |ui| note_panel(ui, view));
     in_zone(ui, "work", at(zones.work), vec2(margin, 0.0), |ui| match view.place {
-        Place::Gears => turning_panel(ui, view, out),
         Place::ToothRoom => room::room_work_panel(ui, view, out),
+        Place::Gears | Place::Start | Place::Bench | Place::Debrief => turning_panel(ui, view, out),
     });
     lines(ui, &ink, &zones, window.min.to_vec2());
     Left { stage, room }
+}
+
+/// Pages that divide everything below the head by themselves.
+fn whole_page(ui: &mut Ui, ink: &Ink, window: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) -> Left {
+    let split = window.top() + Zones::head_height(ink);
+    let head = Rect::from_min_max(window.min, egui::pos2(window.right(), split));
+    let page = Rect::from_min_max(egui::pos2(window.left(), split), window.max);
+    ui.painter().rect_filled(head, 0.0, ink.color(|t| t.panel));
+    in_zone(ui, "head", head, vec2(ink.space(16.0), 0.0), |ui| {
+        head_panel(ui, view, out);
+    });
+    let nowhere = Rect::from_min_size(page.min, Vec2::ZERO);
+    let stage = match view.place {
+        Place::Bench => bench::bench_panel(ui, page, view, out),
+        Place::Debrief => {
+            debrief::debrief_panel(ui, page, view, out);
+            nowhere
+        }
+        _ => {
+            start::start_panel(ui, page, view, out);
+            nowhere
+        }
+    };
+    ui.painter()
+        .hline(head.x_range(), head.bottom() - 1.0, ink.line(2.0, |t| t.text));
+    Left { stage, room: None }
 }
 
 fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {

@@ -43,8 +43,12 @@ impl ButtonFace<'_> {
     /// Size of the button, points.
     pub(super) fn size(&self, ui: &Ui, ink: &Ink) -> Vec2 {
         let longest = text_size(ui, self.longest, ink.body());
-        let pads = 2.0 * ink.space(12.0) + ink.space(8.0);
-        vec2(pads + longest.x + self.cap_size(ui, ink).x, ink.scaled(TARGET))
+        let cap = if self.key.is_empty() {
+            0.0
+        } else {
+            ink.space(8.0) + self.cap_size(ui, ink).x
+        };
+        vec2(2.0 * ink.space(12.0) + longest.x + cap, ink.scaled(TARGET))
     }
 
     fn cap_size(&self, ui: &Ui, ink: &Ink) -> Vec2 {
@@ -62,6 +66,11 @@ fn text_size(ui: &Ui, text: &str, font: FontId) -> Vec2 {
 /// A button with its key beside the word.
 pub(super) fn button(ui: &mut Ui, ink: &Ink, face: &ButtonFace<'_>) -> Response {
     let (fill, text_color, frame) = match face.rank {
+        _ if !ui.is_enabled() => (
+            ink.color(|t| t.panel),
+            ink.color(|t| t.muted),
+            ink.line(1.0, |t| t.hairline),
+        ),
         Rank::Plain => (ink.color(|t| t.inset), ink.color(|t| t.text), ink.line(1.0, |t| t.line)),
         Rank::Next => (
             ink.color(|t| t.accent),
@@ -90,9 +99,11 @@ pub(super) fn button(ui: &mut Ui, ink: &Ink, face: &ButtonFace<'_>) -> Response 
     painter.rect(rect, 2.0, fill, frame, StrokeKind::Inside);
     let label_y = rect.center().y - label_galley.size().y / 2.0;
     painter.galley(pos2(rect.left() + pad, label_y), label_galley, text_color);
-    let cap_rect = Rect::from_center_size(pos2(rect.right() - pad - cap.x / 2.0, rect.center().y), cap);
-    painter.rect_stroke(cap_rect, 2.0, Stroke::new(1.0, text_color), StrokeKind::Inside);
-    painter.galley(cap_rect.center() - key_galley.size() / 2.0, key_galley, text_color);
+    if !face.key.is_empty() {
+        let cap_rect = Rect::from_center_size(pos2(rect.right() - pad - cap.x / 2.0, rect.center().y), cap);
+        painter.rect_stroke(cap_rect, 2.0, Stroke::new(1.0, text_color), StrokeKind::Inside);
+        painter.galley(cap_rect.center() - key_galley.size() / 2.0, key_galley, text_color);
+    }
     focus_outline(ui, ink, &response, rect);
     response
 }
@@ -253,6 +264,123 @@ pub(super) struct Row<'a> {
     pub(super) second: &'a str,
     /// Whether it is the chosen one.
     pub(super) chosen: bool,
+}
+
+/// How a line of a list stands there.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Line {
+    /// To be pressed.
+    Plain,
+    /// Chosen: a violet edge and bold text.
+    Chosen,
+    /// Nothing to be done there now: muted.
+    Idle,
+}
+
+/// A line of a list: one word or a few.
+pub(super) fn line_row(ui: &mut Ui, ink: &Ink, id: Id, label: &str, line: Line) -> Response {
+    let (chosen, muted) = (line == Line::Chosen, line == Line::Idle);
+    let width = ui.available_width();
+    let pad = ink.space(10.0);
+    let font = if chosen { ink.section() } else { ink.body() };
+    let color = ink.color(|t| if muted { t.muted } else { t.text });
+    let words = ui
+        .painter()
+        .layout(label.to_owned(), font, color, width - pad - ink.space(4.0));
+    let height = (words.size().y + ink.space(6.0)).max(ink.scaled(28.0));
+    let (_, rect) = ui.allocate_space(vec2(width, height));
+    let response = ui.interact(rect, id, Sense::click());
+    response.widget_info(|| WidgetInfo::selected(WidgetType::RadioButton, ui.is_enabled(), chosen, label));
+    let painter = ui.painter();
+    if chosen || response.hovered() {
+        painter.rect_filled(rect, 0.0, ink.color(|t| t.inset));
+    }
+    painter.hline(rect.x_range(), rect.bottom() - 0.5, ink.line(1.0, |t| t.hairline));
+    if chosen {
+        let edge = Rect::from_min_max(rect.min, pos2(rect.left() + 3.0, rect.bottom()));
+        painter.rect_filled(edge, 0.0, ink.color(|t| t.accent));
+    }
+    painter.galley(
+        pos2(rect.left() + pad, rect.center().y - words.size().y / 2.0),
+        words,
+        color,
+    );
+    focus_outline(ui, ink, &response, rect.shrink(4.0));
+    if response.gained_focus() {
+        response.scroll_to_me(None);
+    }
+    response
+}
+
+/// A box to tick with its words, which wrap. Returns whether it was pressed.
+pub(super) fn tick(ui: &mut Ui, ink: &Ink, id: Id, label: &str, ticked: bool) -> bool {
+    let side = ink.scaled(18.0);
+    let gap = ink.space(8.0);
+    let width = ui.available_width();
+    let color = ink.color(|t| t.text);
+    let words = ui
+        .painter()
+        .layout(label.to_owned(), ink.body(), color, (width - side - gap).max(40.0));
+    let height = (words.size().y + ink.space(4.0)).max(ink.scaled(28.0));
+    let (_, rect) = ui.allocate_space(vec2(side + gap + words.size().x, height));
+    let response = ui.interact(rect, id, Sense::click());
+    response.widget_info(|| WidgetInfo::selected(WidgetType::Checkbox, ui.is_enabled(), ticked, label));
+    let square = Rect::from_min_size(
+        pos2(rect.left(), rect.top() + (ink.scaled(28.0) - side) / 2.0),
+        vec2(side, side),
+    );
+    let painter = ui.painter();
+    let line = ink.line(if response.hovered() { 2.0 } else { 1.0 }, |t| t.line);
+    painter.rect(square, 2.0, ink.color(|t| t.inset), line, StrokeKind::Inside);
+    if ticked {
+        let at = |x: f32, y: f32| square.min + vec2(x, y) * side;
+        painter.line(
+            vec![at(0.2, 0.55), at(0.42, 0.78), at(0.82, 0.25)],
+            ink.line(2.4, |t| t.accent),
+        );
+    }
+    let top = if words.rows.len() > 1 {
+        square.top()
+    } else {
+        square.center().y - words.size().y / 2.0
+    };
+    painter.galley(pos2(square.right() + gap, top), words, color);
+    focus_outline(ui, ink, &response, rect);
+    response.clicked()
+}
+
+/// A box to write in, with its name for those who listen. A blank that waits for a hand is framed in violet.
+pub(super) fn writing_box(
+    ui: &mut Ui,
+    ink: &Ink,
+    id: Id,
+    name: &str,
+    typed: &mut String,
+    width: f32,
+    waits: bool,
+) -> Response {
+    let height = ink.scaled(28.0);
+    let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
+    let edit = egui::TextEdit::singleline(typed)
+        .id(id)
+        .font(ink.body())
+        .frame(egui::Frame::NONE)
+        .vertical_align(egui::Align::Center)
+        .desired_width(width - ink.space(12.0))
+        .text_color(ink.color(|t| t.text));
+    let response = ui.put(rect.shrink2(vec2(ink.space(6.0), 2.0)), edit);
+    response.widget_info(|| {
+        let mut info = WidgetInfo::labeled(WidgetType::TextEdit, true, name);
+        info.current_text_value = Some(typed.clone());
+        info
+    });
+    let line = if response.has_focus() || waits {
+        ink.line(2.0, |t| t.accent)
+    } else {
+        ink.line(1.0, |t| t.line)
+    };
+    ui.painter().rect_stroke(rect, 2.0, line, StrokeKind::Inside);
+    response
 }
 
 /// A line of text that is painted where there is no widget, with a name for those who listen.

@@ -1,10 +1,11 @@
 //! What a person can ask for at the window. Panels write these, one place carries them out.
 
-use super::{Place, Projection, Setting, TextSize, Theme, Viewpoint};
+use super::{AxlePart, Place, Projection, Setting, TextSize, Theme, Viewpoint};
+use crate::bench::Operation;
 use crate::quantity::Units;
 
 /// One wish of the person at the window.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Command {
     /// Show the gear set with this place in the list, counted from 0.
     ChooseGears(usize),
@@ -54,4 +55,22 @@ pub enum Command {
         /// Upward.
         up: f64,
     },
+    /// Look at the exercise with this place in the list, counted from 0.
+    ChooseExercise(usize),
+    /// Take this axle of it.
+    ChooseSeed(u64),
+    /// Begin the chosen exercise.
+    Begin,
+    /// Go on with the unfinished attempt with this place in the list, counted from 0.
+    GoOn(usize),
+    /// Do something at the bench.
+    Do(Box<Operation>),
+    /// Show the work of a part, or of none.
+    ChoosePart(Option<AxlePart>),
+    /// Write what instruments show beside them, or leave reading to the trainee.
+    SetReadOut(bool),
+    /// Draw shims this many times thicker than they are.
+    SetShimsTimes(u32),
+    /// List the keys, or put the list away.
+    ShowHelp(bool),
 }

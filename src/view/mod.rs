@@ -5,6 +5,7 @@
 //! them, [`StagePair`] what is drawn of a set and computed with it, [`turn`] how far it has been turned, [`orbit`] the eye
 //! that looks at it.
 
+pub mod bench;
 mod command;
 pub mod gear_list;
 pub mod look;
@@ -12,6 +13,7 @@ pub mod orbit;
 mod pair;
 pub mod turn;
 
+pub use bench::{AxlePart, BenchView, DebriefView, StartView};
 pub use command::Command;
 pub use gear_list::{GearEntry, GearNumbers, Origin};
 pub use look::{Rgb, TextSize, Theme};
@@ -44,25 +46,63 @@ pub struct WindowView<'a> {
     pub stage: StageView<'a>,
     /// The tooth room.
     pub room: RoomView<'a>,
+    /// The start page.
+    pub start: StartView<'a>,
+    /// The bench; none while no attempt is under way.
+    pub bench: Option<&'a BenchView>,
+    /// How the bench is shown.
+    pub desk: DeskView<'a>,
+    /// The debrief; none before the axle has been handed over.
+    pub debrief: Option<&'a DebriefView>,
+    /// Whether the keys are listed.
+    pub help: bool,
+}
+
+/// How the bench is shown, beside what lies on it.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct DeskView<'a> {
+    /// The part whose work is shown.
+    pub part: Option<AxlePart>,
+    /// The part that the pointer rests on.
+    pub pointed: Option<AxlePart>,
+    /// Whether what instruments show is written beside them.
+    pub read_out: bool,
+    /// How many times thicker than true shims are drawn.
+    pub shims_times: u32,
+    /// Whether something is being worked out.
+    pub busy: bool,
+    /// What went wrong last, if something did.
+    pub problem: Option<&'a str>,
 }
 
 /// A place of the program.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
 pub enum Place {
-    /// The gears on the stage.
+    /// Exercises and own attempts.
     #[default]
+    Start,
+    /// The axle at hand.
+    Bench,
+    /// The gears on the stage.
     Gears,
     /// Prints, motion and wall chart.
     ToothRoom,
+    /// What was true.
+    Debrief,
 }
 
 impl Place {
-    /// The other one.
-    #[must_use]
-    pub const fn other(self) -> Self {
+    /// All of them, in the order in which they are offered.
+    pub const ALL: [Self; 5] = [Self::Start, Self::Bench, Self::Debrief, Self::Gears, Self::ToothRoom];
+
+    /// Its word.
+    pub const fn label(self) -> &'static str {
         match self {
-            Self::Gears => Self::ToothRoom,
-            Self::ToothRoom => Self::Gears,
+            Self::Start => "Start",
+            Self::Bench => "Bench",
+            Self::Gears => "Gears",
+            Self::ToothRoom => "Tooth room",
+            Self::Debrief => "Debrief",
         }
     }
 }

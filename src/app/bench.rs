@@ -1,0 +1,451 @@
+//! The bench's side of the session: exercises, the attempt at hand, and the work on it that takes longer than a frame.
+//!
+//! An attempt goes away with its task and comes back with what came of it, so that only one place ever holds it. Operations
+//! asked for meanwhile wait in their order.
+
+use std::collections::VecDeque;
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+use crate::bench::Operation;
+use crate::contact::{Placement, Route};
+use crate::job::attempt::{Resumed, Session as Attempt};
+use crate::job::kept::{self, Kept};
+use crate::job::{Failure, scenarios};
+use crate::view::bench::{ExerciseLine, KeptLine, ToothShape};
+use crate::view::{
+    AxlePart, BenchView, DebriefView, DeskView, Orbit, Place, Play, StagePair, StartView, Turn, Viewpoint,
+};
+
+/// How many times thicker than true shims are drawn at first.
+const SHIMS_TIMES: u32 = 10;
+
+/// The attempt with what belongs to it.
+#[derive(Debug)]
+pub(super) struct Held {
+    attempt: Attempt,
+    done: Vec<Operation>,
+    tooth: ToothShape,
+}
+
+impl Held {
+    fn view(&self) -> (BenchView, Option<DebriefView>) {
+        let attempt = self.attempt.attempt();
+        let board = BenchView::new(attempt, &self.done, self.tooth);
+        let debrief = DebriefView::new(attempt, &board);
+        (board, debrief)
+    }
+}
+
+/// Work on an attempt.
+#[derive(Debug)]
+pub(super) enum Task {
+    /// Begin one, kept in this folder.
+    Begin {
+        source: String,
+        seed: u64,
+        folder: Option<PathBuf>,
+    },
+    /// Open one again.
+    GoOn { path: PathBuf },
+    /// Do something.
+    Do { held: Box<Held>, operation: Operation },
+}
+
+/// What came of it.
+#[derive(Debug)]
+pub(super) enum Came {
+    /// An attempt has begun or goes on.
+    There(Result<Box<There>, String>),
+    /// Something was done, or could not even be kept.
+    Did {
+        held: Box<Held>,
+        shown: Option<Box<(BenchView, Option<DebriefView>)>>,
+        problem: Option<String>,
+    },
+}
+
+/// An attempt that has just begun or goes on.
+#[derive(Debug)]
+pub(super) struct There {
+    held: Held,
+    shown: (BenchView, Option<DebriefView>),
+    stage: Arc<StagePair>,
+    notice: Option<String>,
+}
+
+impl Task {
+    /// Does it.
+    pub(super) fn run(self) -> Came {
+        match self {
+            Self::Begin { source, seed, folder } => {
+                let begun = begin(&source, seed, folder.as_deref()).map_err(|failure| kept::sentence(&failure));
+                Came::There(begun.and_then(|attempt| there(attempt, Vec::new(), None)))
+            }
+            Self::GoOn { path } => {
+                let resumed = Attempt::resume(&path).map_err(|failure| kept::sentence(&failure));
+                Came::There(resumed.and_then(|resumed| {
+                    let Resumed {
+                        session,
+                        operations,
+                        notice,
+                    } = resumed;
+                    there(session, operations, notice)
+                }))
+            }
+            Self::Do { mut held, operation } => {
+                let line = serde_json::to_string(&operation).unwrap_or_default();
+                match held.attempt.apply(&line) {
+                    Ok(_) => {
+                        held.done.push(operation);
+                        let shown = Some(Box::new(held.view()));
+                        Came::Did {
+                            held,
+                            shown,
+                            problem: None,
+                        }
+                    }
+                    Err(failure) => Came::Did {
+                        held,
+                        shown: None,
+                        problem: Some(kept::sentence(&failure)),
+                    },
+                }
+            }
+        }
+    }
+}
+
+fn begin(source: &str, seed: u64, folder: Option<&Path>) -> Result<Attempt, Failure> {
+    let path = folder
+        .map(|folder| kept::new_journal(folder, source, seed))
+        .transpose()?;
+    Attempt::begin(source, seed, path.as_deref())
+}
+
+fn there(attempt: Attempt, done: Vec<Operation>, notice: Option<String>) -> Result<Box<There>, String> {
+    // The gears as designed: what is really there is nobody's business on the stage.
+    let stage = StagePair::new(attempt.attempt().exercise().design())?;
+    let held = Held {
+        tooth: ToothShape::of(stage.pair.gears()),
+        attempt,
+        done,
+    };
+    Ok(Box::new(There {
+        shown: held.view(),
+        held,
+        stage: Arc::new(stage),
+        notice,
+    }))
+}
+
+/// The gears of the exercise on the stage.
+#[derive(Debug, Clone)]
+pub(super) struct BenchStage {
+    pub(super) pair: Arc<StagePair>,
+    pub(super) play: Option<Play>,
+    pub(super) turn: Turn,
+    pub(super) orbit: Orbit,
+}
+
+/// Everything about the bench.
+#[derive(Debug)]
+pub(super) struct Desk {
+    exercises: Vec<ExerciseLine>,
+    folder: Option<PathBuf>,
+    kept_in: String,
+    kept: Vec<Kept>,
+    kept_lines: Vec<KeptLine>,
+    chosen: usize,
+    seed: u64,
+    held: Option<Box<Held>>,
+    away: bool,
+    queue: VecDeque<Operation>,
+    wanted: Option<Task>,
+    board: Option<BenchView>,
+    debrief: Option<DebriefView>,
+    pub(super) stage: Option<BenchStage>,
+    /// Counts the gears of exercises that have stood on the stage.
+    pub(super) shown: u64,
+    said: Option<String>,
+    part: Option<AxlePart>,
+    pointed: Option<AxlePart>,
+    read_out: bool,
+    shims_times: u32,
+}
+
+impl Desk {
+    /// All exercises that ship with the program, and the attempts in a folder.
+    pub(super) fn new(folder: Option<PathBuf>) -> Self {
+        let mut exercises: Vec<ExerciseLine> = scenarios::embedded()
+            .unwrap_or_default()
+            .iter()
+            .map(|found| ExerciseLine::new(&found.source, found.exercise.scenario()))
+            .collect();
+        exercises.sort_by_key(|exercise| exercise.step);
+        let kept_in = folder.as_ref().map_or_else(
+            || "Attempts are not kept: the system names no folder for a person's data.".to_owned(),
+            |folder| format!("Attempts are kept in {}", folder.display()),
+        );
+        let mut desk = Self {
+            exercises,
+            folder,
+            kept_in,
+            kept: Vec::new(),
+            kept_lines: Vec::new(),
+            chosen: 0,
+            seed: 1,
+            held: None,
+            away: false,
+            queue: VecDeque::new(),
+            wanted: None,
+            board: None,
+            debrief: None,
+            stage: None,
+            shown: 0,
+            said: None,
+            part: None,
+            pointed: None,
+            read_out: false,
+            shims_times: SHIMS_TIMES,
+        };
+        desk.look_for_kept();
+        desk.seed = desk.next_seed();
+        desk
+    }
+
+    /// Reads the folder again.
+    fn look_for_kept(&mut self) {
+        let (kept, problems) = self.folder.as_deref().map(kept::list).unwrap_or_default();
+        for exercise in &mut self.exercises {
+            let own = || kept.iter().filter(|k| k.scenario == exercise.source && k.finished);
+            exercise.finished = own().count();
+            exercise.best = own().filter_map(|k| k.score).reduce(|a, b| if b > a { b } else { a });
+        }
+        if let Some(problem) = problems.first() {
+            self.said = Some(problem.clone());
+        }
+        self.kept = kept.iter().filter(|k| !k.finished).cloned().collect();
+        self.kept_lines = self
+            .kept
+            .iter()
+            .map(|k| KeptLine {
+                title: self
+                    .exercises
+                    .iter()
+                    .find(|e| e.source == k.scenario)
+                    .map_or_else(|| k.scenario.clone(), |e| e.title.clone()),
+                seed: k.seed,
+                operations: k.operations,
+            })
+            .collect();
+    }
+
+    /// The first axle of the chosen exercise that nobody has tried yet.
+    fn next_seed(&self) -> u64 {
+        let Some(exercise) = self.exercises.get(self.chosen) else {
+            return 1;
+        };
+        let begun = self.kept.iter().filter(|k| k.scenario == exercise.source).count();
+        u64::try_from(exercise.finished + begun).unwrap_or(0).saturating_add(1)
+    }
+
+    /// Whether there is an exercise with this place.
+    pub(super) fn choose(&mut self, index: usize) -> bool {
+        let there = index < self.exercises.len();
+        if there && self.chosen != index {
+            self.chosen = index;
+            self.seed = self.next_seed();
+        }
+        there
+    }
+
+    /// Chooses an exercise by name.
+    pub(super) fn choose_named(&mut self, source: &str) -> bool {
+        let index = self.exercises.iter().position(|e| e.source == source);
+        index.is_some_and(|index| self.choose(index))
+    }
+
+    pub(super) fn choose_seed(&mut self, seed: u64) {
+        self.seed = seed.max(1);
+    }
+
+    /// Begins the chosen exercise.
+    pub(super) fn begin(&mut self) {
+        if let Some(source) = self.exercises.get(self.chosen).map(|e| e.source.clone()) {
+            self.let_go();
+            self.wanted = Some(Task::Begin {
+                source,
+                seed: self.seed,
+                folder: self.folder.clone(),
+            });
+        }
+    }
+
+    /// Goes on with an unfinished attempt; says whether there is one with this place.
+    pub(super) fn go_on(&mut self, index: usize) -> bool {
+        let Some(kept) = self.kept.get(index) else {
+            return false;
+        };
+        let path = kept.path.clone();
+        self.let_go();
+        self.wanted = Some(Task::GoOn { path });
+        true
+    }
+
+    /// Puts the attempt at hand away; its journal holds it.
+    fn let_go(&mut self) {
+        self.held = None;
+        self.queue.clear();
+        self.board = None;
+        self.debrief = None;
+        self.stage = None;
+        self.part = None;
+        self.pointed = None;
+        self.said = None;
+        self.shown += 1;
+    }
+
+    /// Asks for an operation; says whether there is an attempt that takes one.
+    pub(super) fn ask(&mut self, operation: Operation) -> bool {
+        let open = self.board.as_ref().is_some_and(|board| !board.finished);
+        if open {
+            self.queue.push_back(operation);
+        }
+        open
+    }
+
+    pub(super) fn choose_part(&mut self, part: Option<AxlePart>) {
+        self.part = part;
+    }
+
+    pub(super) fn point_at(&mut self, part: Option<AxlePart>) {
+        self.pointed = part;
+    }
+
+    pub(super) fn set_read_out(&mut self, read_out: bool) {
+        self.read_out = read_out;
+    }
+
+    pub(super) fn set_shims_times(&mut self, times: u32) {
+        self.shims_times = times.clamp(1, 20);
+    }
+
+    pub(super) fn shims_times(&self) -> u32 {
+        self.shims_times
+    }
+
+    /// What is to be done elsewhere next.
+    pub(super) fn next_task(&mut self) -> Option<Task> {
+        if self.away {
+            return None;
+        }
+        let task = self.wanted.take().or_else(|| {
+            // Taken only together, so that nothing is lost.
+            self.held.as_ref()?;
+            let operation = self.queue.pop_front()?;
+            Some(Task::Do {
+                held: self.held.take()?,
+                operation,
+            })
+        });
+        self.away = task.is_some();
+        task
+    }
+
+    /// Takes what came of a task. Says whether an attempt has just come on the bench.
+    pub(super) fn take(&mut self, came: Came) -> bool {
+        self.away = false;
+        match came {
+            Came::There(Ok(there)) => {
+                let There {
+                    held,
+                    shown: (board, debrief),
+                    stage,
+                    notice,
+                } = *there;
+                let design = stage.design();
+                let scene = stage.scene();
+                self.stage = Some(BenchStage {
+                    play: Play::new(&stage.pair, Placement::NOMINAL, Route::Fast),
+                    turn: Turn::new(design.pinion_teeth, design.wheel_teeth),
+                    orbit: Orbit::around(scene.centre_mm, scene.radius_mm, Viewpoint::default()).moved_to(&scene),
+                    pair: stage,
+                });
+                self.shown += 1;
+                self.held = Some(Box::new(held));
+                self.board = Some(board);
+                self.debrief = debrief;
+                self.said = notice;
+                self.look_for_kept();
+                true
+            }
+            Came::There(Err(problem)) => {
+                self.said = Some(problem);
+                self.look_for_kept();
+                false
+            }
+            Came::Did { held, shown, problem } => {
+                // Another attempt was asked for meanwhile: this one is safe in its journal.
+                if self.wanted.is_some() {
+                    return false;
+                }
+                self.held = Some(held);
+                if let Some(shown) = shown {
+                    let (board, debrief) = *shown;
+                    if board.finished {
+                        self.queue.clear();
+                        self.look_for_kept();
+                    }
+                    self.board = Some(board);
+                    self.debrief = debrief;
+                }
+                self.said = problem;
+                false
+            }
+        }
+    }
+
+    /// Whether something is under way or waits.
+    pub(super) fn busy(&self) -> bool {
+        self.away || self.wanted.is_some() || !self.queue.is_empty()
+    }
+
+    pub(super) fn board(&self) -> Option<&BenchView> {
+        self.board.as_ref()
+    }
+
+    pub(super) fn debrief(&self) -> Option<&DebriefView> {
+        self.debrief.as_ref()
+    }
+
+    /// Whether the gears of the exercise are what the stage of a place shows.
+    pub(super) fn on_stage(&self, place: Place) -> Option<&BenchStage> {
+        self.stage
+            .as_ref()
+            .filter(|_| matches!(place, Place::Bench | Place::Debrief))
+    }
+
+    pub(super) fn start_view(&self) -> StartView<'_> {
+        StartView {
+            exercises: &self.exercises,
+            chosen: self.chosen,
+            seed: self.seed,
+            kept: &self.kept_lines,
+            kept_in: &self.kept_in,
+            said: self.said.as_deref(),
+            busy: self.busy(),
+        }
+    }
+
+    pub(super) fn view(&self) -> DeskView<'_> {
+        DeskView {
+            part: self.part,
+            pointed: self.pointed,
+            read_out: self.read_out,
+            shims_times: self.shims_times,
+            busy: self.busy(),
+            problem: self.said.as_deref(),
+        }
+    }
+}

@@ -1,0 +1,117 @@
+//! The caution for the work in hand, and what was answered last.
+
+use std::sync::Arc;
+
+use egui::text::{LayoutJob, TextFormat};
+use egui::{FontFamily, FontId, Galley, Rect, Sense, Stroke, Ui, WidgetInfo, WidgetType, vec2};
+
+use super::desk_state::DeskState;
+use crate::panels::theme::Ink;
+use crate::view::{BenchView, WindowView};
+
+/// The strip between part and button. Its place is kept when there is nothing to say, so that nothing jumps.
+pub(super) fn caution(ui: &Ui, rect: Rect, ink: &Ink, board: &BenchView, state: &DeskState) {
+    let hazards = state.hazards(board);
+    if hazards.is_empty() {
+        ui.painter().rect_filled(rect, 0.0, ink.color(|t| t.panel));
+        return;
+    }
+    let painter = ui.painter();
+    painter.rect_filled(rect, 0.0, ink.color(|t| t.caution));
+    let color = ink.color(|t| t.on_caution);
+    let galley = caution_words(ui, ink, rect.width(), board, state);
+    let response = ui.interact(rect, ui.id().with("caution"), Sense::hover());
+    let said: Vec<&str> = hazards.iter().map(|h| h.text).collect();
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("Caution. {}", said.join(" "))));
+    let sign = ink.scaled(18.0);
+    let at = rect.min + vec2(ink.space(12.0), (rect.height() - sign) / 2.0);
+    sign_in(ui, at, sign, color);
+    let top = rect.center().y - galley.size().y / 2.0;
+    let left = rect.left() + ink.space(20.0) + sign;
+    ui.painter()
+        .with_clip_rect(rect)
+        .galley(egui::pos2(left, top), galley, color);
+    response.on_hover_text(said.join("\n"));
+}
+
+/// Height that the strip needs where its text wraps.
+pub(super) fn caution_height(ui: &Ui, ink: &Ink, width: f32, board: &BenchView, state: &DeskState) -> f32 {
+    caution_words(ui, ink, width, board, state).size().y + ink.space(10.0)
+}
+
+fn caution_words(ui: &Ui, ink: &Ink, width: f32, board: &BenchView, state: &DeskState) -> Arc<Galley> {
+    let color = ink.color(|t| t.on_caution);
+    let mut job = LayoutJob::default();
+    job.wrap.max_width = width - ink.space(32.0) - ink.scaled(18.0);
+    job.append("Caution. ", 0.0, TextFormat::simple(ink.section(), color));
+    for hazard in state.hazards(board) {
+        job.append(hazard.text, 0.0, TextFormat::simple(ink.body(), color));
+        job.append(" ", 0.0, TextFormat::simple(ink.body(), color));
+    }
+    ui.painter().layout_job(job)
+}
+
+fn sign_in(ui: &Ui, at: egui::Pos2, size: f32, color: egui::Color32) {
+    let corner = |x: f32, y: f32| at + vec2(x, y) * size;
+    let painter = ui.painter();
+    painter.add(egui::Shape::closed_line(
+        vec![corner(0.5, 0.08), corner(0.98, 0.92), corner(0.02, 0.92)],
+        Stroke::new((size / 11.0).max(1.4), color),
+    ));
+    painter.text(
+        corner(0.5, 0.62),
+        egui::Align2::CENTER_CENTER,
+        "!",
+        FontId::new(size * 0.56, FontFamily::Proportional),
+        color,
+    );
+}
+
+/// What was done last and what came back: one line each, the rest when the pointer rests on it and in the log.
+pub(super) fn answer(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    ui.spacing_mut().item_spacing.y = 0.0;
+    let rect = ui.max_rect();
+    let line = ink.scaled(18.0);
+    let show = |ui: &Ui, y: f32, job: LayoutJob| {
+        let galley = ui.painter().layout_job(job);
+        ui.painter().galley(egui::pos2(rect.left(), y), galley, text);
+    };
+    let one_line = |mut job: LayoutJob| {
+        job.wrap = egui::text::TextWrapping::truncate_at_width(rect.width());
+        job
+    };
+    let (title, sentences, refused) = match (view.desk.problem, board.told_back.last()) {
+        (Some(problem), _) => ("Not kept".to_owned(), vec![problem.to_owned()], true),
+        (None, Some(last)) => (last.title(view.units), last.sentences(), !last.answer.done),
+        (None, None) => (
+            "The axle is on the bench".to_owned(),
+            vec!["What you do, and what comes of it, is said here.".to_owned()],
+            false,
+        ),
+    };
+    let took = board
+        .told_back
+        .last()
+        .filter(|_| view.desk.problem.is_none())
+        .map(crate::view::bench::Told::took)
+        .unwrap_or_default();
+    let mut first = LayoutJob::default();
+    first.append(&title, 0.0, TextFormat::simple(ink.section(), text));
+    if view.desk.busy {
+        first.append("  is being worked out ...", 0.0, TextFormat::simple(ink.body(), muted));
+    } else if !took.is_empty() {
+        first.append(&format!("  {took}"), 0.0, TextFormat::simple(ink.small(), muted));
+    }
+    show(ui, rect.top(), one_line(first));
+    let said = sentences.join(" ");
+    let color = if refused { ink.color(|t| t.off) } else { text };
+    let mut second = LayoutJob::default();
+    second.append(&said, 0.0, TextFormat::simple(ink.body(), color));
+    show(ui, rect.top() + line + 2.0, one_line(second));
+    let response = ui.interact(rect, ui.id().with("answer"), Sense::hover());
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("{title}. {said}")));
+    if !sentences.is_empty() {
+        response.on_hover_text(format!("{title}\n{}", sentences.join("\n")));
+    }
+}

@@ -1,0 +1,248 @@
+//! The job card: what is told, what is wanted, what was written down, what it took so far.
+
+use egui::{Rect, Ui, WidgetInfo, WidgetType, pos2, vec2};
+
+use super::desk_state::DeskState;
+use super::{scrolled, widget};
+use crate::panels::theme::Ink;
+use crate::panels::widget::{ButtonFace, Rank};
+use crate::quantity::number;
+use crate::view::bench::{Amount, Wanted, amount_of, measurand_words};
+use crate::view::{BenchView, Command, Place, SAFETY_NOTE, WindowView};
+
+/// Draws the card.
+pub(super) fn card(
+    ui: &mut Ui,
+    ink: &Ink,
+    view: &WindowView<'_>,
+    board: &BenchView,
+    state: &mut DeskState,
+    out: &mut Vec<Command>,
+) {
+    let inside = ui.max_rect();
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    if ink.large() {
+        scrolled(ui, "card", |ui| {
+            upper(ui, ink, view, board);
+            foot(ui, ink, board, state, out);
+            widget::words(ui, SAFETY_NOTE, ink.small(), muted);
+        });
+        return;
+    }
+    // The foot is always whole; what is told scrolls.
+    let note = ui
+        .painter()
+        .layout(SAFETY_NOTE.to_owned(), ink.small(), muted, inside.width());
+    let foot_height = 3.0 * ink.scaled(24.0) + 2.0 * ink.scaled(32.0) + ink.space(26.0) + note.size().y;
+    let split = inside.bottom() - foot_height;
+    let above = Rect::from_min_max(inside.min, pos2(inside.right(), split - ink.space(8.0)));
+    super::in_zone(ui, "above", above, egui::Vec2::ZERO, |ui| {
+        scrolled(ui, "card", |ui| upper(ui, ink, view, board));
+    });
+    ui.painter().hline(inside.x_range(), split, ink.line(1.0, |t| t.line));
+    let below = Rect::from_min_max(pos2(inside.left(), split + ink.space(4.0)), inside.max);
+    super::in_zone(ui, "foot", below, egui::Vec2::ZERO, |ui| {
+        foot(ui, ink, board, state, out);
+        let at = pos2(inside.left(), inside.bottom() - note.size().y);
+        let rect = Rect::from_min_size(at, note.size());
+        let response = ui.interact(rect, ui.id().with("safety"), egui::Sense::hover());
+        response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("Safety. {SAFETY_NOTE}")));
+        ui.painter().galley(at, note, text);
+    });
+}
+
+fn upper(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    ui.spacing_mut().item_spacing.y = ink.space(3.0);
+    widget::words(
+        ui,
+        &format!("Step {}, axle {}", board.step, board.seed),
+        ink.small(),
+        muted,
+    );
+    widget::words(ui, &board.title, ink.page_title(), text);
+    widget::words(ui, &board.layout, ink.small(), muted);
+    ui.add_space(ink.space(6.0));
+    heading(ui, ink, "Wanted", "On your sheet");
+    for wanted in &board.wanted {
+        wanted_row(ui, ink, view, wanted);
+    }
+    let others: Vec<_> = board
+        .notes
+        .iter()
+        .rev()
+        .filter(|n| !matches!(amount_of(n.what), Amount::Share))
+        .collect();
+    widget::words(
+        ui,
+        &format!("Lash is read with the stem {}.", board.stem),
+        ink.small(),
+        muted,
+    );
+    if !others.is_empty() {
+        ui.add_space(ink.space(6.0));
+        heading(ui, ink, "Set-up sheet", "newest first");
+        for note in others {
+            let mut value = amount_of(note.what).text(note.value, view.units);
+            if note.stale {
+                value.push_str(", stale");
+            }
+            let response = widget::number_row(ui, ink, &measurand_words(note.what), &value);
+            if note.stale {
+                struck(ui, ink, response.rect);
+            }
+        }
+    }
+    ui.add_space(ink.space(6.0));
+    heading(ui, ink, "The job", "");
+    for paragraph in &board.told {
+        widget::words(ui, paragraph, ink.body(), text);
+        ui.add_space(ink.space(4.0));
+    }
+}
+
+/// A line through what does not hold any more.
+pub(super) fn struck(ui: &Ui, ink: &Ink, rect: Rect) {
+    let y = rect.center().y;
+    ui.painter()
+        .hline(rect.left()..=rect.right(), y, ink.line(1.0, |t| t.muted));
+}
+
+fn heading(ui: &mut Ui, ink: &Ink, left: &str, right: &str) {
+    let width = ui.available_width();
+    let (rect, response) = ui.allocate_exact_size(vec2(width, ink.scaled(22.0)), egui::Sense::hover());
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, left));
+    let painter = ui.painter();
+    let text = ink.color(|t| t.text);
+    painter.text(rect.left_center(), egui::Align2::LEFT_CENTER, left, ink.section(), text);
+    painter.text(
+        rect.right_center(),
+        egui::Align2::RIGHT_CENTER,
+        right,
+        ink.small(),
+        ink.color(|t| t.muted),
+    );
+    painter.hline(rect.x_range(), rect.bottom() - 0.5, ink.line(1.0, |t| t.line));
+}
+
+/// What is wanted at the left, what the trainee wrote in a box at the right; a violet frame waits to be filled.
+fn wanted_row(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, wanted: &Wanted) {
+    let width = ui.available_width();
+    let box_width = ink.scaled(86.0).min(0.4 * width);
+    let text = ink.color(|t| t.text);
+    let muted = ink.color(|t| t.muted);
+    let wrap = width - box_width - ink.space(8.0);
+    let name = ui.painter().layout(wanted.name.to_owned(), ink.body(), text, wrap);
+    let range = ui
+        .painter()
+        .layout(wanted.range.text(view.units), ink.small(), muted, wrap);
+    let height = name.size().y + range.size().y + ink.space(6.0);
+    let (rect, response) = ui.allocate_exact_size(vec2(width, height), egui::Sense::hover());
+    let value = wanted
+        .written
+        .map(|value| wanted.range.amount().text(value, view.units));
+    let said = match (&value, wanted.stale) {
+        (None, _) => "blank".to_owned(),
+        (Some(value), false) => value.clone(),
+        (Some(value), true) => format!("{value}, stale"),
+    };
+    response.widget_info(|| {
+        let words = format!("{}, wanted {}: {said}", wanted.name, wanted.range.text(view.units));
+        WidgetInfo::labeled(WidgetType::Label, true, words)
+    });
+    let field = Rect::from_min_max(
+        pos2(rect.right() - box_width, rect.top() + 2.0),
+        pos2(rect.right(), rect.bottom() - ink.space(4.0)),
+    );
+    let painter = ui.painter();
+    painter.galley(rect.min + vec2(0.0, 1.0), name.clone(), text);
+    painter.galley(rect.min + vec2(0.0, 1.0 + name.size().y), range, muted);
+    painter.rect(
+        field,
+        2.0,
+        ink.color(|t| t.inset),
+        ink.line(1.0, |t| t.line),
+        egui::StrokeKind::Inside,
+    );
+    let Some(value) = value else { return };
+    let color = ink.color(|t| if wanted.stale { t.muted } else { t.belief });
+    let inside = field.shrink(4.0);
+    if wanted.stale {
+        let galley = painter.layout_no_wrap(value, ink.body(), color);
+        let at = pos2(inside.right() - galley.size().x, inside.top());
+        let line = at.y + galley.size().y / 2.0;
+        painter.galley(at, galley.clone(), color);
+        painter.hline(at.x..=at.x + galley.size().x, line, ink.line(1.4, |t| t.muted));
+        painter.text(
+            inside.right_bottom(),
+            egui::Align2::RIGHT_BOTTOM,
+            "stale",
+            ink.small(),
+            color,
+        );
+    } else {
+        painter.text(
+            inside.right_center(),
+            egui::Align2::RIGHT_CENTER,
+            value,
+            ink.section(),
+            color,
+        );
+    }
+}
+
+fn foot(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskState, out: &mut Vec<Command>) {
+    ui.spacing_mut().item_spacing.y = 0.0;
+    widget::number_row(ui, ink, "Time", &time(board.minutes));
+    widget::number_row(ui, ink, "Parts, money", &number(board.money, 0));
+    widget::number_row(ui, ink, "Tear-downs", &board.tear_downs.to_string());
+    ui.add_space(ink.space(6.0));
+    ui.spacing_mut().item_spacing.y = ink.space(4.0);
+    let face = |label, rank| ButtonFace {
+        label,
+        longest: label,
+        key: "",
+        rank,
+    };
+    ui.horizontal_wrapped(|ui| {
+        if board.finished {
+            if widget::button(ui, ink, &face("See the debrief", Rank::Next)).clicked() {
+                out.push(Command::GoTo(Place::Debrief));
+            }
+            return;
+        }
+        let [there, given] = board.hints;
+        let more = given < there;
+        let label = if more { "Hint" } else { "No more hints" };
+        let hint = ui.add_enabled_ui(more, |ui| widget::button(ui, ink, &face(label, Rank::Plain)));
+        if hint.inner.on_hover_text("A hint costs points").clicked() && more {
+            let level = u32::try_from(given + 1).unwrap_or(1);
+            out.push(Command::Do(Box::new(crate::view::bench::hint(level))));
+        }
+        if !state.handing_over && widget::button(ui, ink, &face("Hand over", Rank::Plain)).clicked() {
+            state.handing_over = true;
+        }
+    });
+    if state.handing_over && !board.finished {
+        ui.horizontal_wrapped(|ui| {
+            if widget::button(ui, ink, &face("Yes, it is done", Rank::Next)).clicked() {
+                state.handing_over = false;
+                out.push(Command::Do(Box::new(crate::view::bench::finish())));
+            }
+            if widget::button(ui, ink, &face("Not yet", Rank::Plain)).clicked() {
+                state.handing_over = false;
+            }
+        });
+    }
+}
+
+/// Minutes as hours and minutes.
+pub(super) fn time(minutes: f64) -> String {
+    let hours = (minutes / 60.0).floor();
+    let rest = minutes - 60.0 * hours;
+    if hours > 0.0 {
+        format!("{}\u{a0}h {:02.0}", number(hours, 0), rest.floor())
+    } else {
+        format!("{}\u{a0}min", number(rest, 0))
+    }
+}

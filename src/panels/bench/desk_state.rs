@@ -1,0 +1,162 @@
+//! What the panels of the bench keep between frames: which form is open and what was typed. No state of the program.
+
+use egui::{Id, Ui};
+
+use crate::quantity::Units;
+use crate::view::bench::{Filled, Hazard, Reading, Work};
+use crate::view::{AxlePart, BenchView, WindowView};
+
+/// What is shown where there is room for one thing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub(super) enum SideTab {
+    Work,
+    Card,
+    Teeth,
+    #[default]
+    Readings,
+    Log,
+    Slip,
+}
+
+/// A form being filled in.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Form {
+    pub(super) part: AxlePart,
+    pub(super) name: String,
+    pub(super) filled: Filled,
+    units: Units,
+    /// What was wrong with it when it was last to be done.
+    pub(super) problem: Option<String>,
+}
+
+/// The prediction slip as it is being filled in: for each row the outcome, if one is chosen.
+pub(super) type Slip = [Option<usize>; 6];
+
+/// All of it.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub(super) struct DeskState {
+    pub(super) tab: SideTab,
+    pub(super) form: Option<Form>,
+    /// Number of the reading in hand.
+    pub(super) reading: Option<u32>,
+    /// What was typed as its value.
+    pub(super) read: String,
+    /// Why it could not be written down.
+    pub(super) read_problem: Option<String>,
+    pub(super) slip: Slip,
+    pub(super) sure: usize,
+    /// Whether the axle is really to be handed over.
+    pub(super) handing_over: bool,
+    /// Whether work that cannot be done now is listed too.
+    pub(super) all_work: bool,
+    /// How many readings there were; a new one comes to hand.
+    readings: usize,
+    /// Which attempt this belongs to.
+    attempt: Option<(String, u64)>,
+}
+
+fn key() -> Id {
+    Id::new("bench desk")
+}
+
+impl DeskState {
+    /// As it was left, brought up to date with the board.
+    pub(super) fn load(ui: &Ui, view: &WindowView<'_>, board: &BenchView) -> Self {
+        let mut state: Self = ui.data(|data| data.get_temp(key())).unwrap_or_default();
+        let attempt = Some((board.title.clone(), board.seed));
+        if state.attempt != attempt || board.readings.len() < state.readings {
+            state = Self {
+                attempt,
+                readings: board.readings.len(),
+                sure: 1,
+                tab: SideTab::Work,
+                reading: board.readings.last().map(|r| r.number),
+                ..Self::default()
+            };
+        }
+        if board.readings.len() > state.readings {
+            state.readings = board.readings.len();
+            if let Some(last) = board.readings.last() {
+                state.take_in_hand(last);
+            }
+        }
+        // Work that is not offered any more takes its form along.
+        if let Some(form) = &state.form
+            && state.work(board).is_none_or(|work| {
+                work.not_now.is_some() || work.fields.len() != form.filled.entries.len() || !same_pieces(work, form)
+            })
+        {
+            state.form = None;
+        }
+        if let Some(mut form) = state.form.take() {
+            if form.units != view.units
+                && let Some(work) = find(board, form.part, &form.name)
+            {
+                form.filled = work.in_units(&form.filled, form.units, view.units);
+                form.units = view.units;
+            }
+            if let Some(work) = find(board, form.part, &form.name) {
+                form.filled.precautions.resize(work.hazards.len(), false);
+            }
+            state.form = Some(form);
+        }
+        state
+    }
+
+    pub(super) fn store(self, ui: &Ui) {
+        ui.data_mut(|data| data.insert_temp(key(), self));
+    }
+
+    /// Takes a reading in hand, in place of a form.
+    pub(super) fn take_in_hand(&mut self, reading: &Reading) {
+        self.reading = Some(reading.number);
+        self.form = None;
+        self.read.clear();
+        self.read_problem = None;
+    }
+
+    /// Opens the form of a piece of work.
+    pub(super) fn open(&mut self, work: &Work, units: Units) {
+        self.form = Some(Form {
+            part: work.part,
+            name: work.name.clone(),
+            filled: work.blank(units),
+            units,
+            problem: None,
+        });
+    }
+
+    /// The work whose form is open.
+    pub(super) fn work<'b>(&self, board: &'b BenchView) -> Option<&'b Work> {
+        let form = self.form.as_ref()?;
+        find(board, form.part, &form.name)
+    }
+
+    /// The reading in hand.
+    pub(super) fn reading<'b>(&self, board: &'b BenchView) -> Option<&'b Reading> {
+        let number = self.reading?;
+        board.readings.iter().find(|r| r.number == number)
+    }
+
+    /// Hazards of the work whose form is open.
+    pub(super) fn hazards<'b>(&self, board: &'b BenchView) -> &'b [Hazard] {
+        self.work(board).map_or(&[], |work| &work.hazards)
+    }
+}
+
+fn find<'b>(board: &'b BenchView, part: AxlePart, name: &str) -> Option<&'b Work> {
+    board.works.iter().find(|w| w.part == part && w.name == name)
+}
+
+/// Whether the pieces that a form names are those that there are.
+fn same_pieces(work: &Work, form: &Form) -> bool {
+    use crate::view::bench::{Entry, FieldKind};
+    work.fields
+        .iter()
+        .zip(&form.filled.entries)
+        .all(|pair| match (&pair.0.kind, pair.1) {
+            (FieldKind::Pieces { pieces, .. }, Entry::Pieces(ticked)) => pieces.len() == ticked.len(),
+            (FieldKind::Choice { options, .. }, Entry::Chosen(index)) => *index < options.len(),
+            _ => true,
+        })
+}

@@ -1,0 +1,227 @@
+//! The form of a piece of work: its fields, its precautions, and the button that does it.
+
+use egui::{ComboBox, Key, Ui};
+
+use super::desk_state::DeskState;
+use super::{scrolled, widget};
+use crate::panels::theme::Ink;
+use crate::panels::widget::{ButtonFace, Rank};
+use crate::quantity::Units;
+use crate::view::bench::{Amount, Entry, Field, FieldKind, Work};
+use crate::view::{BenchView, Command, WindowView};
+
+/// Draws the form that is open.
+pub(super) fn form(
+    ui: &mut Ui,
+    ink: &Ink,
+    view: &WindowView<'_>,
+    board: &BenchView,
+    state: &mut DeskState,
+    out: &mut Vec<Command>,
+) {
+    let Some(work) = state.work(board) else { return };
+    let Some(mut form) = state.form.take() else { return };
+    let text = ink.color(|t| t.text);
+    let part = work.part.label(board.laid.layout, board.laid.depth_shim);
+    let mut close = false;
+    let mut done = false;
+    ui.spacing_mut().item_spacing.y = ink.space(4.0);
+    widget::words(ui, &format!("{part}: {}", lower(&work.name)), ink.section(), text);
+    let foot = ink.scaled(32.0) + ink.space(6.0) + if form.problem.is_some() { ink.scaled(36.0) } else { 0.0 };
+    let height = (ui.available_height() - foot).max(40.0);
+    let wide = ui.available_width();
+    ui.allocate_ui(egui::vec2(wide, height), |ui| {
+        ui.set_min_height(height);
+        scrolled(ui, "form", |ui| {
+            let id = ui.id().with((work.part, &work.name));
+            for (index, (field, entry)) in work.fields.iter().zip(&mut form.filled.entries).enumerate() {
+                done |= field_row(ui, ink, view.units, id.with(index), field, entry);
+            }
+            for (index, (hazard, ticked)) in work.hazards.iter().zip(&mut form.filled.precautions).enumerate() {
+                // A precaution that meets two hazards is ticked once.
+                let first = work.hazards.iter().position(|h| h.precaution == hazard.precaution) == Some(index);
+                if first && widget::tick(ui, ink, id.with(("met", index)), hazard.precaution, *ticked) {
+                    *ticked = !*ticked;
+                }
+            }
+        });
+    });
+    if let Some(problem) = &form.problem {
+        widget::words(ui, problem, ink.body(), ink.color(|t| t.off));
+    }
+    ui.horizontal(|ui| {
+        let face = |label, key, rank| ButtonFace {
+            label,
+            longest: label,
+            key,
+            rank,
+        };
+        done |= widget::button(ui, ink, &face(verb(work), "Enter", Rank::Next)).clicked();
+        close |= widget::button(ui, ink, &face("Put away", "Esc", Rank::Plain)).clicked();
+        widget::words(
+            ui,
+            &Amount::Minutes.text(work.minutes, view.units),
+            ink.small(),
+            ink.color(|t| t.muted),
+        );
+    });
+    let (enter, escape) = ui.input(|input| (input.key_pressed(Key::Enter), input.key_pressed(Key::Escape)));
+    // Enter on a button or a box to tick is a press of that.
+    done |= enter && ui.memory(|memory| memory.focused().is_none());
+    close |= escape && !egui::Popup::is_any_open(ui.ctx());
+    if done {
+        match work.operation(&form.filled, view.units) {
+            Ok(operation) => {
+                form.problem = None;
+                out.push(Command::Do(Box::new(operation)));
+            }
+            Err(problem) => form.problem = Some(problem),
+        }
+    }
+    state.form = (!close).then_some(form);
+}
+
+fn verb(work: &Work) -> &'static str {
+    if work.reads { "Read it" } else { "Do it" }
+}
+
+fn lower(name: &str) -> String {
+    let mut letters = name.chars();
+    let first: String = letters.next().map(char::to_lowercase).into_iter().flatten().collect();
+    format!("{first}{}", letters.as_str())
+}
+
+/// Draws one field; says whether the enter key was pressed in it.
+fn field_row(ui: &mut Ui, ink: &Ink, units: Units, id: egui::Id, field: &Field, entry: &mut Entry) -> bool {
+    let mut ended = false;
+    let text = ink.color(|t| t.text);
+    match (&field.kind, entry) {
+        (FieldKind::Number { amount, .. }, Entry::Typed(typed)) => {
+            ui.horizontal(|ui| {
+                name(ui, ink, field.name);
+                let width = ink.scaled(76.0);
+                let waits = typed.trim().is_empty();
+                let response = widget::writing_box(ui, ink, id, field.name, typed, width, waits);
+                ended = line_ended(ui, &response);
+                widget::words(ui, amount.unit(units), ink.body(), text);
+            });
+        }
+        (FieldKind::Choice { options, .. }, Entry::Chosen(chosen)) => {
+            ui.horizontal(|ui| {
+                name(ui, ink, field.name);
+                let shown = options.get(*chosen).cloned().unwrap_or_default();
+                let width = ui.available_width() - ink.space(4.0);
+                if let [only] = options.as_slice() {
+                    widget::words(ui, only, ink.body(), text);
+                    return;
+                }
+                let response = ComboBox::from_id_salt(id)
+                    .width(width)
+                    .truncate()
+                    .selected_text(shown.clone())
+                    .show_ui(ui, |ui| {
+                        for (index, option) in options.iter().enumerate() {
+                            ui.selectable_value(chosen, index, option);
+                        }
+                    })
+                    .response;
+                response.widget_info(|| {
+                    egui::WidgetInfo::labeled(egui::WidgetType::ComboBox, true, format!("{}: {shown}", field.name))
+                });
+                widget::focus_outline(ui, ink, &response, response.rect);
+            });
+        }
+        (FieldKind::Tick { .. }, Entry::Ticked(ticked)) => {
+            *ticked ^= widget::tick(ui, ink, id, field.name, *ticked);
+        }
+        (FieldKind::Text, Entry::Typed(typed)) => {
+            ui.horizontal(|ui| {
+                name(ui, ink, field.name);
+                let width = ui.available_width() - ink.space(4.0);
+                let response = widget::writing_box(ui, ink, id, field.name, typed, width, false);
+                ended = line_ended(ui, &response);
+            });
+        }
+        (FieldKind::Pieces { pieces, sum }, Entry::Pieces(ticked)) => {
+            let chosen = || pieces.iter().zip(ticked.iter()).filter(|(_, t)| **t).map(|(p, _)| p);
+            let mut words = field.name.to_owned();
+            if *sum {
+                let total: f64 = chosen().filter_map(|p| p.labelled_mm).sum();
+                let count = chosen().count();
+                words = format!("{words}: {count}, together {}", Amount::FineLength.text(total, units));
+            }
+            widget::words(ui, &words, ink.body(), text);
+            ui.horizontal_wrapped(|ui| {
+                ui.spacing_mut().item_spacing = egui::vec2(ink.space(6.0), ink.space(2.0));
+                for (piece, ticked) in pieces.iter().zip(ticked.iter_mut()) {
+                    let label = piece.labelled_mm.map_or_else(
+                        || piece.words.clone(),
+                        |mm| format!("{}: {}", piece.number, Amount::FineLength.digits(mm, units)),
+                    );
+                    if chip(ui, ink, id.with(piece.number), &label, *ticked) {
+                        *ticked = !*ticked;
+                    }
+                }
+            });
+        }
+        _ => {}
+    }
+    ended
+}
+
+/// A piece that is taken or left: taken ones are framed in violet with a tick.
+fn chip(ui: &mut Ui, ink: &Ink, id: egui::Id, label: &str, ticked: bool) -> bool {
+    let color = ink.color(|t| t.text);
+    let galley = ui.painter().layout_no_wrap(label.to_owned(), ink.body(), color);
+    let mark = ink.scaled(14.0);
+    let size = egui::vec2(galley.size().x + mark + ink.space(14.0), ink.scaled(28.0));
+    let (_, rect) = ui.allocate_space(size);
+    let response = ui.interact(rect, id, egui::Sense::click());
+    response.widget_info(|| {
+        egui::WidgetInfo::selected(
+            egui::WidgetType::Checkbox,
+            ui.is_enabled(),
+            ticked,
+            format!("Piece {label}"),
+        )
+    });
+    let line = if ticked {
+        ink.line(2.0, |t| t.accent)
+    } else {
+        ink.line(if response.hovered() { 2.0 } else { 1.0 }, |t| t.line)
+    };
+    let painter = ui.painter();
+    painter.rect(rect, 2.0, ink.color(|t| t.inset), line, egui::StrokeKind::Inside);
+    if ticked {
+        let corner = egui::pos2(rect.left() + ink.space(5.0), rect.center().y - mark / 2.0);
+        let at = |x: f32, y: f32| corner + egui::vec2(x, y) * mark;
+        painter.line(
+            vec![at(0.1, 0.55), at(0.4, 0.85), at(0.9, 0.15)],
+            ink.line(2.0, |t| t.accent),
+        );
+    }
+    let left = rect.left() + ink.space(8.0) + mark;
+    painter.galley(egui::pos2(left, rect.center().y - galley.size().y / 2.0), galley, color);
+    widget::focus_outline(ui, ink, &response, rect);
+    response.clicked()
+}
+
+/// Whether the enter key was pressed in a box. The keyboard stays in the box for the next time.
+pub(super) fn line_ended(ui: &Ui, response: &egui::Response) -> bool {
+    let ended = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
+    if ended {
+        response.request_focus();
+    }
+    ended
+}
+
+fn name(ui: &mut Ui, ink: &Ink, words: &str) {
+    let width = ink.scaled(116.0).min(0.45 * ui.available_width());
+    let galley = ui
+        .painter()
+        .layout(words.to_owned(), ink.body(), ink.color(|t| t.text), width);
+    let height = galley.size().y.max(ink.scaled(28.0));
+    let (rect, _) = ui.allocate_exact_size(egui::vec2(width, height), egui::Sense::hover());
+    let at = egui::pos2(rect.left(), rect.center().y - galley.size().y / 2.0);
+    ui.painter().galley(at, galley, ink.color(|t| t.text));
+}

@@ -1,0 +1,140 @@
+//! The instrument in hand, drawn to be read by eye, and the box for what was read.
+
+use egui::{Rect, Sense, Ui, WidgetInfo, WidgetType, pos2, vec2};
+
+use super::desk_state::DeskState;
+use super::form::line_ended;
+use super::{face, widget};
+use crate::panels::theme::Ink;
+use crate::panels::widget::{ButtonFace, Rank};
+use crate::view::bench::{Amount, Face, Reading, note};
+use crate::view::{BenchView, Command, WindowView};
+
+/// Draws the reading in hand.
+pub(super) fn instrument(
+    ui: &mut Ui,
+    ink: &Ink,
+    view: &WindowView<'_>,
+    board: &BenchView,
+    state: &mut DeskState,
+    out: &mut Vec<Command>,
+) {
+    let Some(reading) = state.reading(board) else {
+        return;
+    };
+    let inside = ui.max_rect();
+    let side = inside.height().min(0.56 * inside.width());
+    let picture = Rect::from_min_size(inside.min, vec2(side, inside.height()));
+    let response = ui.interact(picture, ui.id().with("face"), Sense::hover());
+    let said = if view.desk.read_out {
+        format!("{}: {}", reading.instrument, values(reading, view))
+    } else {
+        reading.instrument.clone()
+    };
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, &said));
+    face::paint(ui, picture, ink, view.units, reading);
+    let words = Rect::from_min_max(pos2(picture.right() + ink.space(10.0), inside.top()), inside.max);
+    super::in_zone(ui, "read", words, egui::Vec2::ZERO, |ui| {
+        egui::ScrollArea::vertical()
+            .id_salt("read")
+            .auto_shrink([false, false])
+            .show(ui, |ui| beside(ui, ink, view, board, reading, state, out));
+    });
+}
+
+fn beside(
+    ui: &mut Ui,
+    ink: &Ink,
+    view: &WindowView<'_>,
+    board: &BenchView,
+    reading: &Reading,
+    state: &mut DeskState,
+    out: &mut Vec<Command>,
+) {
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    ui.spacing_mut().item_spacing.y = ink.space(3.0);
+    widget::words(ui, &reading.title, ink.section(), text);
+    let mut second = format!("Reading {}, {}", reading.number, reading.instrument);
+    if reading.stale {
+        second.push_str(". Stale: something it depends on was changed since.");
+    }
+    widget::words(ui, &second, ink.small(), muted);
+    if let Some(how) = how_to_read(reading) {
+        widget::words(ui, how, ink.small(), muted);
+    }
+    if view.desk.read_out {
+        widget::words(ui, &values(reading, view), ink.section(), text);
+    }
+    let wanted = reading.amount != Amount::Share && reading.main_value().is_some();
+    if wanted && !board.finished {
+        ui.add_space(ink.space(2.0));
+        widget::words(ui, "You read", ink.body(), text);
+        let mut write = false;
+        ui.horizontal_wrapped(|ui| {
+            let id = ui.id().with(("you read", reading.number));
+            let width = ink.scaled(76.0);
+            let waits = reading.written.is_none() && !reading.stale;
+            let response = widget::writing_box(ui, ink, id, "You read", &mut state.read, width, waits);
+            write |= line_ended(ui, &response);
+            widget::words(ui, reading.amount.unit(view.units), ink.body(), text);
+            let face = ButtonFace {
+                label: "Write",
+                longest: "Write",
+                key: "Enter",
+                rank: if reading.written.is_none() {
+                    Rank::Next
+                } else {
+                    Rank::Plain
+                },
+            };
+            write |= widget::button(ui, ink, &face).clicked();
+        });
+        if write {
+            match reading.amount.read(&state.read, view.units) {
+                Ok(value) => {
+                    state.read_problem = None;
+                    out.push(Command::Do(Box::new(note(reading, value))));
+                }
+                Err(problem) => state.read_problem = Some(problem),
+            }
+        }
+    }
+    if let Some(problem) = &state.read_problem {
+        widget::words(ui, problem, ink.small(), ink.color(|t| t.off));
+    }
+    if let Some(written) = reading.written {
+        let words = format!("On your sheet: {}", reading.amount.text(written, view.units));
+        widget::words(ui, &words, ink.body(), ink.color(|t| t.belief));
+    }
+    let id = ui.id().with("read out");
+    if widget::tick(ui, ink, id, "Say the value too (for beginners)", view.desk.read_out) {
+        out.push(Command::SetReadOut(!view.desk.read_out));
+    }
+}
+
+/// What all pointers show, in words.
+fn values(reading: &Reading, view: &WindowView<'_>) -> String {
+    let one = |name: &str, value: Option<f64>| {
+        let value = value.map_or_else(|| "nothing".to_owned(), |v| reading.amount.text(v, view.units));
+        if reading.values.len() > 1 {
+            format!("{name} {value}")
+        } else {
+            value
+        }
+    };
+    let all: Vec<String> = reading.values.iter().map(|s| one(&s.name, s.value)).collect();
+    all.join(", ")
+}
+
+fn how_to_read(reading: &Reading) -> Option<&'static str> {
+    Some(match reading.face {
+        Face::Wrench { .. } if reading.values.len() > 1 => "Open ring: breakaway. Needle: while it turned.",
+        Face::Dial { .. } => "The small hand counts whole turns.",
+        Face::Micrometer | Face::DepthGauge => "Whole turns on the sleeve, the rest on the thimble.",
+        Face::Feeler if reading.main_value().is_none() => "Not even the thinnest leaf goes in.",
+        Face::Feeler => "The longest leaf is the thickest that goes in.",
+        Face::Click => "It clicks at its setting and shows nothing.",
+        Face::Eye => "The print stands with the teeth.",
+        _ => return None,
+    })
+}

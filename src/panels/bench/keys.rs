@@ -1,0 +1,46 @@
+//! Keys of the bench. Single letters are quiet while anything has the keyboard.
+
+use egui::{Key, Ui};
+
+use super::desk_state::DeskState;
+use crate::view::{AxlePart, Command, WindowView};
+
+/// What keys ask for.
+pub(super) fn keys(ui: &Ui, view: &WindowView<'_>, state: &mut DeskState, out: &mut Vec<Command>) {
+    if ui.memory(|memory| memory.focused().is_some()) {
+        return;
+    }
+    let pressed = |key: Key| {
+        ui.input(|input| {
+            let plain = !input.modifiers.ctrl && !input.modifiers.alt && !input.modifiers.command;
+            plain && input.key_pressed(key)
+        })
+    };
+    let Some(board) = view.bench else { return };
+    let here: Vec<AxlePart> = AxlePart::ALL
+        .into_iter()
+        .filter(|part| board.works.iter().any(|w| w.part == *part))
+        .collect();
+    let now = view.desk.part.and_then(|part| here.iter().position(|p| *p == part));
+    let step = i32::from(pressed(Key::P)) - i32::from(pressed(Key::O));
+    if step != 0 && !here.is_empty() {
+        let count = here.len();
+        let next = match (now, step > 0) {
+            (None, _) => 0,
+            (Some(at), true) => (at + 1) % count,
+            (Some(at), false) => (at + count - 1) % count,
+        };
+        out.push(Command::ChoosePart(here.get(next).copied()));
+    }
+    if pressed(Key::V) {
+        out.push(Command::SetReadOut(!view.desk.read_out));
+    }
+    if pressed(Key::I)
+        && let Some(last) = board.readings.last()
+    {
+        state.take_in_hand(last);
+    }
+    if pressed(Key::Escape) && state.form.is_none() {
+        out.push(Command::ChoosePart(None));
+    }
+}

@@ -1,0 +1,111 @@
+//! Readings and log.
+
+use egui::{Ui, WidgetInfo, WidgetType, pos2, vec2};
+
+use super::desk_state::DeskState;
+use super::{scrolled, widget};
+use crate::panels::theme::Ink;
+use crate::view::bench::Amount;
+use crate::view::{BenchView, WindowView};
+
+/// All readings, newest first; a press takes one in hand. Stale ones are struck through and say so.
+pub(super) fn readings(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView, state: &mut DeskState) {
+    if board.readings.is_empty() {
+        widget::words(ui, "Nothing has been read yet.", ink.body(), ink.color(|t| t.muted));
+        return;
+    }
+    let list = ui.id().with("readings");
+    scrolled(ui, "readings", |ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for reading in board.readings.iter().rev() {
+            let value = match (reading.written, view.desk.read_out, reading.main_value()) {
+                (Some(written), ..) => reading.amount.text(written, view.units),
+                (None, true, Some(value)) if reading.amount != Amount::Share => reading.amount.text(value, view.units),
+                (None, ..) => String::new(),
+            };
+            let width = ui.available_width();
+            let color = ink.color(|t| if reading.stale { t.muted } else { t.text });
+            let chosen = state.reading == Some(reading.number) && state.form.is_none();
+            let words = ui.painter().layout_no_wrap(value.clone(), ink.section(), color);
+            let title = format!("{}  {}", reading.number, reading.title);
+            let room = width - words.size().x - ink.space(16.0);
+            let title = ui.painter().layout(title, ink.body(), color, room);
+            let note = ui.painter().layout(
+                if reading.stale {
+                    format!("stale, {}", reading.instrument)
+                } else {
+                    reading.instrument.clone()
+                },
+                ink.small(),
+                ink.color(|t| t.muted),
+                room,
+            );
+            let height = title.size().y + note.size().y + ink.space(6.0);
+            let (_, rect) = ui.allocate_space(vec2(width, height));
+            let response = ui.interact(rect, list.with(reading.number), egui::Sense::click());
+            let said = format!(
+                "Reading {}: {}{}{}",
+                reading.number,
+                reading.title,
+                if value.is_empty() {
+                    String::new()
+                } else {
+                    format!(", {value}")
+                },
+                if reading.stale { ", stale" } else { "" }
+            );
+            response.widget_info(|| WidgetInfo::selected(WidgetType::RadioButton, ui.is_enabled(), chosen, &said));
+            let painter = ui.painter();
+            if chosen || response.hovered() {
+                painter.rect_filled(rect, 0.0, ink.color(|t| t.inset));
+            }
+            let at = rect.min + vec2(ink.space(6.0), ink.space(3.0));
+            let (line, below) = (at.y + title.size().y / 2.0, at.y + title.size().y);
+            let end = at.x + title.size().x;
+            painter.galley(at, title, color);
+            painter.galley(pos2(at.x, below), note, color);
+            let right = pos2(rect.right() - words.size().x - 2.0, at.y);
+            painter.galley(right, words, color);
+            if reading.stale {
+                painter.hline(at.x..=end, line, ink.line(1.2, |t| t.muted));
+            }
+            painter.hline(rect.x_range(), rect.bottom() - 0.5, ink.line(1.0, |t| t.hairline));
+            if chosen {
+                let edge = egui::Rect::from_min_max(rect.min, pos2(rect.left() + 3.0, rect.bottom()));
+                painter.rect_filled(edge, 0.0, ink.color(|t| t.accent));
+            }
+            widget::focus_outline(ui, ink, &response, rect.shrink(4.0));
+            if response.gained_focus() {
+                response.scroll_to_me(None);
+            }
+            if response.clicked() {
+                state.take_in_hand(reading);
+            }
+        }
+    });
+}
+
+/// What was done and what came back, newest first.
+pub(super) fn log(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    if board.told_back.is_empty() {
+        widget::words(ui, "Nothing has been done yet.", ink.body(), muted);
+        return;
+    }
+    scrolled(ui, "log", |ui| {
+        ui.spacing_mut().item_spacing.y = ink.space(1.0);
+        for told in board.told_back.iter().rev() {
+            let title = format!("{}  {}", told.answer.operation, told.title(view.units));
+            widget::words(ui, &title, ink.section(), text);
+            let took = told.took();
+            if !took.is_empty() {
+                widget::words(ui, &took, ink.small(), muted);
+            }
+            for sentence in told.sentences() {
+                let color = if told.answer.done { text } else { ink.color(|t| t.off) };
+                widget::words(ui, &sentence, ink.body(), color);
+            }
+            ui.separator();
+        }
+    });
+}

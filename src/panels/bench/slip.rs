@@ -1,0 +1,77 @@
+//! The prediction slip: what the next print and readings will be, said before they are looked at.
+
+use egui::Ui;
+
+use super::desk_state::DeskState;
+use super::{scrolled, widget};
+use crate::panels::theme::Ink;
+use crate::panels::widget::{ButtonFace, Cell, Rank};
+use crate::view::bench::{SLIP_ROWS, SURE, outcomes, predict, predicted};
+use crate::view::{BenchView, Command};
+
+/// Draws the slip.
+pub(super) fn slip(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskState, out: &mut Vec<Command>) {
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    scrolled(ui, "slip", |ui| {
+        ui.spacing_mut().item_spacing.y = ink.space(3.0);
+        widget::words(
+            ui,
+            "What will the change that you have in mind do? Fill in what you dare, and sign before you look.",
+            ink.small(),
+            muted,
+        );
+        for (row, about) in SLIP_ROWS.into_iter().enumerate() {
+            let Some(chosen) = state.slip.get_mut(row) else {
+                continue;
+            };
+            let cells = outcomes(about).map(|label| (label, outcomes(about).iter().position(|o| *o == label)));
+            let cells = cells.map(|(label, value)| Cell { label, value, hint: "" });
+            ui.horizontal_wrapped(|ui| {
+                let width = ink.scaled(76.0);
+                let galley = ui
+                    .painter()
+                    .layout_no_wrap(predicted(about).to_owned(), ink.body(), text);
+                let (rect, _) = ui.allocate_exact_size(egui::vec2(width, ink.scaled(28.0)), egui::Sense::hover());
+                let at = egui::pos2(rect.left(), rect.center().y - galley.size().y / 2.0);
+                ui.painter().galley(at, galley, text);
+                let now = chosen.map(Some);
+                if let Some(pressed) = widget::segments(ui, ink, predicted(about), &cells, now) {
+                    *chosen = if *chosen == pressed { None } else { pressed };
+                }
+            });
+        }
+        ui.horizontal_wrapped(|ui| {
+            widget::words(ui, "Sure", ink.body(), text);
+            let cells: Vec<Cell<usize>> = SURE
+                .iter()
+                .enumerate()
+                .map(|(value, (label, _))| Cell { label, value, hint: "" })
+                .collect();
+            if let Some(pressed) = widget::segments(ui, ink, "Sure", &cells, Some(state.sure)) {
+                state.sure = pressed;
+            }
+        });
+        let any = state.slip.iter().any(Option::is_some) && !board.finished;
+        ui.horizontal_wrapped(|ui| {
+            let face = ButtonFace {
+                label: "Sign",
+                longest: "Sign",
+                key: "",
+                rank: if any { Rank::Next } else { Rank::Plain },
+            };
+            let sign = ui.add_enabled_ui(any, |ui| widget::button(ui, ink, &face)).inner;
+            widget::words(ui, "Then it stays as written.", ink.small(), muted);
+            if sign.clicked() && any {
+                for (about, chosen) in SLIP_ROWS.into_iter().zip(&mut state.slip) {
+                    if let Some(outcome) = chosen.take() {
+                        out.push(Command::Do(Box::new(predict(about, outcome, state.sure))));
+                    }
+                }
+            }
+        });
+        let signed = board.told_back.iter().rev().filter(|t| t.is_prediction());
+        for told in signed.take(6) {
+            widget::words(ui, &told.title(crate::quantity::Units::Metric), ink.small(), muted);
+        }
+    });
+}

@@ -1,0 +1,232 @@
+//! Both flanks unrolled with what the eye read of the last print, and the print before as a ghost.
+
+use egui::{Sense, Ui, Vec2, WidgetInfo, WidgetType, pos2, vec2};
+
+use super::widget;
+use crate::drawing::{Fill, Flank, Hatch, Ink as DrawingInk, Item, LineStyle, Path, Point, Stroke, flag};
+use crate::panels::paint::Sheet;
+use crate::panels::theme::Ink;
+use crate::quantity::{number, signed};
+use crate::view::bench::{SeenFlank, SeenPrint, ToothShape};
+use crate::view::{BenchView, WindowView};
+
+/// Draws both flanks over the room that there is.
+pub(super) fn teeth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    ui.spacing_mut().item_spacing.y = 0.0;
+    let [last, before] = &board.prints;
+    let said = match last {
+        None => "No print yet".to_owned(),
+        Some(print) if print.stale => format!("Print, reading {}: stale", print.number),
+        Some(print) => format!("Print, reading {}", print.number),
+    };
+    widget::words(ui, &said, ink.section(), text);
+    let room = ui.available_height().max(ink.scaled(200.0));
+    let foot = ink.scaled(18.0);
+    let each = (0.5 * (room - foot)).min(ink.scaled(240.0));
+    for (k, flank) in [Flank::Drive, Flank::Coast].into_iter().enumerate() {
+        let of = |print: &Option<SeenPrint>| print.as_ref().and_then(|p| p.flanks.get(k).copied().flatten());
+        one(
+            ui,
+            ink,
+            view,
+            each,
+            flank,
+            &Shown {
+                shape: board.tooth,
+                print: of(last),
+                ghost: of(before),
+                clearness: last.as_ref().map(|p| p.clearness),
+                painted: !board.laid.painted.is_empty(),
+            },
+        );
+    }
+    let words = match (last, before) {
+        (Some(_), Some(before)) => format!("Dash-dot: reading {}. Drawn from what the eye read.", before.number),
+        (Some(_), None) => "Drawn from what the eye read: ends, middle, area.".to_owned(),
+        (None, _) => "Paste, roll, then look at the print.".to_owned(),
+    };
+    widget::words(ui, &words, ink.small(), muted);
+}
+
+struct Shown {
+    shape: ToothShape,
+    print: Option<SeenFlank>,
+    ghost: Option<SeenFlank>,
+    /// None where nobody has looked.
+    clearness: Option<f64>,
+    painted: bool,
+}
+
+fn one(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, height: f32, flank: Flank, shown: &Shown) {
+    let width = ui.available_width();
+    let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
+    let numbers = words_of(shown);
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, format!("{}: {numbers}", flank.name())));
+    // In points of the picture at 100 %.
+    let scale = ink.factor();
+    let size = rect.size() / scale;
+    let map = Map::fitted(&shown.shape, size);
+    let mut items = flag(flank, Point::new(0.0, 10.0));
+    items.extend(map.items(flank, shown));
+    Sheet::new(rect.min, scale, view.theme).paint(ui.painter(), &items);
+    let painter = ui.painter();
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    let head = rect.min + vec2(ink.scaled(26.0), ink.scaled(2.0));
+    painter.text(head, egui::Align2::LEFT_TOP, flank.name(), ink.body(), text);
+    painter.text(
+        rect.right_top() + vec2(0.0, ink.scaled(2.0)),
+        egui::Align2::RIGHT_TOP,
+        "top",
+        ink.small(),
+        muted,
+    );
+    let foot = rect.bottom() - ink.scaled(31.0);
+    let at = |x: f32| pos2(x, foot);
+    painter.text(at(rect.left()), egui::Align2::LEFT_TOP, "toe", ink.small(), muted);
+    painter.text(
+        at(rect.center().x),
+        egui::Align2::CENTER_TOP,
+        "root",
+        ink.small(),
+        muted,
+    );
+    painter.text(at(rect.right()), egui::Align2::RIGHT_TOP, "heel", ink.small(), muted);
+    painter.text(
+        pos2(rect.left(), rect.bottom() - ink.scaled(17.0)),
+        egui::Align2::LEFT_TOP,
+        numbers,
+        ink.small(),
+        text,
+    );
+}
+
+fn words_of(shown: &Shown) -> String {
+    match (&shown.print, shown.clearness) {
+        (Some(print), _) => format!(
+            "middle {} long, {} high, {}\u{a0}%",
+            signed(print.centre[0], 2),
+            signed(print.centre[1], 2),
+            number(100.0 * print.area, 0)
+        ),
+        (None, Some(_)) => "too faint to be told from the paste".to_owned(),
+        (None, None) => String::new(),
+    }
+}
+
+/// Where flank coordinates stand.
+struct Map {
+    shape: ToothShape,
+    scale: f64,
+    origin: Point,
+}
+
+/// Points at 100 % above and below a flank, for its words.
+const HEAD: f64 = 20.0;
+const FOOT: f64 = 33.0;
+
+impl Map {
+    fn fitted(shape: &ToothShape, size: Vec2) -> Self {
+        let [a, b] = shape.lower_mm;
+        let [c, d] = shape.upper_mm;
+        let (low, high) = (if a < b { a } else { b }, if c > d { c } else { d });
+        let (width, height) = (f64::from(size.x) - 4.0, f64::from(size.y) - HEAD - FOOT);
+        let (by_width, by_height) = (width / shape.face_width_mm, height / (high - low));
+        let scale = if by_width < by_height { by_width } else { by_height };
+        Self {
+            shape: *shape,
+            scale,
+            origin: Point::new(0.5 * width + 2.0, HEAD + 0.5 * height + 0.5 * scale * (low + high)),
+        }
+    }
+
+    fn point(&self, [x, y]: [f64; 2]) -> Point {
+        let at = |ends: [f64; 2]| ends[0] + 0.5 * (x + 1.0) * (ends[1] - ends[0]);
+        let (low, high) = (at(self.shape.lower_mm), at(self.shape.upper_mm));
+        Point::new(
+            self.origin.x + self.scale * 0.5 * self.shape.face_width_mm * x,
+            self.origin.y - self.scale * (low + 0.5 * (y + 1.0) * (high - low)),
+        )
+    }
+
+    fn items(&self, flank: Flank, shown: &Shown) -> Vec<Item> {
+        let outline = Path::closed([[-1.0, -1.0], [1.0, -1.0], [1.0, 1.0], [-1.0, 1.0]].map(|at| self.point(at)));
+        let plain = |ink| Fill::Plain { ink, opacity: 1.0 };
+        let mut items = Vec::new();
+        if shown.clearness.is_some() || shown.painted {
+            items.push(Item::filled(outline.clone(), plain(DrawingInk::Paste)));
+            items.push(Item::filled(
+                outline.clone(),
+                Fill::Hatched {
+                    hatch: Hatch::Stipple,
+                    ink: DrawingInk::PasteRim,
+                },
+            ));
+        } else {
+            items.push(Item::filled(outline.clone(), plain(DrawingInk::Inset)));
+        }
+        for third in [-1.0 / 3.0, 1.0 / 3.0] {
+            for ends in [[[third, -1.0], [third, 1.0]], [[-1.0, third], [1.0, third]]] {
+                items.push(Item::stroked(
+                    Path::line(self.point(ends[0]), self.point(ends[1])),
+                    Stroke::full(DrawingInk::Line, 0.8),
+                ));
+            }
+        }
+        if let Some(print) = &shown.print {
+            let area = self.area(print);
+            let opacity = 0.45 + 0.55 * shown.clearness.unwrap_or(1.0).clamp(0.0, 1.0);
+            items.push(Item::filled(
+                area.clone(),
+                Fill::Plain {
+                    ink: DrawingInk::Steel,
+                    opacity,
+                },
+            ));
+            items.push(Item::filled(
+                area.clone(),
+                Fill::Hatched {
+                    hatch: Hatch::Level,
+                    ink: DrawingInk::SteelWorn,
+                },
+            ));
+            items.push(Item::stroked(area, Stroke::full(DrawingInk::GhostDark, 1.4)));
+            let middle = self.point(print.centre);
+            for (dx, dy) in [(6.0, 0.0), (0.0, 6.0)] {
+                let line = Path::line(
+                    Point::new(middle.x - dx, middle.y - dy),
+                    Point::new(middle.x + dx, middle.y + dy),
+                );
+                items.push(Item::stroked(line.clone(), Stroke::full(DrawingInk::GhostLight, 3.4)));
+                items.push(Item::stroked(line, Stroke::full(DrawingInk::GhostDark, 1.4)));
+            }
+        }
+        if let Some(ghost) = &shown.ghost {
+            let line = self.area(ghost);
+            items.push(Item::stroked(line.clone(), Stroke::full(DrawingInk::GhostLight, 3.0)));
+            items.push(Item::stroked(
+                line,
+                Stroke::full(DrawingInk::GhostDark, 1.8).styled(LineStyle::DashDot),
+            ));
+        }
+        let style = match flank {
+            Flank::Drive => LineStyle::Full,
+            Flank::Coast => LineStyle::FineDashed,
+        };
+        items.push(Item::stroked(outline, Stroke::full(flank.ink(), 2.0).styled(style)));
+        // What the eye read can reach over the edge by its error; the tooth does not.
+        vec![Item::Clipped {
+            to: crate::drawing::Rect {
+                left: 0.0,
+                top: self.point([1.0, 1.0]).y.min(self.point([-1.0, 1.0]).y) - 2.0,
+                right: self.point([1.0, 0.0]).x + 2.0,
+                bottom: self.point([1.0, -1.0]).y.max(self.point([-1.0, -1.0]).y) + 2.0,
+            },
+            items,
+        }]
+    }
+
+    fn area(&self, print: &SeenFlank) -> Path {
+        Path::closed(print.outline().into_iter().map(|at| self.point(at)))
+    }
+}

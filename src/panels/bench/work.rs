@@ -1,0 +1,162 @@
+//! Parts, and what can be done at each.
+
+use egui::Ui;
+
+use super::desk_state::DeskState;
+use super::{scrolled, widget};
+use crate::panels::theme::Ink;
+use crate::panels::widget::Line;
+use crate::view::bench::Work;
+use crate::view::{AxlePart, BenchView, Command, WindowView};
+
+/// Parts that this axle has, in order.
+fn parts_of(board: &BenchView) -> impl Iterator<Item = AxlePart> + use<'_> {
+    AxlePart::ALL
+        .into_iter()
+        .filter(|part| board.works.iter().any(|w| w.part == *part))
+}
+
+fn label(board: &BenchView, part: AxlePart) -> &'static str {
+    part.label(board.laid.layout, board.laid.depth_shim)
+}
+
+/// The list of parts; those at which nothing can be done now are muted.
+pub(super) fn parts(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView, out: &mut Vec<Command>) {
+    let list = ui.id().with("parts");
+    scrolled(ui, "parts", |ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for part in parts_of(board) {
+            let line = line_of(view, board, part);
+            if widget::line_row(ui, ink, list.with(part), label(board, part), line).clicked() {
+                out.push(Command::ChoosePart(Some(part)));
+            }
+        }
+    });
+}
+
+fn line_of(view: &WindowView<'_>, board: &BenchView, part: AxlePart) -> Line {
+    if view.desk.part == Some(part) {
+        Line::Chosen
+    } else if board.works.iter().any(|w| w.part == part && w.not_now.is_none()) {
+        Line::Plain
+    } else {
+        Line::Idle
+    }
+}
+
+/// What can be done at the chosen part.
+pub(super) fn works(
+    ui: &mut Ui,
+    ink: &Ink,
+    view: &WindowView<'_>,
+    board: &BenchView,
+    state: &mut DeskState,
+    out: &mut Vec<Command>,
+) {
+    let Some(part) = view.desk.part else {
+        ui.add_space(ink.space(8.0));
+        ui.horizontal(|ui| {
+            ui.add_space(ink.space(10.0));
+            let words = if board.finished {
+                "The axle has been handed over."
+            } else {
+                "Choose a part."
+            };
+            widget::words(ui, words, ink.body(), ink.color(|t| t.muted));
+        });
+        return;
+    };
+    scrolled(ui, "works", |ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        rows(ui, ink, view, board, state, part, out);
+    });
+}
+
+fn rows(
+    ui: &mut Ui,
+    ink: &Ink,
+    view: &WindowView<'_>,
+    board: &BenchView,
+    state: &mut DeskState,
+    part: AxlePart,
+    out: &mut Vec<Command>,
+) {
+    let list = ui.id().with(("works", part));
+    let of_part = || board.works.iter().filter(move |w| w.part == part);
+    for work in of_part().filter(|w| w.not_now.is_none()) {
+        let open = state
+            .form
+            .as_ref()
+            .is_some_and(|f| f.part == part && f.name == work.name);
+        if widget::line_row(
+            ui,
+            ink,
+            list.with(&work.name),
+            &work.name,
+            if open { Line::Chosen } else { Line::Plain },
+        )
+        .clicked()
+        {
+            press(view, state, work, out);
+        }
+    }
+    let others = of_part().filter(|w| w.not_now.is_some()).count();
+    if others == 0 {
+        return;
+    }
+    let words = if state.all_work {
+        "Not now, because:"
+    } else {
+        "What cannot be done now ..."
+    };
+    if widget::line_row(ui, ink, list.with("others"), words, Line::Idle).clicked() {
+        state.all_work = !state.all_work;
+    }
+    if state.all_work {
+        for work in of_part() {
+            let Some(why) = &work.not_now else { continue };
+            ui.horizontal_wrapped(|ui| {
+                ui.add_space(ink.space(10.0));
+                let words = format!("{}. {why}", work.name);
+                widget::words(ui, &words, ink.small(), ink.color(|t| t.muted));
+            });
+        }
+    }
+}
+
+/// Work with nothing to fill in is done at once; else its form opens.
+fn press(view: &WindowView<'_>, state: &mut DeskState, work: &Work, out: &mut Vec<Command>) {
+    if work.fields.is_empty() && work.hazards.is_empty() {
+        if let Ok(operation) = work.operation(&work.blank(view.units), view.units) {
+            state.form = None;
+            out.push(Command::Do(Box::new(operation)));
+        }
+    } else {
+        state.open(work, view.units);
+    }
+}
+
+/// Parts with their work below each other, in one column.
+pub(super) fn all(
+    ui: &mut Ui,
+    ink: &Ink,
+    view: &WindowView<'_>,
+    board: &BenchView,
+    state: &mut DeskState,
+    out: &mut Vec<Command>,
+) {
+    let list = ui.id().with("parts");
+    scrolled(ui, "all work", |ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for part in parts_of(board) {
+            let line = line_of(view, board, part);
+            let chosen = line == Line::Chosen;
+            if widget::line_row(ui, ink, list.with(part), label(board, part), line).clicked() {
+                out.push(Command::ChoosePart((!chosen).then_some(part)));
+            }
+            if chosen {
+                ui.indent(part, |ui| rows(ui, ink, view, board, state, part, out));
+            }
+        }
+    });
+}

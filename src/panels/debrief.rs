@@ -1,0 +1,300 @@
+//! The debrief: what was wanted, what is true, what the trainee wrote down; what was hidden; what was done.
+
+use egui::{Align2, Rect, ScrollArea, Sense, Shape, Stroke, Ui, WidgetInfo, WidgetType, pos2, vec2};
+
+use super::in_zone;
+use super::theme::Ink;
+use super::widget::{self, ButtonFace, Rank};
+use crate::quantity::{Units, number};
+use crate::view::bench::DebriefLine;
+use crate::view::{BenchView, Command, DebriefView, Place, SAFETY_NOTE, WindowView};
+
+/// Draws the page over `area`.
+pub(super) fn debrief_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let ink = Ink::new(view.theme, view.text_size);
+    ui.painter().rect_filled(area, 0.0, ink.color(|t| t.panel));
+    let (Some(board), Some(debrief)) = (view.bench, view.debrief) else {
+        return;
+    };
+    let margin = vec2(ink.space(16.0), ink.space(10.0));
+    let head_height = ink.scaled(64.0) + ink.space(12.0);
+    let split = area.top() + head_height;
+    let head = Rect::from_min_max(area.min, pos2(area.right(), split));
+    in_zone(ui, "verdict", head, margin, |ui| verdict(ui, &ink, board, out));
+    let rest = Rect::from_min_max(pos2(area.left(), split), area.max);
+    if ink.large() || area.width() < ink.scaled(1000.0) {
+        in_zone(ui, "all", rest, margin, |ui| {
+            ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+                truth(ui, &ink, view, debrief);
+                hidden(ui, &ink, view, debrief);
+                log(ui, &ink, view, board);
+            });
+        });
+    } else {
+        let x = (area.left() + 0.56 * area.width()).round();
+        let left = Rect::from_min_max(rest.min, pos2(x, rest.bottom()));
+        let right = Rect::from_min_max(pos2(x, rest.top()), rest.max);
+        in_zone(ui, "truth", left, margin, |ui| {
+            ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+                truth(ui, &ink, view, debrief);
+                hidden(ui, &ink, view, debrief);
+                widget::words(ui, SAFETY_NOTE, ink.small(), ink.color(|t| t.muted));
+            });
+        });
+        in_zone(ui, "log", right, margin, |ui| {
+            ScrollArea::vertical()
+                .auto_shrink([false, false])
+                .show(ui, |ui| log(ui, &ink, view, board));
+        });
+        ui.painter().vline(x, rest.y_range(), ink.line(1.0, |t| t.line));
+    }
+    ui.painter().hline(area.x_range(), split, ink.line(1.0, |t| t.line));
+}
+
+fn verdict(ui: &mut Ui, ink: &Ink, board: &BenchView, out: &mut Vec<Command>) {
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    ui.horizontal_centered(|ui| {
+        ui.vertical(|ui| {
+            ui.spacing_mut().item_spacing.y = 0.0;
+            let words = format!("Step {}, axle {}, handed over", board.step, board.seed);
+            widget::words(ui, &words, ink.small(), muted);
+            widget::words(ui, &board.title, ink.page_title(), text);
+            let took = format!(
+                "{}\u{a0}min, {} money for parts, {} tear-downs, {} operations",
+                number(board.minutes, 0),
+                number(board.money, 0),
+                board.tear_downs,
+                board.told_back.len()
+            );
+            widget::words(ui, &took, ink.body(), text);
+        });
+        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+            let face = |label, rank| ButtonFace {
+                label,
+                longest: label,
+                key: "",
+                rank,
+            };
+            if widget::button(ui, ink, &face("Another exercise", Rank::Next)).clicked() {
+                out.push(Command::GoTo(Place::Start));
+            }
+            if !ink.large() && widget::button(ui, ink, &face("Look at the bench", Rank::Plain)).clicked() {
+                out.push(Command::GoTo(Place::Bench));
+            }
+        });
+    });
+}
+
+fn truth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
+    ui.spacing_mut().item_spacing.y = 0.0;
+    let width = ui.available_width();
+    let (rect, response) = ui.allocate_exact_size(vec2(width, ink.scaled(26.0)), Sense::hover());
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, "Truth beside belief"));
+    let painter = ui.painter();
+    let text = ink.color(|t| t.text);
+    painter.text(
+        rect.left_center(),
+        Align2::LEFT_CENTER,
+        "Truth beside belief",
+        ink.zone_title(),
+        text,
+    );
+    let columns = Columns::of(rect, ink);
+    painter.text(
+        pos2(columns.truth, rect.center().y),
+        Align2::RIGHT_CENTER,
+        "truth",
+        ink.section(),
+        text,
+    );
+    painter.text(
+        pos2(columns.belief, rect.center().y),
+        Align2::RIGHT_CENTER,
+        "you",
+        ink.section(),
+        ink.color(|t| t.belief),
+    );
+    painter.hline(rect.x_range(), rect.bottom() - 0.5, ink.line(1.0, |t| t.line));
+    for line in &debrief.lines {
+        truth_row(ui, ink, view.units, line);
+    }
+}
+
+struct Columns {
+    band: [f32; 2],
+    truth: f32,
+    belief: f32,
+    mark: f32,
+}
+
+impl Columns {
+    fn of(rect: Rect, ink: &Ink) -> Self {
+        let mark = rect.right() - ink.scaled(12.0);
+        let belief = mark - ink.scaled(26.0);
+        let truth = belief - ink.scaled(92.0);
+        Self {
+            band: [
+                rect.left() + ink.scaled(170.0).min(0.3 * rect.width()),
+                truth - ink.scaled(92.0),
+            ],
+            truth,
+            belief,
+            mark,
+        }
+    }
+}
+
+fn truth_row(ui: &mut Ui, ink: &Ink, units: Units, line: &DebriefLine) {
+    let width = ui.available_width();
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    let (rect, response) = ui.allocate_exact_size(vec2(width, ink.scaled(48.0)), Sense::hover());
+    let amount = line.range.amount();
+    let fine = match amount {
+        crate::view::bench::Amount::Length => crate::view::bench::Amount::FineLength,
+        other => other,
+    };
+    let truth = line
+        .truth
+        .map_or_else(|| "not together".to_owned(), |v| fine.digits(v, units));
+    let belief = line
+        .belief
+        .map_or_else(|| "not stated".to_owned(), |v| amount.digits(v, units));
+    let verdict = match line.inside() {
+        Some(true) => "inside",
+        Some(false) => "outside",
+        None => "none",
+    };
+    response.widget_info(|| {
+        let words = format!(
+            "{}, wanted {}: truth {truth}, you {belief}, {verdict}",
+            line.name,
+            line.range.text(units)
+        );
+        WidgetInfo::labeled(WidgetType::Label, true, words)
+    });
+    let painter = ui.painter();
+    let columns = Columns::of(rect, ink);
+    painter.text(
+        rect.min + vec2(0.0, ink.scaled(5.0)),
+        Align2::LEFT_TOP,
+        line.name,
+        ink.body(),
+        text,
+    );
+    painter.text(
+        rect.min + vec2(0.0, ink.scaled(23.0)),
+        Align2::LEFT_TOP,
+        line.range.text(units),
+        ink.small(),
+        muted,
+    );
+    let y = rect.center().y;
+    painter.text(pos2(columns.truth, y), Align2::RIGHT_CENTER, truth, ink.section(), text);
+    painter.text(
+        pos2(columns.belief, y),
+        Align2::RIGHT_CENTER,
+        belief,
+        ink.body(),
+        ink.color(|t| t.belief),
+    );
+    if let Some(inside) = line.inside() {
+        mark(ui, ink, pos2(columns.mark, y), inside);
+    }
+    band(ui, ink, columns.band, y, line);
+    ui.painter()
+        .hline(rect.x_range(), rect.bottom() - 0.5, ink.line(1.0, |t| t.hairline));
+}
+
+/// Tick in a circle, or cross in a triangle.
+fn mark(ui: &Ui, ink: &Ink, at: egui::Pos2, inside: bool) {
+    let size = ink.scaled(9.0);
+    let place = |x: f32, y: f32| at + size * vec2(x, y);
+    let painter = ui.painter();
+    if inside {
+        let stroke = Stroke::new(2.0, ink.color(|t| t.good));
+        painter.circle_stroke(at, size, stroke);
+        painter.line(vec![place(-0.45, 0.0), place(-0.1, 0.4), place(0.5, -0.4)], stroke);
+    } else {
+        let stroke = Stroke::new(2.0, ink.color(|t| t.off));
+        painter.add(Shape::closed_line(
+            vec![place(0.0, -1.0), place(1.0, 0.8), place(-1.0, 0.8)],
+            stroke,
+        ));
+        painter.line_segment([place(-0.3, -0.05), place(0.3, 0.5)], stroke);
+        painter.line_segment([place(0.3, -0.05), place(-0.3, 0.5)], stroke);
+    }
+}
+
+/// The wanted band on a line three times as wide, truth as a triangle below, belief as an open circle above.
+#[expect(clippy::cast_possible_truncation, reason = "places on a screen")]
+fn band(ui: &Ui, ink: &Ink, [left, right]: [f32; 2], y: f32, line: &DebriefLine) {
+    if right - left < 40.0 {
+        return;
+    }
+    let [low, high] = line.ends();
+    let span = (high - low).max(1e-9);
+    let (from, to) = (low - span, high + span);
+    let place = |value: f64| {
+        let share = ((value - from) / (to - from)).clamp(0.0, 1.0) as f32;
+        left + share * (right - left)
+    };
+    let painter = ui.painter();
+    let half = ink.scaled(5.0);
+    let whole = Rect::from_min_max(pos2(left, y - half), pos2(right, y + half));
+    // Outside: crossed hatch.
+    let off = ink.line(1.0, |t| t.off);
+    let clipped = painter.with_clip_rect(whole);
+    let mut x = left - 2.0 * half;
+    while x < right {
+        clipped.line_segment([pos2(x, y - half), pos2(x + 2.0 * half, y + half)], off);
+        clipped.line_segment([pos2(x, y + half), pos2(x + 2.0 * half, y - half)], off);
+        x += half;
+    }
+    painter.rect_stroke(whole, 0.0, off, egui::StrokeKind::Inside);
+    let good = Rect::from_min_max(pos2(place(low), y - half), pos2(place(high), y + half));
+    painter.rect_filled(good, 0.0, ink.color(|t| t.good));
+    if let Some(truth) = line.truth {
+        let tip = pos2(place(truth), y + half + 1.0);
+        painter.add(Shape::convex_polygon(
+            vec![tip, tip + vec2(half, 1.8 * half), tip + vec2(-half, 1.8 * half)],
+            ink.color(|t| t.truth),
+            Stroke::NONE,
+        ));
+    }
+    if let Some(belief) = line.belief {
+        let x = place(belief);
+        let stroke = ink.line(2.0, |t| t.belief);
+        painter.circle_stroke(pos2(x, y - 2.2 * half), 0.8 * half, stroke);
+        painter.line_segment([pos2(x, y - 1.4 * half), pos2(x, y + half)], stroke);
+    }
+}
+
+fn hidden(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
+    ui.add_space(ink.space(10.0));
+    widget::words(ui, "What was hidden", ink.zone_title(), ink.color(|t| t.text));
+    ui.spacing_mut().item_spacing.y = 0.0;
+    for (name, [metric, inch]) in &debrief.hidden {
+        let value = match view.units {
+            Units::Metric => metric,
+            Units::Inch => inch,
+        };
+        widget::number_row(ui, ink, name, value);
+    }
+    let [drive, coast] = &debrief.prints;
+    widget::number_row(ui, ink, "Print, drive", drive);
+    widget::number_row(ui, ink, "Print, coast", coast);
+    ui.add_space(ink.space(8.0));
+}
+
+fn log(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    widget::words(ui, "What was done", ink.zone_title(), text);
+    ui.spacing_mut().item_spacing.y = ink.space(1.0);
+    for told in &board.told_back {
+        let title = format!("{}  {}", told.answer.operation, told.title(view.units));
+        widget::words(ui, &title, ink.body(), text);
+        for sentence in told.sentences() {
+            widget::words(ui, &sentence, ink.small(), muted);
+        }
+    }
+}

@@ -1,0 +1,258 @@
+//! The start page: own unfinished attempts at the left, exercises by step in the middle, the chosen one at the right.
+
+use egui::{Rect, ScrollArea, Ui, Vec2, pos2, vec2};
+
+use super::in_zone;
+use super::theme::Ink;
+use super::widget::{self, ButtonFace, Rank, Row};
+use crate::quantity::number;
+use crate::view::bench::ExerciseLine;
+use crate::view::{Command, Place, SAFETY_NOTE, WindowView};
+
+/// Draws the page over `area`.
+pub(super) fn start_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let ink = Ink::new(view.theme, view.text_size);
+    ui.painter().rect_filled(area, 0.0, ink.color(|t| t.panel));
+    let margin = vec2(ink.space(16.0), ink.space(12.0));
+    let thin = ink.line(1.0, |t| t.line);
+    if ink.large() || area.width() < ink.scaled(1000.0) {
+        // The list beside everything else, which scrolls.
+        let x = (area.left() + 0.48 * area.width()).round();
+        let list = Rect::from_min_max(area.min, pos2(x, area.bottom()));
+        let rest = Rect::from_min_max(pos2(x, area.top()), area.max);
+        in_zone(ui, "exercises", list, margin, |ui| exercises(ui, &ink, view, out));
+        in_zone(ui, "rest", rest, margin, |ui| {
+            ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+                chosen(ui, &ink, view, out);
+                ui.add_space(ink.space(12.0));
+                own(ui, &ink, view, out);
+            });
+        });
+        ui.painter().vline(x, area.y_range(), thin);
+        return;
+    }
+    let (left, right) = (ink.space(264.0), (0.3 * area.width()).max(ink.space(360.0)));
+    let (x1, x2) = ((area.left() + left).round(), (area.right() - right).round());
+    let zone = |from: f32, to: f32| Rect::from_min_max(pos2(from, area.top()), pos2(to, area.bottom()));
+    in_zone(ui, "own", zone(area.left(), x1), margin, |ui| own(ui, &ink, view, out));
+    in_zone(ui, "exercises", zone(x1, x2), margin, |ui| {
+        exercises(ui, &ink, view, out);
+    });
+    in_zone(ui, "chosen", zone(x2, area.right()), margin, |ui| {
+        ScrollArea::vertical()
+            .auto_shrink([false, false])
+            .show(ui, |ui| chosen(ui, &ink, view, out));
+    });
+    ui.painter().vline(x1, area.y_range(), thin);
+    ui.painter().vline(x2, area.y_range(), thin);
+}
+
+fn face(label: &str, rank: Rank) -> ButtonFace<'_> {
+    ButtonFace {
+        label,
+        longest: label,
+        key: "",
+        rank,
+    }
+}
+
+/// Own attempts and the other places.
+fn own(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    let start = &view.start;
+    ui.spacing_mut().item_spacing.y = ink.space(4.0);
+    widget::words(ui, "Your attempts", ink.zone_title(), text);
+    if view.bench.is_some_and(|board| !board.finished)
+        && widget::button(ui, ink, &face("Back to the bench", Rank::Next)).clicked()
+    {
+        out.push(Command::GoTo(Place::Bench));
+    }
+    if start.kept.is_empty() {
+        widget::words(ui, "Nothing unfinished.", ink.body(), muted);
+    } else {
+        widget::words(ui, "Go on where you left off:", ink.body(), text);
+    }
+    let list = ui.id().with("kept");
+    let height = (ui.available_height() - ink.scaled(190.0)).max(ink.scaled(120.0));
+    if !start.kept.is_empty() {
+        ScrollArea::vertical()
+            .id_salt("kept")
+            .max_height(height)
+            .auto_shrink([false, true])
+            .show(ui, |ui| {
+                ui.spacing_mut().item_spacing.y = 0.0;
+                // The newest names stand last in the folder.
+                for (index, kept) in start.kept.iter().enumerate().rev() {
+                    let title = format!("{}, axle {}", kept.title, kept.seed);
+                    let second = match kept.operations {
+                        0 => "just begun".to_owned(),
+                        1 => "1 operation so far".to_owned(),
+                        n => format!("{n} operations so far"),
+                    };
+                    let row = Row {
+                        title: &title,
+                        second: &second,
+                        chosen: false,
+                    };
+                    if widget::list_row(ui, ink, list.with(index), &row).clicked() && !start.busy {
+                        out.push(Command::GoOn(index));
+                    }
+                }
+            });
+    }
+    ui.add_space(ink.space(8.0));
+    widget::words(ui, "Or look around", ink.section(), text);
+    ui.horizontal_wrapped(|ui| {
+        for (label, place) in [("Gears", Place::Gears), ("Tooth room", Place::ToothRoom)] {
+            if widget::button(ui, ink, &face(label, Rank::Plain)).clicked() {
+                out.push(Command::GoTo(place));
+            }
+        }
+    });
+    ui.add_space(ink.space(8.0));
+    widget::words(ui, start.kept_in, ink.small(), muted);
+    widget::words(ui, SAFETY_NOTE, ink.small(), text);
+}
+
+/// All exercises, by step.
+fn exercises(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    let start = &view.start;
+    widget::words(ui, "Exercises", ink.zone_title(), text);
+    if start.exercises.is_empty() {
+        widget::words(ui, "No exercise was found.", ink.body(), muted);
+        return;
+    }
+    let list = ui.id().with("exercises");
+    ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        let mut step = 0;
+        for (index, exercise) in start.exercises.iter().enumerate() {
+            if exercise.step != step {
+                step = exercise.step;
+                ui.add_space(ink.space(8.0));
+                widget::words(ui, &format!("Step {step}: {}", step_words(step)), ink.section(), text);
+            }
+            let second = format!(
+                "{}. {}",
+                exercise.aims.first().map_or("", String::as_str),
+                own_best(exercise)
+            );
+            let row = Row {
+                title: &exercise.title,
+                second: &second,
+                chosen: start.chosen == index,
+            };
+            let response = widget::list_row(ui, ink, list.with(index), &row);
+            if response.double_clicked() && !start.busy {
+                out.extend([Command::ChooseExercise(index), Command::Begin]);
+            } else if response.clicked() {
+                out.push(Command::ChooseExercise(index));
+            }
+            if response.gained_focus() {
+                response.scroll_to_me(None);
+            }
+        }
+    });
+}
+
+const fn step_words(step: u32) -> &'static str {
+    match step {
+        1 => "one thing at a time",
+        2 => "one quantity, with its side effects",
+        3 => "a whole build",
+        _ => "a fault to be found",
+    }
+}
+
+fn own_best(exercise: &ExerciseLine) -> String {
+    match (exercise.best, exercise.finished) {
+        (Some(best), _) => format!("Own best: {} points", number(best, 0)),
+        (None, 0) => "Not done yet".to_owned(),
+        (None, 1) => "Done once".to_owned(),
+        (None, n) => format!("Done {n} times"),
+    }
+}
+
+/// The chosen exercise with its button.
+fn chosen(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    let start = &view.start;
+    let Some(exercise) = start.exercises.get(start.chosen) else {
+        return;
+    };
+    ui.spacing_mut().item_spacing.y = ink.space(4.0);
+    widget::words(ui, &exercise.title, ink.page_title(), text);
+    widget::words(ui, &exercise.layout_words(), ink.body(), muted);
+    ui.add_space(ink.space(6.0));
+    ui.horizontal_wrapped(|ui| {
+        widget::words(ui, "Axle number", ink.body(), text);
+        let fewer = ui.add_enabled_ui(start.seed > 1, |ui| {
+            widget::sign(ui, ink, "Axle number smaller", "\u{2212}")
+        });
+        if fewer.inner.clicked() {
+            out.push(Command::ChooseSeed(start.seed - 1));
+        }
+        widget::words(ui, &start.seed.to_string(), ink.section(), text);
+        if widget::sign(ui, ink, "Axle number larger", "+").clicked() {
+            out.push(Command::ChooseSeed(start.seed + 1));
+        }
+    });
+    widget::words(
+        ui,
+        "Each number is another axle with the same things wrong in other sizes.",
+        ink.small(),
+        muted,
+    );
+    ui.add_space(ink.space(4.0));
+    let label = if start.busy {
+        "The axle is being brought ..."
+    } else {
+        "Begin"
+    };
+    let begin = ui.add_enabled_ui(!start.busy, |ui| widget::button(ui, ink, &face(label, Rank::Next)));
+    if begin.inner.clicked() && !start.busy {
+        out.push(Command::Begin);
+    }
+    if let Some(said) = start.said {
+        widget::words(ui, said, ink.body(), ink.color(|t| t.off));
+    }
+    ui.add_space(ink.space(8.0));
+    section(ui, ink, "What it teaches");
+    for aim in &exercise.aims {
+        bullet(ui, ink, aim);
+    }
+    ui.add_space(ink.space(8.0));
+    section(ui, ink, "The job");
+    widget::words(ui, &exercise.told, ink.body(), text);
+    ui.add_space(ink.space(8.0));
+    widget::words(ui, &own_best(exercise), ink.body(), muted);
+}
+
+fn section(ui: &mut Ui, ink: &Ink, title: &str) {
+    let response = widget::words(ui, title, ink.section(), ink.color(|t| t.text));
+    let rect = response.rect;
+    let right = ui.max_rect().right();
+    ui.painter()
+        .hline(rect.left()..=right, rect.bottom() + 2.0, ink.line(1.0, |t| t.line));
+    ui.add_space(ink.space(2.0));
+}
+
+/// A dash with its sentence, which hangs.
+fn bullet(ui: &mut Ui, ink: &Ink, sentence: &str) {
+    let text = ink.color(|t| t.text);
+    let indent = ink.space(14.0);
+    let galley = ui
+        .painter()
+        .layout(sentence.to_owned(), ink.body(), text, ui.available_width() - indent);
+    let size = Vec2::new(ui.available_width(), galley.size().y);
+    let (rect, response) = ui.allocate_exact_size(size, egui::Sense::hover());
+    response.widget_info(|| egui::WidgetInfo::labeled(egui::WidgetType::Label, true, sentence));
+    let first = galley.rows.first().map_or(ink.scaled(18.0), |row| row.height());
+    ui.painter().hline(
+        rect.left()..=rect.left() + 0.55 * indent,
+        rect.top() + 0.5 * first,
+        ink.line(1.4, |t| t.text),
+    );
+    ui.painter().galley(rect.min + vec2(indent, 0.0), galley, text);
+}

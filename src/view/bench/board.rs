@@ -1,0 +1,293 @@
+//! The bench in one value, made anew after each operation.
+
+use super::readings::{Reading, SeenPrint};
+use super::start::layout_words;
+use super::{Amount, Laid, Work, offer, words};
+use crate::bench::{Answer, Bench, Measurand, Note, Operation};
+use crate::exercise::{Attempt, Seen, Window};
+use crate::gear::GearSet;
+use crate::numerics::math;
+use crate::quantity::Units;
+
+/// What the bench shows.
+#[derive(Debug, Clone, PartialEq)]
+pub struct BenchView {
+    /// Title on the card.
+    pub title: String,
+    /// 1 to 4.
+    pub step: u32,
+    /// Which axle of the exercise.
+    pub seed: u64,
+    /// The layout in words.
+    pub layout: String,
+    /// What is told.
+    pub told: Vec<String>,
+    /// What is wanted.
+    pub wanted: Vec<Wanted>,
+    /// How the card has the dial's stem laid.
+    pub stem: &'static str,
+    /// Which parts are where.
+    pub laid: Laid,
+    /// All work.
+    pub works: Vec<Work>,
+    /// What was done and answered, in order.
+    pub told_back: Vec<Told>,
+    /// Measurements, in order.
+    pub readings: Vec<Reading>,
+    /// The set-up sheet.
+    pub notes: Vec<Note>,
+    /// The last print and the one before.
+    pub prints: [Option<SeenPrint>; 2],
+    /// Shape of a tooth's flank.
+    pub tooth: ToothShape,
+    /// Minutes so far.
+    pub minutes: f64,
+    /// Money so far.
+    pub money: f64,
+    /// Tear-downs so far.
+    pub tear_downs: u32,
+    /// Hints that the card holds, and how many were given.
+    pub hints: [usize; 2],
+    /// Whether the axle has been handed over.
+    pub finished: bool,
+}
+
+/// The working flank unrolled, mm.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct ToothShape {
+    /// Length.
+    pub face_width_mm: f64,
+    /// Height of the lower edge at toe and heel.
+    pub lower_mm: [f64; 2],
+    /// Height of the upper edge at toe and heel.
+    pub upper_mm: [f64; 2],
+}
+
+impl ToothShape {
+    /// Of a gear set.
+    pub fn of(gears: &GearSet) -> Self {
+        let pitch = gears.pitch();
+        let (sin, cos) = math::sin_cos(pitch.wheel_pitch_angle_rad);
+        let height = |x: f64, y: f64| {
+            let (r, z) = gears.blank().place_mm(x, y);
+            (r - pitch.wheel_mean_radius_mm) * cos - (z - pitch.wheel_crossing_to_mean_mm) * sin
+        };
+        Self {
+            face_width_mm: gears.design().wheel_face_width_mm,
+            lower_mm: [height(-1.0, -1.0), height(1.0, -1.0)],
+            upper_mm: [height(-1.0, 1.0), height(1.0, 1.0)],
+        }
+    }
+}
+
+/// A row of what is wanted.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Wanted {
+    /// What of.
+    pub name: &'static str,
+    /// Which range.
+    pub range: WantedRange,
+    /// What stands on the set-up sheet for it.
+    pub written: Option<f64>,
+    /// Whether what stands there is stale.
+    pub stale: bool,
+}
+
+/// A wanted range.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum WantedRange {
+    /// From, to.
+    Between(Amount, f64, f64),
+    /// No more than this.
+    AtMost(Amount, f64),
+    /// This, and never more than that.
+    Never(Amount, f64, f64),
+}
+
+impl WantedRange {
+    /// As the card says it.
+    pub fn text(&self, units: Units) -> String {
+        match *self {
+            Self::Between(amount, low, high) => {
+                format!("{} to {}", amount.digits(low, units), amount.text(high, units))
+            }
+            Self::AtMost(amount, most) => format!("{} at most", amount.text(most, units)),
+            Self::Never(amount, wanted, most) => {
+                format!("{}, at most {}", amount.digits(wanted, units), amount.text(most, units))
+            }
+        }
+    }
+
+    /// The kind of its numbers.
+    pub const fn amount(&self) -> Amount {
+        match self {
+            Self::Between(amount, ..) | Self::AtMost(amount, _) | Self::Never(amount, ..) => *amount,
+        }
+    }
+}
+
+/// One thing that was done, and what came back.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Told {
+    /// What was done.
+    pub operation: Operation,
+    /// What came back.
+    pub answer: Answer,
+}
+
+impl Told {
+    /// What was done, in words.
+    pub fn title(&self, units: Units) -> String {
+        words::operation(&self.operation, units)
+    }
+
+    /// Whether it was a prediction.
+    pub fn is_prediction(&self) -> bool {
+        matches!(self.operation, Operation::Predict { .. })
+    }
+
+    /// Numbers of the operation: what it took.
+    pub fn took(&self) -> String {
+        let mut parts = Vec::new();
+        if self.answer.minutes > 0.0 {
+            parts.push(Amount::Minutes.text(self.answer.minutes, Units::Metric));
+        }
+        if self.answer.money > 0.0 {
+            parts.push(format!("{} money", crate::quantity::number(self.answer.money, 0)));
+        }
+        parts.join(", ")
+    }
+
+    /// Everything that was said in answer, sentence by sentence.
+    pub fn sentences(&self) -> Vec<String> {
+        let answer = &self.answer;
+        let mut all = Vec::new();
+        all.extend(answer.refused.as_ref().map(|why| format!("Not done. {why}")));
+        all.extend(
+            answer
+                .cautions
+                .iter()
+                .map(|caution| format!("Unsafe: {} It was not.", caution.text().trim_end_matches('.'))),
+        );
+        all.extend(answer.noticed.iter().cloned());
+        if !answer.spoiled.is_empty() {
+            let parts: Vec<&str> = answer.spoiled.iter().map(|p| p.name()).collect();
+            all.push(format!("Spoiled: {}.", parts.join(", ")));
+        }
+        if !answer.stale.is_empty() {
+            let records: Vec<String> = answer.stale.iter().map(u32::to_string).collect();
+            all.push(format!("No longer true: reading {}.", records.join(", ")));
+        }
+        all
+    }
+}
+
+impl BenchView {
+    /// Of an attempt; `done` are its operations, in order, those refused included.
+    pub fn new(attempt: &Attempt, done: &[Operation], tooth: ToothShape) -> Self {
+        let (seen, bench) = (attempt.seen(), attempt.bench());
+        Self::of(&seen, bench, attempt.seed(), done, tooth)
+    }
+
+    fn of(seen: &Seen, bench: &Bench, seed: u64, done: &[Operation], tooth: ToothShape) -> Self {
+        let laid = Laid::of(bench);
+        let tools = &bench.setting().tools;
+        let mut prints = seen.records.iter().rev().filter_map(SeenPrint::of);
+        let given = done.iter().filter(|o| matches!(o, Operation::Hint { .. })).count();
+        Self {
+            title: seen.card.title.clone(),
+            step: seen.card.step,
+            seed,
+            layout: layout_words(seen.card.layout, seen.card.depth_shim),
+            told: seen.card.told.clone(),
+            wanted: wanted(seen),
+            stem: words::stem(seen.card.targets.stem),
+            works: if seen.finished {
+                Vec::new()
+            } else {
+                offer::works(bench, seen, &laid)
+            },
+            told_back: done
+                .iter()
+                .zip(&seen.answers)
+                .map(|(operation, answer)| Told {
+                    operation: operation.clone(),
+                    answer: answer.clone(),
+                })
+                .collect(),
+            readings: seen
+                .records
+                .iter()
+                .map(|record| Reading::of(record, tools, &seen.notes))
+                .collect(),
+            notes: seen.notes.clone(),
+            prints: [prints.next(), prints.next()],
+            tooth,
+            minutes: seen.minutes,
+            money: seen.money,
+            tear_downs: seen.tear_downs,
+            hints: [seen.card.hints.len(), given],
+            finished: seen.finished,
+            laid,
+        }
+    }
+}
+
+fn wanted(seen: &Seen) -> Vec<Wanted> {
+    let targets = &seen.card.targets;
+    let between = |amount, window: Window| WantedRange::Between(amount, window.low, window.high);
+    let last = |fits: fn(Measurand) -> bool| {
+        let note = seen.notes.iter().rev().find(|n| fits(n.what));
+        (note.map(|n| n.value), note.is_some_and(|n| n.stale))
+    };
+    // The last value of each tooth, as long as it stands.
+    let mut teeth: Vec<(u32, f64)> = Vec::new();
+    for note in seen.notes.iter().rev() {
+        if let Measurand::Lash { tooth } = note.what
+            && !note.stale
+            && !teeth.iter().any(|(t, _)| *t == tooth)
+        {
+            teeth.push((tooth, note.value));
+        }
+    }
+    let values = || teeth.iter().map(|(_, value)| *value);
+    let tightest = values().reduce(|a, b| if b < a { b } else { a });
+    let loosest = values().reduce(|a, b| if b > a { b } else { a });
+    let lash = match tightest {
+        Some(value) => (Some(value), false),
+        None => last(|what| matches!(what, Measurand::Lash { .. })),
+    };
+    let spread = tightest
+        .zip(loosest)
+        .filter(|_| teeth.len() > 1)
+        .map(|(low, high)| high - low);
+    let row = |name, range, (written, stale)| Wanted {
+        name,
+        range,
+        written,
+        stale,
+    };
+    vec![
+        row(
+            "Pinion nut",
+            WantedRange::Never(Amount::NutTorque, targets.nut_torque_nm, targets.most_nut_torque_nm),
+            last(|what| matches!(what, Measurand::NutTorque {})),
+        ),
+        row(
+            "Turning torque, pinion alone",
+            between(Amount::HandTorque, targets.pinion_torque_nm),
+            last(|what| matches!(what, Measurand::RollingTorque {})),
+        ),
+        row(
+            "Side bearings add",
+            between(Amount::HandTorque, targets.side_torque_nm),
+            (None, false),
+        ),
+        row("Lash, tightest", between(Amount::Length, targets.lash_mm), lash),
+        row(
+            "Lash, spread",
+            WantedRange::AtMost(Amount::Length, targets.lash_spread_mm),
+            (spread, false),
+        ),
+    ]
+}

@@ -1,0 +1,114 @@
+//! The end of an attempt: what is true of the axle, beside what the trainee wrote down.
+
+use super::{Amount, BenchView, WantedRange};
+use crate::exercise::{Attempt, Outcome};
+use crate::quantity::{Units, deviation, number, signed};
+
+/// What the debrief shows. It is made only of an axle that has been handed over.
+#[derive(Debug, Clone, PartialEq)]
+pub struct DebriefView {
+    /// What was wanted, true and believed.
+    pub lines: Vec<DebriefLine>,
+    /// What was hidden: name, and value in either unit.
+    pub hidden: Vec<(&'static str, [String; 2])>,
+    /// True prints in words: drive, coast.
+    pub prints: [String; 2],
+}
+
+/// One wanted value.
+#[derive(Debug, Clone, PartialEq)]
+pub struct DebriefLine {
+    /// What of.
+    pub name: &'static str,
+    /// Which range was wanted.
+    pub range: WantedRange,
+    /// What is true; none where it is not together.
+    pub truth: Option<f64>,
+    /// What stood on the sheet.
+    pub belief: Option<f64>,
+}
+
+impl DebriefLine {
+    /// The range as a pair of numbers.
+    pub fn ends(&self) -> [f64; 2] {
+        match self.range {
+            WantedRange::Between(_, low, high) | WantedRange::Never(_, low, high) => [low, high],
+            WantedRange::AtMost(_, most) => [0.0, most],
+        }
+    }
+
+    /// Whether the truth lies inside.
+    pub fn inside(&self) -> Option<bool> {
+        let [low, high] = self.ends();
+        self.truth.map(|value| value >= low && value <= high)
+    }
+}
+
+impl DebriefView {
+    /// Of an attempt with its board; none before the axle has been handed over.
+    pub fn new(attempt: &Attempt, board: &BenchView) -> Option<Self> {
+        attempt.is_finished().then(|| Self::of(&attempt.outcome(), board))
+    }
+
+    fn of(outcome: &Outcome, board: &BenchView) -> Self {
+        let lash = outcome.lash_mm;
+        let truths = [
+            None,
+            outcome.pinion_torque_nm,
+            outcome.side_torque_nm,
+            lash.map(|[low, _]| low),
+            lash.map(|[low, high]| high - low),
+        ];
+        let lines = board
+            .wanted
+            .iter()
+            .zip(truths)
+            // The nut's torque is a means, not an end.
+            .skip(1)
+            .map(|(wanted, truth)| DebriefLine {
+                name: wanted.name,
+                range: wanted.range,
+                truth,
+                belief: wanted.written,
+            })
+            .collect();
+        let either = |value: Option<f64>, of: fn(f64, Units) -> String| {
+            [Units::Metric, Units::Inch]
+                .map(|units| value.map_or_else(|| "not together".to_owned(), |value| of(value, units)))
+        };
+        let force = |value: f64, _: Units| format!("{}\u{a0}kN", number(1.0e-3 * value, 2));
+        let placement = outcome.placement;
+        let hidden = vec![
+            ("Pinion, out +", either(placement.map(|p| p.pinion_axial_mm), deviation)),
+            (
+                "Ring gear, out +",
+                either(placement.map(|p| p.wheel_axial_mm), deviation),
+            ),
+            ("Offset, more +", either(placement.map(|p| p.offset_mm), deviation)),
+            ("Pinion preload", either(outcome.pinion_preload_n, force)),
+            ("Side preload", either(outcome.side_preload_n, force)),
+            (
+                "Face runout",
+                either(Some(outcome.wheel_face_runout_mm), |v, u| Amount::FineLength.text(v, u)),
+            ),
+        ];
+        let print = |k: usize| {
+            let flank = outcome.flanks.as_ref().and_then(|flanks| flanks.get(k));
+            match flank.map(|f| f.pattern) {
+                None => "not together".to_owned(),
+                Some(None) => "nothing is marked".to_owned(),
+                Some(Some(pattern)) => format!(
+                    "{}\u{a0}% of the flank, length {}, height {}",
+                    number(100.0 * pattern.area_fraction, 0),
+                    signed(pattern.centroid[0], 2),
+                    signed(pattern.centroid[1], 2)
+                ),
+            }
+        };
+        Self {
+            lines,
+            hidden,
+            prints: [print(0), print(1)],
+        }
+    }
+}

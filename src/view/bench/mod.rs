@@ -1,0 +1,30 @@
+//! The bench as the trainee sees it: card, parts, work, answers, readings, set-up sheet.
+//!
+//! Everything is made of what may be known ([`crate::exercise::Seen`]) and of which parts are where ([`Laid`]); none of these
+//! types can hold a truth. [`Work`] is an operation with its fields as a form, `offer` the table of them.
+
+mod amount;
+mod board;
+mod debrief;
+mod laid;
+mod offer;
+mod part;
+mod readings;
+mod slip;
+mod start;
+mod words;
+mod work;
+
+pub use amount::Amount;
+pub use board::{BenchView, Told, ToothShape, Wanted, WantedRange};
+pub use debrief::{DebriefLine, DebriefView};
+pub use laid::{CapsOn, Laid};
+pub use part::AxlePart;
+pub use readings::{Face, Reading, SeenFlank, SeenPrint, Shown, remark};
+pub use slip::{SLIP_ROWS, SURE, finish, hint, note, predict};
+pub use start::{ExerciseLine, KeptLine, StartView};
+pub use words::{
+    amount as amount_of, measurand as measurand_words, operation as operation_words, outcomes, predicted, stem,
+    tool as tool_words,
+};
+pub use work::{Entry, Field, FieldKind, Filled, Hazard, Piece, Work};

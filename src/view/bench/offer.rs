@@ -1,0 +1,861 @@
+//! What can be done at each part as things stand: the table of all work, in the trade's words.
+
+use serde_json::{Value, json};
+
+use super::work::{Field, FieldKind, Hazard, Piece, Work};
+use super::{Amount, AxlePart, CapsOn, Laid, words};
+use crate::axle::SideSetting;
+use crate::bench::{
+    Bench, Caution, Instrument, Level, Measurand, Operation, Part, Ring, ShimPlace, Side, StemChoice, Tariff,
+};
+use crate::exercise::Seen;
+
+/// How it is known whether something can be done.
+enum Now<'a> {
+    /// It is tried on a copy of the bench; what refuses it is something that anybody sees.
+    Try,
+    /// By what is in its place; else why not.
+    If(bool, &'a str),
+}
+
+/// All work of an axle, done or not possible now.
+pub(super) fn works(bench: &Bench, seen: &Seen, laid: &Laid) -> Vec<Work> {
+    let mut table = Table {
+        bench,
+        seen,
+        laid,
+        works: Vec::new(),
+    };
+    table.whole_axle();
+    table.ring_gear();
+    table.pinion();
+    table.bearings();
+    table.shims_and_spacer();
+    table.nut_and_seal();
+    table.carrier();
+    table.sides();
+    table.case_and_kit();
+    table.works
+}
+
+struct Table<'a> {
+    bench: &'a Bench,
+    seen: &'a Seen,
+    laid: &'a Laid,
+    works: Vec<Work>,
+}
+
+fn number(name: &'static str, at: &'static str, amount: Amount, start: Option<f64>) -> Field {
+    Field {
+        name,
+        at,
+        kind: FieldKind::Number { amount, start },
+        options: Vec::new(),
+    }
+}
+
+fn tick(name: &'static str, at: &'static str, start: bool) -> Field {
+    Field {
+        name,
+        at,
+        kind: FieldKind::Tick { start },
+        options: Vec::new(),
+    }
+}
+
+fn choice(name: &'static str, at: &'static str, options: Vec<(String, Value)>, start: usize) -> Field {
+    let (words, values) = options.into_iter().unzip();
+    Field {
+        name,
+        at,
+        kind: FieldKind::Choice { options: words, start },
+        options: values,
+    }
+}
+
+fn said(options: &[(&str, Value)]) -> Vec<(String, Value)> {
+    options
+        .iter()
+        .map(|(word, value)| ((*word).to_owned(), value.clone()))
+        .collect()
+}
+
+impl Table<'_> {
+    fn add(&mut self, part: AxlePart, name: impl Into<String>, template: Value, fields: Vec<Field>, now: Now<'_>) {
+        let mut template = template;
+        // Fields that start with something stand in the operation that is tried.
+        for field in &fields {
+            let start = match &field.kind {
+                FieldKind::Number { start, amount } => {
+                    start.map(|v| if *amount == Amount::Count { json!(0) } else { json!(v) })
+                }
+                FieldKind::Choice { start, .. } => field.options.get(*start).cloned(),
+                FieldKind::Tick { start } => Some(json!(start)),
+                FieldKind::Pieces { .. } | FieldKind::Text => None,
+            };
+            if let (Some(start), Some(place)) = (start, template.pointer_mut(field.at)) {
+                *place = start;
+            }
+        }
+        let operation = serde_json::from_value::<Operation>(template.clone()).ok();
+        let not_now = match (now, &operation) {
+            (Now::If(true, _), _) => None,
+            (Now::If(false, why), _) => Some(why.to_owned()),
+            (Now::Try, Some(operation)) => self.bench.clone().apply(operation).refused,
+            (Now::Try, None) => Some("This program does not know how.".to_owned()),
+        };
+        let hazards = if template.get("precautions").is_some() {
+            self.hazards(&template, &fields)
+        } else {
+            Vec::new()
+        };
+        let named = template.get("do").and_then(Value::as_str).unwrap_or_default();
+        self.works.push(Work {
+            part,
+            name: name.into(),
+            minutes: Tariff::default().minutes_of(named),
+            reads: named == "measure",
+            fields,
+            hazards,
+            not_now,
+            template,
+        });
+    }
+
+    /// Hazards of the operation with any option of its first choice.
+    fn hazards(&self, template: &Value, fields: &[Field]) -> Vec<Hazard> {
+        let mut tried = vec![template.clone()];
+        if let Some(field) = fields.iter().find(|f| !f.options.is_empty()) {
+            for option in &field.options {
+                let mut other = template.clone();
+                if let Some(place) = other.pointer_mut(field.at) {
+                    place.clone_from(option);
+                }
+                tried.push(other);
+            }
+        }
+        let mut cautions: Vec<Caution> = Vec::new();
+        for operation in tried.into_iter().filter_map(|v| serde_json::from_value(v).ok()) {
+            for caution in self.bench.cautions(&operation) {
+                if !cautions.contains(&caution) {
+                    cautions.push(caution);
+                }
+            }
+        }
+        cautions
+            .into_iter()
+            .map(|caution| Hazard {
+                text: caution.text(),
+                precaution: words::precaution(caution.precaution()),
+                value: json!(caution.precaution()),
+            })
+            .collect()
+    }
+
+    /// Instruments on the bench that a quantity is read with.
+    fn tools(&self, fits: fn(&Instrument) -> bool) -> Field {
+        let tools = &self.bench.setting().tools;
+        let options = tools
+            .iter()
+            .filter(|tool| fits(&tool.instrument))
+            .map(|tool| (words::tool(&tool.name), json!(tool.name)))
+            .collect();
+        choice("With", "/instrument", options, 0)
+    }
+
+    fn measure(&mut self, part: AxlePart, name: &str, what: Measurand, fits: fn(&Instrument) -> bool, now: Now<'_>) {
+        let fields = vec![self.tools(fits), again()];
+        self.add(part, name, reading(what), fields, now);
+    }
+
+    fn whole_axle(&mut self) {
+        let part = AxlePart::Axle;
+        let levels = [
+            (Level::Caps, "caps"),
+            (Level::Carrier, "carrier"),
+            (Level::Wheel, "wheel"),
+            (Level::Nut, "nut"),
+            (Level::Pinion, "pinion"),
+            (Level::Bearings, "bearings"),
+        ];
+        let options = levels
+            .into_iter()
+            .map(|(level, value)| (words::level(level).to_owned(), json!(value)))
+            .collect();
+        let anything = self.laid.carrier_in
+            || self.laid.pinion_in
+            || self.laid.wheel_on
+            || self.laid.rings_on.contains(&true)
+            || self.laid.set_up_bearings;
+        self.add(
+            part,
+            "Take apart",
+            json!({"do": "take_apart", "to": "carrier", "precautions": []}),
+            vec![choice("As far as", "/to", options, 1)],
+            Now::If(anything, "There is nothing together."),
+        );
+        let parts = Part::ALL.map(|p| (p.name().to_owned(), json!(p)));
+        let records = self.seen.records.iter().map(|record| Piece {
+            number: record.number,
+            words: format!("{}: {}", record.number, words::measurand(record.what)),
+            labelled_mm: None,
+            fitted: false,
+        });
+        let evidence = Field {
+            name: "Readings that show it",
+            at: "/evidence",
+            kind: FieldKind::Pieces {
+                pieces: records.collect(),
+                sum: false,
+            },
+            options: Vec::new(),
+        };
+        self.add(
+            part,
+            "Condemn a part",
+            json!({"do": "condemn", "part": "gears", "reason": "", "evidence": []}),
+            vec![
+                choice("Part", "/part", parts.to_vec(), 7),
+                Field {
+                    name: "Why",
+                    at: "/reason",
+                    kind: FieldKind::Text,
+                    options: Vec::new(),
+                },
+                evidence,
+            ],
+            Now::If(
+                !self.seen.records.is_empty(),
+                "A part is condemned with evidence: take a reading that shows it.",
+            ),
+        );
+    }
+
+    fn ring_gear(&mut self) {
+        let part = AxlePart::RingGear;
+        let laid = self.laid;
+        let mesh = Now::If(laid.in_mesh, "The gears are not in mesh.");
+        let stems = [
+            StemChoice::SquareToTrace,
+            StemChoice::AlongMotion,
+            StemChoice::AlongNormal,
+        ];
+        let stems = stems.map(|stem| (words::stem(stem).to_owned(), json!(stem))).to_vec();
+        let fields = vec![
+            number("Tooth in mesh", "/what/tooth", Amount::Count, Some(0.0)),
+            self.tools(|i| matches!(i, Instrument::Dial(_))),
+            choice("Stem", "/stem", stems, 0),
+            again(),
+        ];
+        self.add(
+            part,
+            "Rock for lash",
+            reading(Measurand::Lash { tooth: 0 }),
+            fields,
+            mesh,
+        );
+        let teeth = self.bench.setting().axle.gears().wheel_teeth;
+        let at = |starts: &[u32]| -> Value {
+            starts
+                .iter()
+                .flat_map(|s| (0..3).map(move |k| (s + k) % teeth))
+                .collect()
+        };
+        let places = vec![
+            ("three, at one place".to_owned(), at(&[0])),
+            ("three, at two places".to_owned(), at(&[0, teeth / 2])),
+            ("three, at three places".to_owned(), at(&[0, teeth / 3, 2 * teeth / 3])),
+        ];
+        let films = said(&[
+            ("wiped thin", json!("thin")),
+            ("as usual", json!("usual")),
+            ("thick", json!("thick")),
+        ]);
+        self.add(
+            part,
+            "Brush paste on",
+            json!({"do": "brush_paste", "teeth": [], "film": "usual"}),
+            vec![choice("Teeth", "/teeth", places, 0), choice("Film", "/film", films, 1)],
+            Now::If(laid.wheel_on, "There is no ring gear to paint."),
+        );
+        let ready = !laid.painted.is_empty() && laid.in_mesh;
+        self.add(
+            part,
+            "Roll the painted teeth",
+            json!({"do": "roll", "drag_nm": 0.0, "passes": 1}),
+            vec![
+                number("Drag on the ring gear", "/drag_nm", Amount::NutTorque, Some(20.0)),
+                number("Passes each way", "/passes", Amount::Count, Some(4.0)),
+            ],
+            Now::If(ready, "Paste on the teeth and gears in mesh come first."),
+        );
+        self.add(
+            part,
+            "Look at the print",
+            reading(Measurand::Print {}),
+            vec![self.tools(|i| matches!(i, Instrument::Eye))],
+            Now::If(laid.rolled, "Painted teeth have to be rolled through the mesh first."),
+        );
+        self.ring_gear_at_the_bench();
+    }
+
+    fn ring_gear_at_the_bench(&mut self) {
+        let part = AxlePart::RingGear;
+        let laid = self.laid;
+        let turns = || {
+            Now::If(
+                laid.wheel_on && laid.carrier_held,
+                "The carrier with the ring gear has to turn in its bearings.",
+            )
+        };
+        self.measure(
+            part,
+            "Face runout",
+            Measurand::WheelFaceRunout {},
+            |i| matches!(i, Instrument::Dial(_)),
+            turns(),
+        );
+        self.measure(
+            part,
+            "Radial runout",
+            Measurand::WheelRadialRunout {},
+            |i| matches!(i, Instrument::Dial(_)),
+            turns(),
+        );
+        self.add(
+            part,
+            "Heat",
+            json!({"do": "heat_wheel", "to_c": 0.0, "precautions": []}),
+            vec![number("To", "/to_c", Amount::Celsius, Some(80.0))],
+            Now::Try,
+        );
+        self.measure(
+            part,
+            "Temperature",
+            Measurand::WheelTemperature {},
+            |i| matches!(i, Instrument::Thermometer(_)),
+            Now::If(true, ""),
+        );
+        self.add(
+            part,
+            "Wait",
+            json!({"do": "wait", "minutes": 0.0}),
+            vec![number("For", "/minutes", Amount::Minutes, Some(15.0))],
+            Now::If(true, ""),
+        );
+        self.add(
+            part,
+            "Draw on with its bolts",
+            json!({"do": "fit_wheel", "crosswise": true, "precautions": []}),
+            vec![tick("Crosswise", "/crosswise", false)],
+            Now::Try,
+        );
+        self.add(
+            part,
+            "Torque its bolts",
+            json!({"do": "tighten_ring_bolts", "thread_lock": true}),
+            vec![tick("Thread-locking", "/thread_lock", false)],
+            Now::Try,
+        );
+        self.add(part, "Take off", json!({"do": "remove_wheel"}), Vec::new(), Now::Try);
+        for what in ["wheel_seat", "threads"] {
+            self.clean(part, what, Now::Try);
+        }
+        self.clean(
+            part,
+            "teeth",
+            Now::If(!laid.painted.is_empty(), "No paste is on the teeth."),
+        );
+        self.replace(part, Part::RingBolts);
+    }
+
+    fn clean(&mut self, part: AxlePart, what: &str, now: Now<'_>) {
+        let name = serde_json::from_value(json!(what)).map_or("Clean", words::cleaned);
+        let template = json!({"do": "clean", "what": what, "precautions": []});
+        self.add(part, name, template, Vec::new(), now);
+    }
+
+    fn replace(&mut self, part: AxlePart, of: Part) {
+        let name = format!("New {} from the shelf", of.name());
+        self.add(part, name, json!({"do": "replace", "part": of}), Vec::new(), Now::Try);
+    }
+
+    fn turn_and_push(&mut self, part: AxlePart, what: &str, held: bool, why: &str) {
+        self.add(
+            part,
+            "Turn",
+            json!({"do": "turn", "what": what, "turns": 0.0}),
+            vec![number("Turns", "/turns", Amount::Turns, Some(10.0))],
+            Now::If(held, why),
+        );
+        let ways = said(&[("into mesh", json!("mesh")), ("out of mesh", json!("apart"))]);
+        self.add(
+            part,
+            "Push along its axis",
+            json!({"do": "push", "what": what, "toward": "mesh"}),
+            vec![choice("Which way", "/toward", ways, 0)],
+            Now::If(held, why),
+        );
+    }
+
+    fn pinion(&mut self) {
+        let part = AxlePart::Pinion;
+        let laid = self.laid;
+        let why = "There is no pinion held in its bearings.";
+        self.add(part, "Put in", json!({"do": "insert_pinion"}), Vec::new(), Now::Try);
+        self.add(part, "Take out", json!({"do": "remove_pinion"}), Vec::new(), Now::Try);
+        self.turn_and_push(part, "pinion", laid.pinion_held, why);
+        self.add(
+            part,
+            "Read the numbers",
+            json!({"do": "compare_numbers"}),
+            Vec::new(),
+            Now::Try,
+        );
+        let cartridge = !laid.layout.has_cartridge() || laid.cartridge_bolted;
+        let reachable = laid.pinion_held && cartridge && !laid.carrier_in;
+        self.measure(
+            part,
+            "Gauge its depth",
+            Measurand::PinionDepth {},
+            |i| matches!(i, Instrument::DepthGauge(_)),
+            Now::If(
+                reachable,
+                if laid.carrier_in {
+                    "The arbor lies in the carrier's bores: lift the carrier out first."
+                } else {
+                    why
+                },
+            ),
+        );
+        let dial: fn(&Instrument) -> bool = |i| matches!(i, Instrument::Dial(_));
+        self.measure(
+            part,
+            "End play",
+            Measurand::PinionEndPlay {},
+            dial,
+            Now::If(laid.pinion_held, why),
+        );
+        self.measure(
+            part,
+            "Runout",
+            Measurand::PinionRunout {},
+            dial,
+            Now::If(laid.pinion_held, why),
+        );
+    }
+
+    fn bearings(&mut self) {
+        for (ring, value, part, short) in [
+            (Ring::HeadCup, "head_cup", AxlePart::HeadBearing, "cup"),
+            (Ring::HeadCone, "head_cone", AxlePart::HeadBearing, "cone"),
+            (Ring::TailCup, "tail_cup", AxlePart::TailBearing, "cup"),
+        ] {
+            let on = self.laid.rings_on.get(ring as usize).copied().unwrap_or(false);
+            self.add(
+                part,
+                format!("Press the {short} on"),
+                json!({"do": "press", "ring": value, "force_kn": 1.0, "precautions": []}),
+                vec![number(
+                    "Stop the press at",
+                    "/force_kn",
+                    Amount::Kilonewtons,
+                    Some(20.0),
+                )],
+                Now::Try,
+            );
+            self.add(
+                part,
+                format!("Pull the {short} off"),
+                json!({"do": "pull_off", "ring": value, "precautions": []}),
+                Vec::new(),
+                Now::Try,
+            );
+            self.measure(
+                part,
+                &format!("Feel behind the {short}"),
+                Measurand::SeatGap { ring },
+                |i| matches!(i, Instrument::Feeler(_)),
+                Now::If(on, "That ring is not on."),
+            );
+        }
+        let part = AxlePart::HeadBearing;
+        self.add(
+            part,
+            "Slip set-up bearings in",
+            json!({"do": "fit_set_up_bearings"}),
+            Vec::new(),
+            Now::Try,
+        );
+        self.add(
+            part,
+            "Take set-up bearings out",
+            json!({"do": "remove_set_up_bearings"}),
+            Vec::new(),
+            Now::Try,
+        );
+        self.clean(part, "bearings", Now::Try);
+        self.replace(part, Part::PinionBearings);
+    }
+
+    /// Fitting, taking out and measuring the pack of a place.
+    fn pack(&mut self, part: AxlePart, place: ShimPlace, value: &str) {
+        let in_place = self.laid.packs_in.get(place as usize).copied().unwrap_or(false);
+        let pieces = self.seen.kit.iter().filter(|p| p.place == place).map(|p| Piece {
+            number: p.number,
+            words: String::new(),
+            labelled_mm: Some(p.labelled_mm),
+            fitted: p.fitted,
+        });
+        let field = Field {
+            name: "Pieces, by their labels",
+            at: "/pieces",
+            kind: FieldKind::Pieces {
+                pieces: pieces.collect(),
+                sum: true,
+            },
+            options: Vec::new(),
+        };
+        let what = if place == ShimPlace::Spacer { "shims" } else { "pack" };
+        self.add(
+            part,
+            format!("Make up the {what}"),
+            json!({"do": "fit_shims", "place": value, "pieces": []}),
+            vec![field],
+            Now::Try,
+        );
+        let now = if in_place {
+            Now::Try
+        } else {
+            Now::If(false, "There is no pack in.")
+        };
+        self.add(
+            part,
+            format!("Take the {what} out"),
+            json!({"do": "remove_shims", "place": value}),
+            Vec::new(),
+            now,
+        );
+        self.measure(
+            part,
+            &format!("Measure the {what}"),
+            Measurand::ShimPack { place },
+            |i| matches!(i, Instrument::Micrometer(_)),
+            Now::If(in_place, "There is no pack in."),
+        );
+    }
+
+    fn shims_and_spacer(&mut self) {
+        self.pack(AxlePart::DepthShim, ShimPlace::Depth, "depth");
+        let part = AxlePart::Spacer;
+        let sleeve = self.laid.layout.has_sleeve();
+        self.add(
+            part,
+            if sleeve {
+                "Put a new sleeve on"
+            } else {
+                "Put on the shaft"
+            },
+            json!({"do": "fit_spacer", "spacer": "own", "new": sleeve}),
+            Vec::new(),
+            if self.laid.spacer_on {
+                Now::If(false, "There is one on the shaft.")
+            } else {
+                Now::Try
+            },
+        );
+        if sleeve {
+            self.add(
+                part,
+                "Put the old sleeve back on",
+                json!({"do": "fit_spacer", "spacer": "own", "new": false}),
+                Vec::new(),
+                Now::If(self.laid.old_sleeve, "There is no used sleeve on the bench."),
+            );
+        }
+        self.add(part, "Take off", json!({"do": "remove_spacer"}), Vec::new(), Now::Try);
+        if !sleeve {
+            self.pack(part, ShimPlace::Spacer, "spacer");
+        }
+    }
+
+    fn nut_and_seal(&mut self) {
+        let part = AxlePart::Nut;
+        let laid = self.laid;
+        let off = "The nut is not on.";
+        self.add(
+            part,
+            "Flange and nut on",
+            json!({"do": "fit_nut", "new": true}),
+            vec![tick("A new nut", "/new", false)],
+            Now::Try,
+        );
+        let wrenches: fn(&Instrument) -> bool = |i| matches!(i, Instrument::Wrench(w) if w.range_nm[1] > 30.0);
+        let mut with = self.tools(wrenches);
+        with.at = "/wrench";
+        self.add(
+            part,
+            "Tighten to a torque",
+            json!({"do": "tighten_nut", "torque_nm": 0.0, "wrench": "", "precautions": []}),
+            vec![
+                number(
+                    "Torque",
+                    "/torque_nm",
+                    Amount::NutTorque,
+                    Some(self.seen.card.targets.nut_torque_nm),
+                ),
+                with,
+            ],
+            Now::If(laid.nut_on, off),
+        );
+        let mut read = self.tools(wrenches);
+        read.at = "/wrench";
+        read.name = "Read on";
+        self.add(
+            part,
+            "Turn by an angle",
+            json!({"do": "turn_nut", "angle_deg": 0.0, "wrench": null, "precautions": []}),
+            vec![
+                number("Angle, + tightens", "/angle_deg", Amount::Degrees, Some(10.0)),
+                read,
+            ],
+            Now::If(laid.nut_on, off),
+        );
+        self.add(
+            part,
+            "Nut and flange off",
+            json!({"do": "remove_nut", "precautions": []}),
+            Vec::new(),
+            Now::Try,
+        );
+        let hand: fn(&Instrument) -> bool = |i| matches!(i, Instrument::Wrench(w) if w.range_nm[1] <= 30.0);
+        self.measure(
+            part,
+            "Feel the turning torque",
+            Measurand::RollingTorque {},
+            hand,
+            Now::If(laid.pinion_held, "There is no pinion held in its bearings."),
+        );
+        self.replace(part, Part::Nut);
+        let part = AxlePart::Seal;
+        self.add(
+            part,
+            "Drive a new one in",
+            json!({"do": "fit_seal"}),
+            Vec::new(),
+            Now::Try,
+        );
+        self.add(part, "Pull out", json!({"do": "remove_seal"}), Vec::new(), Now::Try);
+        if laid.layout.has_cartridge() {
+            let part = AxlePart::Cartridge;
+            self.add(
+                part,
+                "Bolt to the case",
+                json!({"do": "bolt_cartridge"}),
+                Vec::new(),
+                Now::Try,
+            );
+            self.add(part, "Unbolt", json!({"do": "unbolt_cartridge"}), Vec::new(), Now::Try);
+        }
+    }
+
+    fn carrier(&mut self) {
+        let part = AxlePart::Carrier;
+        let laid = self.laid;
+        let why = "There is no carrier held in its bearings.";
+        let room = !laid.carrier_in && laid.caps == CapsOn::Off;
+        self.add(
+            part,
+            "Set in the case",
+            json!({"do": "set_carrier_in", "marks_out_teeth": 0, "precautions": []}),
+            vec![number(
+                "Timing marks out by, teeth",
+                "/marks_out_teeth",
+                Amount::Count,
+                Some(0.0),
+            )],
+            Now::If(
+                room,
+                if laid.carrier_in {
+                    "It is in already."
+                } else {
+                    "The caps are in the way: take them off first."
+                },
+            ),
+        );
+        self.add(
+            part,
+            "Lift out",
+            json!({"do": "lift_carrier_out", "precautions": []}),
+            Vec::new(),
+            Now::Try,
+        );
+        self.turn_and_push(part, "carrier", laid.carrier_held, why);
+        self.measure(
+            part,
+            "Feel its turning torque",
+            Measurand::CarrierTorque {},
+            |i| matches!(i, Instrument::Wrench(w) if w.range_nm[1] <= 30.0),
+            Now::If(
+                laid.carrier_held && !laid.in_mesh,
+                if laid.carrier_held {
+                    "The pinion turns with it: that torque is felt at the pinion nut."
+                } else {
+                    why
+                },
+            ),
+        );
+        self.measure(
+            part,
+            "End play",
+            Measurand::CarrierEndPlay {},
+            |i| matches!(i, Instrument::Dial(_)),
+            Now::If(laid.carrier_held, why),
+        );
+        self.replace(part, Part::SideBearings);
+        let part = AxlePart::Caps;
+        self.add(
+            part,
+            "Put on, snug",
+            json!({"do": "fit_caps", "as_marked": true}),
+            vec![tick("Each on its own side, as marked", "/as_marked", true)],
+            Now::Try,
+        );
+        self.add(
+            part,
+            "Torque the bolts",
+            json!({"do": "tighten_caps", "to": "full"}),
+            Vec::new(),
+            Now::If(
+                laid.caps == CapsOn::Snug,
+                if laid.caps == CapsOn::Off {
+                    "They are not on."
+                } else {
+                    "They are at full torque."
+                },
+            ),
+        );
+        self.add(
+            part,
+            "Slacken until snug",
+            json!({"do": "loosen_caps"}),
+            Vec::new(),
+            Now::Try,
+        );
+        self.add(part, "Take off", json!({"do": "remove_caps"}), Vec::new(), Now::Try);
+    }
+
+    fn sides(&mut self) {
+        let shims = self.laid.layout.side_setting() == SideSetting::Shims;
+        for (part, side, place, value) in [
+            (AxlePart::ToothSide, Side::Tooth, ShimPlace::ToothSide, "tooth"),
+            (AxlePart::BackSide, Side::Back, ShimPlace::BackSide, "back"),
+        ] {
+            if shims {
+                self.pack(
+                    part,
+                    place,
+                    if side == Side::Tooth { "tooth_side" } else { "back_side" },
+                );
+                continue;
+            }
+            let locked = self.laid.locks_in.get(side as usize).copied().unwrap_or(false);
+            let (ready, why) = match (self.laid.carrier_in, self.laid.caps, locked) {
+                (true, CapsOn::Snug, false) => (true, ""),
+                (true, CapsOn::Snug, true) => (false, "Its lock is in: take that out first."),
+                (true, CapsOn::Torqued, _) => (
+                    false,
+                    "With the caps at full torque the ring binds: loosen them until they are snug.",
+                ),
+                _ => (false, "Half its thread is in the cap: carrier in and caps on first."),
+            };
+            self.add(
+                part,
+                "Turn",
+                json!({"do": "turn_adjuster", "side": value, "notches": 0.0}),
+                vec![number("Notches, + is in", "/notches", Amount::Notches, Some(1.0))],
+                Now::If(ready, why),
+            );
+            self.add(
+                part,
+                "Put its lock in",
+                json!({"do": "fit_lock", "side": value}),
+                Vec::new(),
+                Now::Try,
+            );
+            self.add(
+                part,
+                "Take its lock out",
+                json!({"do": "remove_lock", "side": value}),
+                Vec::new(),
+                Now::Try,
+            );
+        }
+    }
+
+    fn case_and_kit(&mut self) {
+        let part = AxlePart::Case;
+        self.add(
+            part,
+            "Spread",
+            json!({"do": "spread_case", "by_mm": 0.0}),
+            vec![number("By, on its dial", "/by_mm", Amount::Length, Some(0.3))],
+            Now::If(true, ""),
+        );
+        self.add(
+            part,
+            "Spreader off",
+            json!({"do": "release_spreader"}),
+            Vec::new(),
+            Now::Try,
+        );
+        self.measure(
+            part,
+            "Read the spread",
+            Measurand::CaseSpread {},
+            |i| matches!(i, Instrument::Dial(_)),
+            Now::If(true, ""),
+        );
+        let part = AxlePart::Kit;
+        let free = self.seen.kit.iter().filter(|p| !p.fitted);
+        let options: Vec<(String, Value)> = free
+            .map(|p| {
+                let words = format!(
+                    "{}: {} {}",
+                    p.number,
+                    words::place(p.place),
+                    Amount::FineLength.text(p.labelled_mm, crate::quantity::Units::Metric)
+                );
+                (words, json!(p.number))
+            })
+            .collect();
+        let there = !options.is_empty();
+        let fields = vec![
+            choice("Piece", "/what/piece", options, 0),
+            self.tools(|i| matches!(i, Instrument::Micrometer(_))),
+        ];
+        self.add(
+            part,
+            "Measure a piece",
+            reading(Measurand::ShimPiece { piece: 0 }),
+            fields,
+            Now::If(there, "No piece is in the box."),
+        );
+        self.clean(part, "shims", Now::If(true, ""));
+    }
+}
+
+/// A reading of a quantity.
+fn reading(what: Measurand) -> Value {
+    json!({
+        "do": "measure",
+        "what": what,
+        "instrument": "",
+        "set_up_again": false,
+        "stem": StemChoice::default(),
+    })
+}
+
+fn again() -> Field {
+    tick("Set up afresh", "/set_up_again", false)
+}

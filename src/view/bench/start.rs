@@ -1,0 +1,103 @@
+//! The start page: exercises, own attempts.
+
+use crate::axle::{DepthShim, Layout, SideSetting};
+use crate::exercise::Scenario;
+
+/// An exercise in the list.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ExerciseLine {
+    /// Its name on the command line.
+    pub source: String,
+    /// Its title.
+    pub title: String,
+    /// 1 to 4.
+    pub step: u32,
+    /// How the axle is put together.
+    pub layout: Layout,
+    /// Where its depth shim lies.
+    pub depth_shim: DepthShim,
+    /// What it teaches.
+    pub aims: Vec<String>,
+    /// The first thing that is told.
+    pub told: String,
+    /// Points of the own best attempt, if one holds points.
+    pub best: Option<f64>,
+    /// Own attempts that were handed over.
+    pub finished: usize,
+}
+
+impl ExerciseLine {
+    /// Of a scenario, without attempts.
+    pub fn new(source: &str, scenario: &Scenario) -> Self {
+        Self {
+            source: source.to_owned(),
+            title: scenario.title.clone(),
+            step: scenario.step,
+            layout: scenario.layout,
+            depth_shim: scenario.depth_shim,
+            aims: scenario.aims.clone(),
+            told: scenario.told.first().cloned().unwrap_or_default(),
+            best: None,
+            finished: 0,
+        }
+    }
+
+    /// The layout in words.
+    pub fn layout_words(&self) -> String {
+        layout_words(self.layout, self.depth_shim)
+    }
+}
+
+/// A layout in words.
+pub(super) fn layout_words(layout: Layout, depth_shim: DepthShim) -> String {
+    let housing = if layout.has_cartridge() {
+        "Bolt-on cartridge"
+    } else {
+        "One-piece housing"
+    };
+    let shim = match depth_shim {
+        DepthShim::Head => "head shim",
+        DepthShim::Cup => "cup shim",
+        DepthShim::Cartridge => "cartridge shim",
+    };
+    let spacer = if layout.has_sleeve() {
+        "collapsible spacer"
+    } else {
+        "solid spacer with shims"
+    };
+    let side = match layout.side_setting() {
+        SideSetting::Shims => "side shims",
+        SideSetting::Adjusters => "side adjusters",
+    };
+    format!("{housing}, {shim}, {spacer}, {side}")
+}
+
+/// An own attempt that is not finished.
+#[derive(Debug, Clone, PartialEq)]
+pub struct KeptLine {
+    /// Title of its exercise, or the name where that is not there.
+    pub title: String,
+    /// Which axle of it.
+    pub seed: u64,
+    /// Operations so far.
+    pub operations: usize,
+}
+
+/// What the start page shows.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct StartView<'a> {
+    /// All exercises, by step.
+    pub exercises: &'a [ExerciseLine],
+    /// Which of them is chosen.
+    pub chosen: usize,
+    /// Which axle of it.
+    pub seed: u64,
+    /// Own unfinished attempts.
+    pub kept: &'a [KeptLine],
+    /// Where attempts are kept, or why they are not.
+    pub kept_in: &'a str,
+    /// What is under way, or what went wrong.
+    pub said: Option<&'a str>,
+    /// Whether something is under way.
+    pub busy: bool,
+}

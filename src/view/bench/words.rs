@@ -1,0 +1,257 @@
+//! The trade's words for what is done and read.
+
+use crate::bench::{
+    Brushing, CapTorque, Cleaned, Level, Measurand, Operation, Precaution, Predicted, Ring, ShimPlace, Side,
+    SpacerChoice, StemChoice, Toward, Turned,
+};
+use crate::quantity::Units;
+
+use super::Amount;
+
+/// A ring that is pressed.
+pub(super) const fn ring(ring: Ring) -> &'static str {
+    match ring {
+        Ring::HeadCone => "head bearing's cone",
+        Ring::HeadCup => "head bearing's cup",
+        Ring::TailCup => "tail bearing's cup",
+    }
+}
+
+/// A place for shims.
+pub(super) const fn place(place: ShimPlace) -> &'static str {
+    match place {
+        ShimPlace::Depth => "depth shim",
+        ShimPlace::Spacer => "spacer shims",
+        ShimPlace::ToothSide => "side shim, teeth",
+        ShimPlace::BackSide => "side shim, back",
+    }
+}
+
+/// A side of the carrier.
+pub(super) const fn side(side: Side) -> &'static str {
+    match side {
+        Side::Tooth => "tooth side",
+        Side::Back => "behind the ring gear",
+    }
+}
+
+/// What is put on or used for safety.
+pub(super) const fn precaution(of: Precaution) -> &'static str {
+    match of {
+        Precaution::EyeProtection => "Eye protection on",
+        Precaution::PressGuard => "Guard closed",
+        Precaution::HotGloves => "Hot gloves on",
+        Precaution::Hoist => "Hoist on the hook",
+        Precaution::HoldingBar => "Holding bar on the bench",
+        Precaution::BearingHeld => "Bearing held still",
+    }
+}
+
+/// How a dial's stem is laid.
+pub const fn stem(of: StemChoice) -> &'static str {
+    match of {
+        StemChoice::SquareToTrace => "square to the tooth's trace",
+        StemChoice::AlongMotion => "along the tooth's motion",
+        StemChoice::AlongNormal => "along the flank's normal",
+    }
+}
+
+/// An instrument on the bench by its name there.
+pub fn tool(name: &str) -> String {
+    match name {
+        "dial_indicator" => "dial indicator".to_owned(),
+        "lever_dial" => "lever dial, fine".to_owned(),
+        "worn_dial" => "worn dial".to_owned(),
+        "small_dial_wrench" => "small dial wrench".to_owned(),
+        "small_beam_wrench" => "small beam wrench".to_owned(),
+        "large_dial_wrench" => "large dial wrench".to_owned(),
+        "multiplier_wrench" => "wrench with multiplier".to_owned(),
+        "eye" => "by eye".to_owned(),
+        other => other.replace('_', " "),
+    }
+}
+
+/// What is measured, as a heading.
+pub fn measurand(what: Measurand) -> String {
+    match what {
+        Measurand::Lash { tooth } => format!("Lash, tooth {tooth}"),
+        Measurand::WheelFaceRunout {} => "Face runout, ring gear".to_owned(),
+        Measurand::WheelRadialRunout {} => "Radial runout, ring gear".to_owned(),
+        Measurand::PinionRunout {} => "Runout, pinion".to_owned(),
+        Measurand::NutTorque {} => "Torque on the nut".to_owned(),
+        Measurand::BreakawayTorque {} => "Breakaway torque".to_owned(),
+        Measurand::RollingTorque {} => "Turning torque".to_owned(),
+        Measurand::CarrierTorque {} => "Turning torque, carrier".to_owned(),
+        Measurand::PinionDepth {} => "Pinion depth".to_owned(),
+        Measurand::PinionEndPlay {} => "End play, pinion".to_owned(),
+        Measurand::CarrierEndPlay {} => "End play, carrier".to_owned(),
+        Measurand::CaseSpread {} => "Case spread".to_owned(),
+        Measurand::ShimPiece { piece } => format!("Shim piece {piece}"),
+        Measurand::ShimPack { place: at } => format!("Pack: {}", place(at)),
+        Measurand::SeatGap { ring: of } => format!("Gap behind the {}", ring(of)),
+        Measurand::WheelTemperature {} => "Temperature, ring gear".to_owned(),
+        Measurand::Print {} => "Print".to_owned(),
+    }
+}
+
+/// What kind of number a reading of this is.
+pub const fn amount(what: Measurand) -> Amount {
+    match what {
+        Measurand::NutTorque {} => Amount::NutTorque,
+        Measurand::BreakawayTorque {} | Measurand::RollingTorque {} | Measurand::CarrierTorque {} => Amount::HandTorque,
+        Measurand::WheelTemperature {} => Amount::Celsius,
+        Measurand::Print {} => Amount::Share,
+        Measurand::Lash { .. } => Amount::Length,
+        _ => Amount::FineLength,
+    }
+}
+
+/// What a prediction is about.
+pub const fn predicted(about: Predicted) -> &'static str {
+    match about {
+        Predicted::Lash => "Lash",
+        Predicted::PinionTorque => "Torque",
+        Predicted::DriveLength => "Drive, along",
+        Predicted::DriveHeight => "Drive, up",
+        Predicted::CoastLength => "Coast, along",
+        Predicted::CoastHeight => "Coast, up",
+    }
+}
+
+/// The three outcomes of a prediction.
+pub const fn outcomes(about: Predicted) -> [&'static str; 3] {
+    match about {
+        Predicted::Lash | Predicted::PinionTorque => ["less", "same", "more"],
+        Predicted::DriveLength | Predicted::CoastLength => ["toe", "same", "heel"],
+        Predicted::DriveHeight | Predicted::CoastHeight => ["root", "same", "top"],
+    }
+}
+
+/// How far things come apart.
+pub(super) const fn level(to: Level) -> &'static str {
+    match to {
+        Level::Caps => "caps off, locks out",
+        Level::Carrier => "carrier out",
+        Level::Wheel => "ring gear off",
+        Level::Nut => "nut, flange and seal off",
+        Level::Pinion => "pinion and spacer out",
+        Level::Bearings => "bearings pulled",
+    }
+}
+
+/// What is cleaned.
+pub(super) const fn cleaned(what: Cleaned) -> &'static str {
+    match what {
+        Cleaned::WheelSeat => "Clean the ring gear's seat",
+        Cleaned::Shims => "Deburr and wipe the shims",
+        Cleaned::Threads => "Degrease the bolt threads",
+        Cleaned::Teeth => "Wipe the paste off",
+        Cleaned::Bearings => "Wash the bearings",
+    }
+}
+
+/// What was done, for the log.
+pub fn operation(done: &Operation, units: Units) -> String {
+    let turned = |what: &Turned| match what {
+        Turned::Pinion => "pinion",
+        Turned::Carrier => "carrier",
+    };
+    match done {
+        Operation::Measure { what, instrument, .. } => format!("{}, {}", measurand(*what), tool(instrument)),
+        Operation::CompareNumbers {} => "Read the numbers on both gears".to_owned(),
+        Operation::TakeApart { to, .. } => format!("Take apart: {}", level(*to)),
+        Operation::FitShims { place: at, pieces } => {
+            let pieces: Vec<String> = pieces.iter().map(u32::to_string).collect();
+            format!("Lay in the {}: {}", place(*at), pieces.join(" + "))
+        }
+        Operation::RemoveShims { place: at } => format!("Take the {} out", place(*at)),
+        Operation::Press { ring: of, force_kn, .. } => format!(
+            "Press the {} on, {}",
+            ring(*of),
+            Amount::Kilonewtons.text(*force_kn, units)
+        ),
+        Operation::PullOff { ring: of, .. } => format!("Pull the {} off", ring(*of)),
+        Operation::FitSetUpBearings {} => "Slip the set-up bearings in".to_owned(),
+        Operation::RemoveSetUpBearings {} => "Take the set-up bearings out".to_owned(),
+        Operation::FitSpacer {
+            spacer: SpacerChoice::None,
+            ..
+        } => "Leave the spacer out".to_owned(),
+        Operation::FitSpacer { new, .. } => {
+            format!("Put the spacer on{}", if *new { ", a new one" } else { "" })
+        }
+        Operation::RemoveSpacer {} => "Take the spacer off".to_owned(),
+        Operation::InsertPinion {} => "Put the pinion in".to_owned(),
+        Operation::RemovePinion {} => "Take the pinion out".to_owned(),
+        Operation::FitSeal {} => "Drive a new seal in".to_owned(),
+        Operation::RemoveSeal {} => "Pull the seal out".to_owned(),
+        Operation::FitNut { new } => format!("Flange and nut on{}", if *new { ", a new nut" } else { "" }),
+        Operation::RemoveNut { .. } => "Nut and flange off".to_owned(),
+        Operation::TightenNut { torque_nm, wrench, .. } => format!(
+            "Tighten the nut to {}, {}",
+            Amount::NutTorque.text(*torque_nm, units),
+            tool(wrench)
+        ),
+        Operation::TurnNut { angle_deg, .. } => {
+            format!("Turn the nut by {}", Amount::Degrees.text(*angle_deg, units))
+        }
+        Operation::BoltCartridge {} => "Bolt the cartridge on".to_owned(),
+        Operation::UnboltCartridge {} => "Unbolt the cartridge".to_owned(),
+        Operation::HeatWheel { to_c, .. } => {
+            format!("Heat the ring gear to {}", Amount::Celsius.text(*to_c, units))
+        }
+        Operation::Wait { minutes } => format!("Wait {}", Amount::Minutes.text(*minutes, units)),
+        Operation::FitWheel { crosswise, .. } => format!(
+            "Draw the ring gear on, {}",
+            if *crosswise { "crosswise" } else { "round the circle" }
+        ),
+        Operation::RemoveWheel {} => "Take the ring gear off".to_owned(),
+        Operation::TightenRingBolts { .. } => "Torque the ring gear's bolts".to_owned(),
+        Operation::SetCarrierIn { .. } => "Set the carrier in".to_owned(),
+        Operation::LiftCarrierOut { .. } => "Lift the carrier out".to_owned(),
+        Operation::SpreadCase { by_mm } => format!("Spread the case by {}", Amount::Length.text(*by_mm, units)),
+        Operation::ReleaseSpreader {} => "Take the spreader off".to_owned(),
+        Operation::FitCaps { .. } => "Caps on, snug".to_owned(),
+        Operation::TightenCaps { to: CapTorque::Full } => "Torque the caps".to_owned(),
+        Operation::TightenCaps { to: CapTorque::Snug } => "Snug the caps".to_owned(),
+        Operation::LoosenCaps {} => "Slacken the caps".to_owned(),
+        Operation::RemoveCaps {} => "Caps off".to_owned(),
+        Operation::TurnAdjuster { side: of, notches } => format!(
+            "Turn the adjuster, {}, by {}",
+            side(*of),
+            Amount::Notches.text(*notches, units)
+        ),
+        Operation::FitLock { side: of } => format!("Lock in, {}", side(*of)),
+        Operation::RemoveLock { side: of } => format!("Lock out, {}", side(*of)),
+        Operation::Turn { what, turns } => {
+            format!("Turn the {} by {}", turned(what), Amount::Turns.text(*turns, units))
+        }
+        Operation::Push { what, toward } => format!(
+            "Push the {} {}",
+            turned(what),
+            match toward {
+                Toward::Mesh => "into mesh",
+                Toward::Apart => "out of mesh",
+            }
+        ),
+        Operation::Clean { what, .. } => cleaned(*what).to_owned(),
+        Operation::BrushPaste { teeth, film } => format!(
+            "Brush paste on {} teeth, {}",
+            teeth.len(),
+            match film {
+                Brushing::Thin => "thin",
+                Brushing::Usual => "as usual",
+                Brushing::Thick => "thick",
+            }
+        ),
+        Operation::Roll { passes, .. } => format!("Roll the painted teeth, {passes} passes each way"),
+        Operation::Replace { part } => format!("New {} from the shelf", part.name()),
+        Operation::Note { what, value, .. } => {
+            format!("Write down: {} {}", measurand(*what), amount(*what).text(*value, units))
+        }
+        Operation::Predict { about, .. } => format!("Slip signed: {}", predicted(*about)),
+        Operation::Hint { level } => format!("Hint {level}"),
+        Operation::Condemn { part, .. } => format!("Condemn the {}", part.name()),
+        Operation::Finish {} => "Hand the axle over".to_owned(),
+    }
+}
