@@ -127,7 +127,7 @@ fn there(attempt: Attempt, done: Vec<Operation>, notice: Option<String>) -> Resu
     // The gears as designed: what is really there is nobody's business on the stage.
     let stage = StagePair::new(attempt.attempt().exercise().design())?;
     let held = Held {
-        tooth: ToothShape::of(stage.pair.gears()),
+        tooth: ToothShape::of(&stage.pair),
         attempt,
         done,
     };

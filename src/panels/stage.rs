@@ -163,13 +163,77 @@ pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out:
         .response
         .rect;
     let (title, second) = match view.stage.missing {
-        Some(why) => ("Nothing on the stage", why),
+        Some(why) => ("Nothing on the stage", why.to_owned()),
         None => (
             view.stage.viewpoint.map_or("Turned by hand", Viewpoint::caption),
-            WHAT_IS_DRAWN,
+            what_is_drawn(view),
         ),
     };
-    title_block(ui, &ink, inside.left_top(), buttons, title, second);
+    title_block(ui, &ink, inside.left_top(), buttons, title, &second);
+    if view.place == Place::Bench {
+        bench_cells(ui, &ink, inside, view, out);
+    }
+}
+
+/// What moves on the bench, and how thick shims are drawn: cells at the foot of the stage.
+fn bench_cells(ui: &mut Ui, ink: &Ink, inside: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let foot = Rect::from_min_max(
+        egui::pos2(inside.left(), inside.bottom() - ink.scaled(28.0)),
+        inside.max,
+    );
+    let builder = UiBuilder::new()
+        .id_salt("moves")
+        .max_rect(foot)
+        .layout(Layout::left_to_right(Align::Max));
+    ui.scope_builder(builder, |ui| {
+        let stage = &view.stage;
+        let turn = widget::lone_cell(
+            ui,
+            ink,
+            "Pinion",
+            if stage.turning { "Stop" } else { "Turn" },
+            stage.turning,
+        );
+        if turn
+            .on_hover_text("Turns the pinion in the picture. Key Space")
+            .clicked()
+        {
+            out.push(Command::SetTurning(!stage.turning));
+        }
+        let rock = widget::lone_cell(
+            ui,
+            ink,
+            "Ring gear",
+            if stage.rocking { "Stop rocking" } else { "Rock" },
+            stage.rocking,
+        );
+        if rock
+            .on_hover_text("Rocks the ring gear by its designed lash. Key R")
+            .clicked()
+        {
+            out.push(Command::SetRocking(!stage.rocking));
+        }
+        let thick = view.desk.shims_times > 1;
+        let shims = widget::lone_cell(ui, ink, "Shims", "Shims 10 times thicker", thick);
+        if shims
+            .on_hover_text("Draws shims ten times as thick as they are")
+            .clicked()
+        {
+            out.push(Command::SetShimsTimes(if thick { 1 } else { 10 }));
+        }
+    });
+}
+
+/// What the picture shows and what it does not.
+fn what_is_drawn(view: &WindowView<'_>) -> String {
+    if view.place != Place::Bench {
+        return WHAT_IS_DRAWN.to_owned();
+    }
+    let mut words = "Cut open, at the designed places: where the gears really stand is for you to find.".to_owned();
+    if view.desk.shims_times > 1 {
+        words.push_str(" Shims drawn 10 times thicker.");
+    }
+    words
 }
 
 /// What the tooltip of a view says.

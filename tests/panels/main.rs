@@ -1,20 +1,24 @@
 //! The panels without a screen: what they show by its name, and what they ask for when something is pressed.
 
+mod bench;
+mod debrief;
 mod fit;
 mod gears;
 mod head;
 mod room;
 mod setting;
 mod stage;
+mod start;
 
 use egui::Vec2;
 use egui_kittest::Harness;
 use lashwright::gear::{DepthTaper, Design, EaseOff};
 use lashwright::panels::{RoomPictures, RoomSizes, theme, window_panel};
 use lashwright::quantity::Units;
+use lashwright::view::bench::{ExerciseLine, KeptLine};
 use lashwright::view::{
-    Command, GearEntry, Origin, Place, Print, Projection, RoomView, Setting, SettingContact, StageView, TextSize,
-    Theme, Turn, Viewpoint, WindowView,
+    AxlePart, BenchView, Command, DebriefView, DeskView, GearEntry, Origin, Place, Print, Projection, RoomView,
+    Setting, SettingContact, StageView, StartView, TextSize, Theme, Turn, Viewpoint, WindowView,
 };
 
 /// What a test shows, and what was asked for.
@@ -34,6 +38,15 @@ struct Desk {
     pictures: Option<RoomPictures>,
     room: Option<RoomSizes>,
     projection: Projection,
+    exercises: Vec<ExerciseLine>,
+    kept: Vec<KeptLine>,
+    chosen_exercise: usize,
+    seed: u64,
+    board: Option<BenchView>,
+    debrief: Option<DebriefView>,
+    part: Option<AxlePart>,
+    read_out: bool,
+    help: bool,
     asked: Vec<Command>,
 }
 
@@ -58,6 +71,15 @@ impl Desk {
             pictures: None,
             room: None,
             projection: Projection::Perspective,
+            exercises: Vec::new(),
+            kept: Vec::new(),
+            chosen_exercise: 0,
+            seed: 1,
+            board: None,
+            debrief: None,
+            part: None,
+            read_out: false,
+            help: false,
             asked: Vec::new(),
         }
     }
@@ -70,6 +92,24 @@ impl Desk {
             text_size: self.text_size,
             units: self.units,
             place: self.place,
+            start: StartView {
+                exercises: &self.exercises,
+                chosen: self.chosen_exercise,
+                seed: self.seed,
+                kept: &self.kept,
+                kept_in: "Attempts are kept in /somewhere",
+                said: None,
+                busy: false,
+            },
+            bench: self.board.as_ref(),
+            desk: DeskView {
+                part: self.part,
+                read_out: self.read_out,
+                shims_times: 10,
+                ..DeskView::default()
+            },
+            debrief: self.debrief.as_ref(),
+            help: self.help,
             room: RoomView {
                 film_um: self.film_um,
                 other: self.other,

@@ -83,7 +83,13 @@ pub(super) fn answer(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Benc
     };
     let (title, sentences, refused) = match (view.desk.problem, board.told_back.last()) {
         (Some(problem), _) => ("Not kept".to_owned(), vec![problem.to_owned()], true),
-        (None, Some(last)) => (last.title(view.units), last.sentences(), !last.answer.done),
+        (None, Some(last)) => {
+            let mut sentences = last.sentences();
+            if sentences.is_empty() && !last.answer.readings.is_empty() {
+                sentences.push("Read the instrument and write down what it shows.".to_owned());
+            }
+            (last.title(view.units), sentences, !last.answer.done)
+        }
         (None, None) => (
             "The axle is on the bench".to_owned(),
             vec!["What you do, and what comes of it, is said here.".to_owned()],

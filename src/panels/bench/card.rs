@@ -7,7 +7,7 @@ use super::{scrolled, widget};
 use crate::panels::theme::Ink;
 use crate::panels::widget::{ButtonFace, Rank};
 use crate::quantity::number;
-use crate::view::bench::{Amount, Wanted, amount_of, measurand_words};
+use crate::view::bench::{Wanted, amount_of, measurand_words};
 use crate::view::{BenchView, Command, Place, SAFETY_NOTE, WindowView};
 
 /// Draws the card.
@@ -33,7 +33,10 @@ pub(super) fn card(
     let note = ui
         .painter()
         .layout(SAFETY_NOTE.to_owned(), ink.small(), muted, inside.width());
-    let foot_height = 3.0 * ink.scaled(24.0) + 2.0 * ink.scaled(32.0) + ink.space(26.0) + note.size().y;
+    let foot_height = 3.0 * ink.scaled(24.0)
+        + foot_rows(state) * (ink.scaled(32.0) + ink.space(4.0))
+        + ink.space(20.0)
+        + note.size().y;
     let split = inside.bottom() - foot_height;
     let above = Rect::from_min_max(inside.min, pos2(inside.right(), split - ink.space(8.0)));
     super::in_zone(ui, "above", above, egui::Vec2::ZERO, |ui| {
@@ -49,6 +52,11 @@ pub(super) fn card(
         response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("Safety. {SAFETY_NOTE}")));
         ui.painter().galley(at, note, text);
     });
+}
+
+/// Rows of buttons at the foot.
+fn foot_rows(state: &DeskState) -> f32 {
+    if state.handing_over { 2.0 } else { 1.0 }
 }
 
 fn upper(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
@@ -67,22 +75,31 @@ fn upper(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
     for wanted in &board.wanted {
         wanted_row(ui, ink, view, wanted);
     }
-    let others: Vec<_> = board
-        .notes
-        .iter()
-        .rev()
-        .filter(|n| !matches!(amount_of(n.what), Amount::Share))
-        .collect();
     widget::words(
         ui,
         &format!("Lash is read with the stem {}.", board.stem),
         ink.small(),
         muted,
     );
-    if !others.is_empty() {
-        ui.add_space(ink.space(6.0));
-        heading(ui, ink, "Set-up sheet", "newest first");
-        for note in others {
+    ui.add_space(ink.space(6.0));
+    heading(ui, ink, "The job", "");
+    for paragraph in &board.told {
+        widget::words(ui, paragraph, ink.body(), text);
+        ui.add_space(ink.space(4.0));
+    }
+}
+
+/// The set-up sheet, newest first.
+pub(super) fn sheet(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
+    if board.notes.is_empty() {
+        let words =
+            "Nothing has been written down yet. What you read and write stands here, with whether it still holds.";
+        widget::words(ui, words, ink.body(), ink.color(|t| t.muted));
+        return;
+    }
+    scrolled(ui, "sheet", |ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for note in board.notes.iter().rev() {
             let mut value = amount_of(note.what).text(note.value, view.units);
             if note.stale {
                 value.push_str(", stale");
@@ -92,17 +109,11 @@ fn upper(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
                 struck(ui, ink, response.rect);
             }
         }
-    }
-    ui.add_space(ink.space(6.0));
-    heading(ui, ink, "The job", "");
-    for paragraph in &board.told {
-        widget::words(ui, paragraph, ink.body(), text);
-        ui.add_space(ink.space(4.0));
-    }
+    });
 }
 
 /// A line through what does not hold any more.
-pub(super) fn struck(ui: &Ui, ink: &Ink, rect: Rect) {
+fn struck(ui: &Ui, ink: &Ink, rect: Rect) {
     let y = rect.center().y;
     ui.painter()
         .hline(rect.left()..=rect.right(), y, ink.line(1.0, |t| t.muted));

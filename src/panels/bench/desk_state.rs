@@ -14,6 +14,7 @@ pub(super) enum SideTab {
     Teeth,
     #[default]
     Readings,
+    Sheet,
     Log,
     Slip,
 }

@@ -74,7 +74,7 @@ fn beside(
             let id = ui.id().with(("you read", reading.number));
             let width = ink.scaled(76.0);
             let waits = reading.written.is_none() && !reading.stale;
-            let response = widget::writing_box(ui, ink, id, "You read", &mut state.read, width, waits);
+            let response = widget::writing_box(ui, ink, id, "Value that you read", &mut state.read, width, waits);
             write |= line_ended(ui, &response);
             widget::words(ui, reading.amount.unit(view.units), ink.body(), text);
             let face = ButtonFace {

@@ -123,6 +123,7 @@ fn three_columns(
     in_zone(ui, "lists", lists, vec2(margin, ink.space(8.0)), |ui| {
         let tabs = [
             ("Readings", SideTab::Readings),
+            ("Sheet", SideTab::Sheet),
             ("Log", SideTab::Log),
             ("Slip", SideTab::Slip),
         ];
@@ -192,11 +193,12 @@ fn two_columns(
             ("Work", SideTab::Work),
             ("Card", SideTab::Card),
             ("Teeth", SideTab::Teeth),
-            ("Readings", SideTab::Readings),
-            ("Log", SideTab::Log),
             ("Slip", SideTab::Slip),
+            ("Readings", SideTab::Readings),
+            ("Sheet", SideTab::Sheet),
+            ("Log", SideTab::Log),
         ];
-        let rows = if ink.factor() > 1.2 { 3 } else { 6 };
+        let rows = 4;
         for row in tabs.chunks(rows) {
             tab_cells(ui, ink, row, state);
         }
@@ -233,6 +235,7 @@ fn tab(
 ) {
     match state.tab {
         SideTab::Readings => lists::readings(ui, ink, view, board, state),
+        SideTab::Sheet => card::sheet(ui, ink, view, board),
         SideTab::Log => lists::log(ui, ink, view, board),
         SideTab::Slip => slip::slip(ui, ink, board, state, out),
         SideTab::Card => card::card(ui, ink, view, board, state, out),

@@ -34,6 +34,7 @@ pub(super) fn teeth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Bench
             flank,
             &Shown {
                 shape: board.tooth,
+                lean: board.tooth.lean.get(k).copied().unwrap_or(0.0),
                 print: of(last),
                 ghost: of(before),
                 clearness: last.as_ref().map(|p| p.clearness),
@@ -42,8 +43,8 @@ pub(super) fn teeth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Bench
         );
     }
     let words = match (last, before) {
-        (Some(_), Some(before)) => format!("Dash-dot: reading {}. Drawn from what the eye read.", before.number),
-        (Some(_), None) => "Drawn from what the eye read: ends, middle, area.".to_owned(),
+        (Some(_), Some(before)) => format!("Dash-dot: reading {}, as the eye read it.", before.number),
+        (Some(_), None) => "Ends, middle and area as the eye read them.".to_owned(),
         (None, _) => "Paste, roll, then look at the print.".to_owned(),
     };
     widget::words(ui, &words, ink.small(), muted);
@@ -51,6 +52,7 @@ pub(super) fn teeth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Bench
 
 struct Shown {
     shape: ToothShape,
+    lean: f64,
     print: Option<SeenFlank>,
     ghost: Option<SeenFlank>,
     /// None where nobody has looked.
@@ -174,7 +176,7 @@ impl Map {
             }
         }
         if let Some(print) = &shown.print {
-            let area = self.area(print);
+            let area = self.area(print, shown.lean);
             let opacity = 0.45 + 0.55 * shown.clearness.unwrap_or(1.0).clamp(0.0, 1.0);
             items.push(Item::filled(
                 area.clone(),
@@ -202,7 +204,7 @@ impl Map {
             }
         }
         if let Some(ghost) = &shown.ghost {
-            let line = self.area(ghost);
+            let line = self.area(ghost, shown.lean);
             items.push(Item::stroked(line.clone(), Stroke::full(DrawingInk::GhostLight, 3.0)));
             items.push(Item::stroked(
                 line,
@@ -226,7 +228,7 @@ impl Map {
         }]
     }
 
-    fn area(&self, print: &SeenFlank) -> Path {
-        Path::closed(print.outline().into_iter().map(|at| self.point(at)))
+    fn area(&self, print: &SeenFlank, lean: f64) -> Path {
+        Path::closed(print.outline(lean).into_iter().map(|at| self.point(at)))
     }
 }

@@ -4,8 +4,9 @@ use super::readings::{Reading, SeenPrint};
 use super::start::layout_words;
 use super::{Amount, Laid, Work, offer, words};
 use crate::bench::{Answer, Bench, Measurand, Note, Operation};
+use crate::contact::{self, Film, Pair, Placement, Route};
 use crate::exercise::{Attempt, Seen, Window};
-use crate::gear::GearSet;
+use crate::gear::Side;
 use crate::numerics::math;
 use crate::quantity::Units;
 
@@ -61,11 +62,15 @@ pub struct ToothShape {
     pub lower_mm: [f64; 2],
     /// Height of the upper edge at toe and heel.
     pub upper_mm: [f64; 2],
+    /// How prints of such gears lean as designed, drive and coast: positive rises toward the heel. An eye reads the ends of a
+    /// print and not its lean, which hardly depends on where the gears stand.
+    pub lean: [f64; 2],
 }
 
 impl ToothShape {
-    /// Of a gear set.
-    pub fn of(gears: &GearSet) -> Self {
+    /// Of a pair of gears as designed.
+    pub fn of(pair: &Pair) -> Self {
+        let gears = pair.gears();
         let pitch = gears.pitch();
         let (sin, cos) = math::sin_cos(pitch.wheel_pitch_angle_rad);
         let height = |x: f64, y: f64| {
@@ -76,8 +81,30 @@ impl ToothShape {
             face_width_mm: gears.design().wheel_face_width_mm,
             lower_mm: [height(-1.0, -1.0), height(1.0, -1.0)],
             upper_mm: [height(-1.0, 1.0), height(1.0, 1.0)],
+            lean: Side::BOTH.map(|side| lean(pair, side)),
         }
     }
+}
+
+/// Covariance of the places that a usual film marks at the designed place, along and up the tooth.
+fn lean(pair: &Pair, side: Side) -> f64 {
+    let film_um = Film::default().thickness_um;
+    let Some(map) = contact::gap_map(pair, Placement::NOMINAL, side, Route::Fast) else {
+        return 0.0;
+    };
+    let (columns, rows) = map.size();
+    let marked: Vec<(f64, f64)> = (0..columns)
+        .flat_map(|i| (0..rows).map(move |j| (i, j)))
+        .filter(|&(i, j)| map.gap_um(i, j).is_some_and(|gap| gap < film_um))
+        .map(|(i, j)| map.place(i, j))
+        .collect();
+    let count = if marked.is_empty() { 1.0 } else { marked.len() as f64 };
+    let (mut x, mut y) = (0.0, 0.0);
+    for (along, up) in &marked {
+        x += along / count;
+        y += up / count;
+    }
+    marked.iter().map(|(along, up)| (along - x) * (up - y)).sum::<f64>() / count
 }
 
 /// A row of what is wanted.

@@ -1,5 +1,7 @@
 //! What instruments show, ready to be drawn: a face with its pointer, never more than the reading itself.
 
+use std::f64::consts::PI;
+
 use super::{Amount, words};
 use crate::bench::instrument::WrenchKind;
 use crate::bench::{Instrument, Measurand, Note, Record, Tool};
@@ -186,71 +188,68 @@ impl SeenPrint {
     }
 }
 
+/// Points of a drawn outline.
+const OUTLINE: u32 = 48;
+
 impl SeenFlank {
-    /// A closed line through the four ends, rounder or squarer as its area says: in each quarter about the middle
-    /// |u|^n + |v|^n = 1. Within the flank: what the eye read can reach over its edge, the tooth does not.
-    pub fn outline(&self) -> Vec<[f64; 2]> {
-        const QUARTER: u32 = 12;
-        let [cx, cy] = self.centre;
+    /// A closed line that reaches the four ends and holds the area that was read: an ellipse that leans, with `lean` positive
+    /// toward the top at the heel, or a rounder square where more is marked than any ellipse holds. Within the flank: what the
+    /// eye read can reach over its edge, the tooth does not.
+    pub fn outline(&self, lean: f64) -> Vec<[f64; 2]> {
         let [toe, heel] = self.along;
         let [root, top] = self.up;
-        let box_area = (heel - toe) * (top - root);
+        let (half_length, half_height) = (0.5 * (heel - toe), 0.5 * (top - root));
+        let (x0, y0) = (0.5 * (toe + heel), 0.5 * (root + top));
+        let box_area = 4.0 * half_length * half_height;
         let filled = if box_area > 0.0 {
             4.0 * self.area / box_area
         } else {
-            0.785
+            PI / 4.0
         };
-        let power = power_of(filled.clamp(0.5, 0.97));
-        let mut points = Vec::new();
-        for quarter in 0..4_u32 {
-            for k in 0..QUARTER {
-                // From one axis to the next; the quarters follow each other round the middle.
-                let (u, v) = superellipse(f64::from(k) / f64::from(QUARTER), power);
-                let (u, v) = match quarter {
-                    0 => (u, v),
-                    1 => (-v, u),
-                    2 => (-u, -v),
-                    _ => (v, -u),
+        // (cos t, cos(t − φ)) is an ellipse that fills sin φ of what an upright one does.
+        let upright = filled / (PI / 4.0);
+        let thin = if upright > 0.2 { upright } else { 0.2 };
+        let phase = if upright < 1.0 { math::asin(thin) } else { 0.5 * PI };
+        let phase = if lean < 0.0 { PI - phase } else { phase };
+        let power = if upright > 1.0 { power_of(filled) } else { 2.0 };
+        (0..OUTLINE)
+            .map(|k| {
+                let t = 2.0 * PI * f64::from(k) / f64::from(OUTLINE);
+                let (u, v) = if power > 2.0 {
+                    superellipse(t, power)
+                } else {
+                    (math::cos(t), math::cos(t - phase))
                 };
-                let x = cx + if u > 0.0 { u * (heel - cx) } else { u * (cx - toe) };
-                let y = cy + if v > 0.0 { v * (top - cy) } else { v * (cy - root) };
-                points.push([x.clamp(-1.0, 1.0), y.clamp(-1.0, 1.0)]);
-            }
-        }
-        points
+                [
+                    (x0 + half_length * u).clamp(-1.0, 1.0),
+                    (y0 + half_height * v).clamp(-1.0, 1.0),
+                ]
+            })
+            .collect()
     }
 }
 
-/// A place on |u|^n + |v|^n = 1 in the first quarter, from (1, 0) to (0, 1).
-fn superellipse(t: f64, power: f64) -> (f64, f64) {
-    // Along a straight line between both ends, moved out to the curve.
-    let (a, b) = (1.0 - t, t);
-    let size = root_of(raised(a, power) + raised(b, power), power);
-    (a / size, b / size)
+/// A place on |u|^n + |v|^n = 1 at an angle.
+fn superellipse(angle_rad: f64, power: f64) -> (f64, f64) {
+    let (sin, cos) = math::sin_cos(angle_rad);
+    let size = math::pow(math::pow(cos.abs(), power) + math::pow(sin.abs(), power), 1.0 / power);
+    (cos / size, sin / size)
 }
 
-fn raised(base: f64, power: f64) -> f64 {
-    math::pow(base, power)
-}
-
-fn root_of(value: f64, power: f64) -> f64 {
-    math::pow(value, 1.0 / power)
-}
-
-/// The power whose curve fills this share of its square: 0.5 for a diamond, π/4 for a circle, toward 1 for a square.
+/// The power whose curve fills this share of its square: π/4 for a circle, toward 1 for a square.
 fn power_of(filled: f64) -> f64 {
     let share = |power: f64| {
-        // Mean height of the quarter curve.
+        // Mean height of a quarter of the curve.
         const STEPS: u32 = 40;
         let sum: f64 = (0..STEPS)
             .map(|k| {
                 let x = (f64::from(k) + 0.5) / f64::from(STEPS);
-                root_of(1.0 - raised(x, power), power)
+                math::pow(1.0 - math::pow(x, power), 1.0 / power)
             })
             .sum();
         sum / f64::from(STEPS)
     };
-    let (mut low, mut high) = (1.0, 16.0);
+    let (mut low, mut high) = (2.0, 16.0);
     for _ in 0..30 {
         let middle = 0.5 * (low + high);
         if share(middle) < filled {
@@ -266,34 +265,42 @@ fn power_of(filled: f64) -> f64 {
 mod tests {
     use super::*;
 
-    /// The line that is drawn has the ends and the area that were read.
+    /// The line that is drawn has the ends and the area that were read, whichever way it leans.
     #[test]
     fn the_outline_is_what_was_read() {
-        let print = SeenFlank {
-            centre: [0.1, 0.05],
-            along: [-0.5, 0.6],
-            up: [-0.4, 0.5],
-            area: 0.18,
-        };
-        let line = print.outline();
-        let ends = |k: usize| {
-            line.iter().fold([f64::INFINITY, f64::NEG_INFINITY], |[a, b], p| {
-                [a.min(p[k]), b.max(p[k])]
-            })
-        };
-        for (got, wanted) in [(ends(0), print.along), (ends(1), print.up)] {
-            assert!(
-                (got[0] - wanted[0]).abs() < 1e-9 && (got[1] - wanted[1]).abs() < 1e-9,
-                "{got:?}"
-            );
+        for (area, lean) in [(0.18, 1.0), (0.18, -1.0), (0.22, 1.0), (0.24, -1.0)] {
+            let print = SeenFlank {
+                centre: [0.1, 0.05],
+                along: [-0.5, 0.6],
+                up: [-0.4, 0.5],
+                area,
+            };
+            let line = print.outline(lean);
+            let ends = |k: usize| {
+                line.iter().fold([f64::INFINITY, f64::NEG_INFINITY], |[a, b], p| {
+                    [a.min(p[k]), b.max(p[k])]
+                })
+            };
+            for (got, wanted) in [(ends(0), print.along), (ends(1), print.up)] {
+                // A line of straight pieces cuts its rounds a little short.
+                assert!(
+                    (got[0] - wanted[0]).abs() < 0.01 && (got[1] - wanted[1]).abs() < 0.01,
+                    "{got:?}"
+                );
+            }
+            let next = line.iter().skip(1).chain(line.first());
+            let drawn: f64 = line
+                .iter()
+                .zip(next)
+                .map(|(a, b)| 0.5 * (a[0] * b[1] - b[0] * a[1]))
+                .sum();
+            println!("area {:.4}, read {area:.4}", drawn.abs() / 4.0);
+            assert!((drawn.abs() / 4.0 - area).abs() < 0.02 * area, "{drawn} for {area}");
+            let middle = |k: usize| line.iter().map(|p| p[k]).sum::<f64>() / line.len() as f64;
+            let covariance: f64 = line.iter().map(|p| (p[0] - middle(0)) * (p[1] - middle(1))).sum();
+            if area < 0.19 {
+                assert!(covariance * lean > 0.0, "it leans as asked: {covariance}");
+            }
         }
-        let next = line.iter().skip(1).chain(line.first());
-        let area: f64 = line
-            .iter()
-            .zip(next)
-            .map(|(a, b)| 0.5 * (a[0] * b[1] - b[0] * a[1]))
-            .sum();
-        println!("area {area:.4} of 4, read {:.4}", 4.0 * print.area);
-        assert!((area / 4.0 - print.area).abs() < 0.01 * print.area * 4.0, "{area}");
     }
 }

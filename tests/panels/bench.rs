@@ -1,0 +1,358 @@
+//! The bench in panels: parts, forms, precautions, what was read, stale values, slip, hand-over. All boards are of real
+//! attempts.
+
+use std::sync::Arc;
+
+use egui::Key;
+use egui_kittest::Harness;
+use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use lashwright::bench::{Measurand, Operation, Precaution, Predicted};
+use lashwright::exercise::Attempt;
+use lashwright::job::scenarios;
+use lashwright::quantity::Units;
+use lashwright::view::bench::{BenchView, ToothShape};
+use lashwright::view::{AxlePart, Command, Place, TextSize};
+
+use super::{Desk, USUAL, asked, window};
+
+/// Any tooth will do where nobody measures it.
+const TOOTH: ToothShape = ToothShape {
+    face_width_mm: 32.0,
+    lower_mm: [-5.0, -6.0],
+    upper_mm: [3.0, 4.0],
+    lean: [1.0, 1.0],
+};
+
+struct Hands {
+    attempt: Attempt,
+    done: Vec<Operation>,
+}
+
+impl Hands {
+    fn at(scenario: &str) -> Self {
+        let found = scenarios::find(scenario).expect("ships");
+        let attempt = Attempt::begin(Arc::new(found.exercise), 3).expect("can be played");
+        Self {
+            attempt,
+            done: Vec::new(),
+        }
+    }
+
+    fn does(mut self, json: &str) -> Self {
+        let operation = Operation::from_json(json).expect("an operation");
+        self.attempt.apply(&operation);
+        self.done.push(operation);
+        self
+    }
+
+    fn board(&self) -> BenchView {
+        BenchView::new(&self.attempt, &self.done, TOOTH)
+    }
+
+    fn desk(&self) -> Desk {
+        let mut desk = Desk::with_sets(1);
+        desk.place = Place::Bench;
+        desk.board = Some(self.board());
+        desk
+    }
+}
+
+const LASH: &str = r#"{"do":"measure","what":{"quantity":"lash","tooth":0},"instrument":"dial_indicator"}"#;
+
+fn only(commands: &[Command]) -> &Operation {
+    match commands {
+        [Command::Do(operation)] => operation,
+        other => panic!("one operation: {other:?}"),
+    }
+}
+
+fn press(harness: &mut Harness<'_, Desk>, label: &str) {
+    harness.get_by_label(label).click();
+    harness.run();
+}
+
+#[test]
+fn work_without_fields_is_one_press() {
+    let mut desk = Hands::at("oat-barn-tractor").desk();
+    desk.part = Some(AxlePart::Caps);
+    let mut harness = window(USUAL, desk);
+    press(&mut harness, "Slacken until snug");
+    assert_eq!(only(&asked(&mut harness)), &Operation::LoosenCaps {});
+}
+
+#[test]
+fn a_part_is_chosen_from_the_list_and_by_keys() {
+    let mut harness = window(USUAL, Hands::at("oat-barn-tractor").desk());
+    press(&mut harness, "Nut and flange");
+    assert_eq!(asked(&mut harness), [Command::ChoosePart(Some(AxlePart::Nut))]);
+    harness.key_press(Key::P);
+    harness.run();
+    assert_eq!(asked(&mut harness), [Command::ChoosePart(Some(AxlePart::Axle))]);
+}
+
+#[test]
+fn a_form_is_filled_in_with_precautions_and_done_with_enter() {
+    let mut desk = Hands::at("oat-barn-tractor").desk();
+    desk.part = Some(AxlePart::Nut);
+    let mut harness = window(USUAL, desk);
+    press(&mut harness, "Tighten to a torque");
+    assert!(asked(&mut harness).is_empty(), "the form opens first");
+    assert!(
+        harness.query_by_label_contains("Caution. The flange reacts").is_some(),
+        "the hazard is said before"
+    );
+    harness.get_by_label("Torque").focus();
+    harness.run();
+    harness.key_press_modifiers(egui::Modifiers::COMMAND, Key::A);
+    harness.get_by_label("Torque").type_text("230,5");
+    harness.run();
+    press(&mut harness, "Holding bar on the bench");
+    press(&mut harness, "Do it");
+    let commands = asked(&mut harness);
+    let Operation::TightenNut {
+        torque_nm,
+        wrench,
+        precautions,
+    } = only(&commands)
+    else {
+        panic!("{commands:?}");
+    };
+    assert!((torque_nm - 230.5).abs() < 1e-9, "{torque_nm}");
+    assert_eq!(wrench, "click_wrench");
+    assert_eq!(precautions, &[Precaution::HoldingBar]);
+}
+
+#[test]
+fn letters_typed_in_a_form_are_no_keys() {
+    let mut desk = Hands::at("oat-barn-tractor").desk();
+    desk.part = Some(AxlePart::Nut);
+    let mut harness = window(USUAL, desk);
+    press(&mut harness, "Tighten to a torque");
+    harness.get_by_label("Torque").focus();
+    harness.run();
+    asked(&mut harness);
+    for key in [Key::P, Key::R, Key::V, Key::T, Key::Num4] {
+        harness.key_press(key);
+    }
+    harness.run();
+    assert!(asked(&mut harness).is_empty(), "nothing but text");
+}
+
+#[test]
+fn a_wrong_number_is_said_and_nothing_is_done() {
+    let mut desk = Hands::at("oat-barn-tractor").desk();
+    desk.part = Some(AxlePart::Nut);
+    let mut harness = window(USUAL, desk);
+    press(&mut harness, "Tighten to a torque");
+    harness.get_by_label("Torque").focus();
+    harness.run();
+    harness.key_press_modifiers(egui::Modifiers::COMMAND, Key::A);
+    harness.get_by_label("Torque").type_text("much");
+    harness.run();
+    press(&mut harness, "Do it");
+    assert!(asked(&mut harness).is_empty(), "nothing is done");
+    assert!(
+        harness.query_by_label("Torque: “much” is no number.").is_some(),
+        "and it says why"
+    );
+}
+
+#[test]
+fn what_cannot_be_done_now_says_why() {
+    let mut desk = Hands::at("oat-barn-tractor").desk();
+    desk.part = Some(AxlePart::Seal);
+    let mut harness = window(USUAL, desk);
+    assert!(harness.query_by_label("Pull out").is_none(), "not offered");
+    press(&mut harness, "What cannot be done now ...");
+    let why = "Pull out. The flange is in the way: take nut and flange off first.";
+    assert!(harness.query_by_label(why).is_some(), "with the reason");
+}
+
+#[test]
+fn what_is_read_is_written_in_the_units_at_hand() {
+    let hands = Hands::at("oat-barn-tractor").does(LASH);
+    for (units, typed, wanted) in [(Units::Metric, "0.16", 0.16), (Units::Inch, "0.006", 0.1524)] {
+        let mut desk = hands.desk();
+        desk.units = units;
+        let mut harness = window(USUAL, desk);
+        harness.get_by_label("Value that you read").focus();
+        harness.run();
+        harness.get_by_label("Value that you read").type_text(typed);
+        harness.run();
+        harness.key_press(Key::Enter);
+        harness.run();
+        let commands = asked(&mut harness);
+        let Operation::Note { what, value, .. } = only(&commands) else {
+            panic!("{commands:?}");
+        };
+        assert_eq!(*what, Measurand::Lash { tooth: 0 });
+        assert!((value - wanted).abs() < 1e-9, "{value}");
+    }
+}
+
+/// The value stands in no word of the window until it is written or asked for.
+#[test]
+fn reading_is_the_trainees_work() {
+    let hands = Hands::at("oat-barn-tractor").does(LASH);
+    let value = hands.board().readings[0].values[0].value.expect("shown");
+    let digits = lashwright::quantity::number(value, 2);
+    let says = |harness: &Harness<'_, Desk>| {
+        harness
+            .root()
+            .children_recursive()
+            .filter_map(|node| node.accesskit_node().label())
+            .any(|label| label.contains(&format!("{digits}\u{a0}mm")) && !label.contains("wanted"))
+    };
+    let mut harness = window(USUAL, hands.desk());
+    harness.run();
+    assert!(!says(&harness), "nobody says {digits}");
+    harness.state_mut().read_out = true;
+    harness.run();
+    assert!(says(&harness), "a beginner is told {digits}");
+}
+
+#[test]
+fn stale_readings_say_so() {
+    let hands = Hands::at("oat-barn-tractor")
+        .does(LASH)
+        .does(r#"{"do":"note","what":{"quantity":"lash","tooth":0},"value":0.16,"remark":"record 1"}"#)
+        .does(r#"{"do":"loosen_caps"}"#);
+    let mut harness = window(USUAL, hands.desk());
+    harness.run();
+    harness.get_by_label("Show: Readings").click();
+    harness.run();
+    assert!(
+        harness
+            .query_by_label("Reading 1: Lash, tooth 0, 0.16\u{a0}mm, stale")
+            .is_some(),
+        "in the list"
+    );
+    assert!(
+        harness
+            .query_by_label_contains("Lash, tightest, wanted 0.12 to 0.22\u{a0}mm: 0.16\u{a0}mm, stale")
+            .is_some(),
+        "on the card"
+    );
+    assert!(
+        harness.query_by_label_contains("No longer true: reading 1.").is_some(),
+        "in the answer"
+    );
+}
+
+#[test]
+fn refusals_are_said_with_their_reason() {
+    let hands = Hands::at("oat-barn-tractor").does(r#"{"do":"remove_pinion"}"#);
+    let harness = window(USUAL, hands.desk());
+    assert!(
+        harness
+            .query_by_label("Take the pinion out. Not done. The nut holds it: take the nut off first.")
+            .is_some(),
+        "above the work"
+    );
+}
+
+#[test]
+fn a_slip_is_signed_line_by_line() {
+    let mut harness = window(USUAL, Hands::at("oat-barn-tractor").desk());
+    press(&mut harness, "Show: Slip");
+    press(&mut harness, "Lash: less");
+    press(&mut harness, "Drive, up: top");
+    press(&mut harness, "Sure: 95 %");
+    press(&mut harness, "Sign");
+    let commands = asked(&mut harness);
+    let [Command::Do(first), Command::Do(second)] = &commands[..] else {
+        panic!("{commands:?}");
+    };
+    let Operation::Predict { about, chances } = &**first else {
+        panic!("{first:?}");
+    };
+    assert_eq!(*about, Predicted::Lash);
+    assert!((chances[0] - 0.95).abs() < 1e-12 && (chances.iter().sum::<f64>() - 1.0).abs() < 1e-12);
+    assert!(matches!(&**second, Operation::Predict { about: Predicted::DriveHeight, chances } if chances[2] > 0.9));
+    for operation in [first, second] {
+        operation.check().expect("the core takes it");
+    }
+}
+
+#[test]
+fn handing_over_is_asked_twice() {
+    let mut harness = window(USUAL, Hands::at("oat-barn-tractor").desk());
+    press(&mut harness, "Hand over");
+    assert!(asked(&mut harness).is_empty(), "not at once");
+    press(&mut harness, "Not yet");
+    assert!(harness.query_by_label("Yes, it is done").is_none(), "put away");
+    press(&mut harness, "Hand over");
+    press(&mut harness, "Yes, it is done");
+    assert_eq!(only(&asked(&mut harness)), &Operation::Finish {});
+}
+
+#[test]
+fn pieces_are_chosen_by_their_labels() {
+    let mut desk = Hands::at("crush-and-stop").desk();
+    desk.part = Some(AxlePart::DepthShim);
+    let mut harness = window(USUAL, desk);
+    press(&mut harness, "Make up the pack");
+    let board = harness.state().board.clone().expect("a board");
+    let work = board
+        .works
+        .iter()
+        .find(|w| w.part == AxlePart::DepthShim && w.name == "Make up the pack")
+        .expect("offered");
+    let lashwright::view::bench::FieldKind::Pieces { pieces, .. } = &work.fields[0].kind else {
+        panic!("pieces");
+    };
+    let (number, mm) = (pieces[0].number, pieces[0].labelled_mm.expect("labelled"));
+    press(
+        &mut harness,
+        &format!("Piece {number}: {}", lashwright::quantity::number(mm, 3)),
+    );
+    press(&mut harness, "Do it");
+    let commands = asked(&mut harness);
+    assert!(
+        matches!(only(&commands), Operation::FitShims { pieces, .. } if pieces == &[number]),
+        "{commands:?}"
+    );
+}
+
+/// Every form that is offered gives an operation that the core takes, as it stands or after it was filled in.
+#[test]
+fn every_offer_is_an_operation() {
+    for scenario in ["oat-barn-tractor", "crush-and-stop", "feed-lorry-cartridge"] {
+        let board = Hands::at(scenario).board();
+        let mut now = 0;
+        for work in &board.works {
+            let blank = work.blank(Units::Metric);
+            match work.operation(&blank, Units::Metric) {
+                Ok(operation) => operation.check().expect("in its ranges"),
+                Err(problem) => panic!("{scenario}, {:?}, {}: {problem}", work.part, work.name),
+            }
+            now += usize::from(work.not_now.is_none());
+        }
+        println!("{scenario}: {} offers, {now} of them now", board.works.len());
+        assert!(now > 5, "{scenario}: there is something to do");
+    }
+}
+
+#[test]
+fn the_board_fits_at_every_text_size() {
+    let hands = Hands::at("oat-barn-tractor").does(LASH);
+    for size in [USUAL, egui::vec2(1920.0, 1080.0), egui::vec2(960.0, 540.0)] {
+        for percent in TextSize::STEPS.into_iter().filter(|p| size.y > 600.0 || *p <= 130) {
+            let mut desk = hands.desk();
+            desk.text_size = TextSize::nearest(percent);
+            let harness = window(size, desk);
+            let whole = egui::Rect::from_min_size(egui::Pos2::ZERO, size);
+            for label in [
+                "You read",
+                "Write",
+                "View: Corner",
+                "Units: mm",
+                "Keys: ?",
+                "Pinion: Turn",
+            ] {
+                let rect = harness.get_by_label(label).rect();
+                assert!(whole.contains_rect(rect), "{size:?} {percent} %: {label} at {rect:?}");
+            }
+        }
+    }
+}

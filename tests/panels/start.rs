@@ -1,0 +1,85 @@
+//! The start page: exercises, axle number, own attempts.
+
+use egui_kittest::kittest::Queryable as _;
+use lashwright::job::scenarios;
+use lashwright::view::bench::{ExerciseLine, KeptLine};
+use lashwright::view::{Command, Place, TextSize};
+
+use super::{Desk, USUAL, asked, window};
+
+fn desk() -> Desk {
+    let mut desk = Desk::with_sets(1);
+    desk.place = Place::Start;
+    desk.exercises = scenarios::embedded()
+        .expect("they ship")
+        .iter()
+        .map(|found| ExerciseLine::new(&found.source, found.exercise.scenario()))
+        .collect();
+    desk.kept = vec![KeptLine {
+        title: "An axle that was left".to_owned(),
+        seed: 7,
+        operations: 12,
+    }];
+    desk
+}
+
+#[test]
+fn an_exercise_is_chosen_and_begun() {
+    let mut harness = window(USUAL, desk());
+    let second = harness.state().exercises[1].title.clone();
+    harness.get_by_label(&second).click();
+    harness.run();
+    assert_eq!(asked(&mut harness), [Command::ChooseExercise(1)]);
+    harness.get_by_label("Axle number larger").click();
+    harness.run();
+    assert_eq!(asked(&mut harness), [Command::ChooseSeed(2)]);
+    harness.get_by_label("Begin").click();
+    harness.run();
+    assert_eq!(asked(&mut harness), [Command::Begin]);
+}
+
+#[test]
+fn an_unfinished_attempt_is_gone_on_with() {
+    let mut harness = window(USUAL, desk());
+    harness.get_by_label("An axle that was left, axle 7").click();
+    harness.run();
+    assert_eq!(asked(&mut harness), [Command::GoOn(0)]);
+}
+
+/// From the keyboard alone: tab to the exercise, space, tab to the button, enter.
+#[test]
+fn the_keyboard_reaches_everything() {
+    let mut harness = window(USUAL, desk());
+    for name in ["An axle that was left, axle 7", "Begin", "Gears", "Tooth room"] {
+        harness.get_by_label(name).focus();
+        harness.run();
+        harness.key_press(egui::Key::Enter);
+        harness.run();
+    }
+    assert_eq!(
+        asked(&mut harness),
+        [
+            Command::GoOn(0),
+            Command::Begin,
+            Command::GoTo(Place::Gears),
+            Command::GoTo(Place::ToothRoom)
+        ]
+    );
+}
+
+#[test]
+fn every_exercise_says_what_it_teaches_at_every_text_size() {
+    for percent in TextSize::STEPS {
+        let mut desk = desk();
+        desk.text_size = TextSize::nearest(percent);
+        let aims = desk.exercises[0].aims.clone();
+        let titles: Vec<String> = desk.exercises.iter().map(|e| e.title.clone()).collect();
+        let harness = window(USUAL, desk);
+        for title in titles.iter().skip(1) {
+            assert!(harness.query_by_label(title).is_some(), "{percent} %: {title}");
+        }
+        for aim in aims {
+            assert!(harness.query_by_label(&aim).is_some(), "{percent} %: {aim}");
+        }
+    }
+}
