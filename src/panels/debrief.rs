@@ -177,7 +177,7 @@ fn truth_row(ui: &mut Ui, ink: &Ink, units: Units, line: &DebriefLine) {
     painter.text(
         rect.min + vec2(0.0, ink.scaled(5.0)),
         Align2::LEFT_TOP,
-        line.name,
+        &line.name,
         ink.body(),
         text,
     );

@@ -41,8 +41,10 @@ fn truth_stands_beside_belief_at_every_text_size() {
     for percent in TextSize::STEPS {
         let mut desk = desk();
         desk.text_size = TextSize::nearest(percent);
+        let lines = desk.debrief.as_ref().map(|d| d.lines.clone()).unwrap_or_default();
+        assert!(!lines.is_empty(), "there is something to tell");
         let harness = window(USUAL, desk);
-        for name in ["Turning torque, pinion alone", "Lash, tightest", "Lash, spread"] {
+        for name in lines.into_iter().map(|line| line.name) {
             let label = format!("{name}, wanted");
             let rect = harness.get_by_label_contains(&label).rect();
             assert!(rect.left() >= 0.0 && rect.right() <= USUAL.x, "{percent} %: {rect:?}");

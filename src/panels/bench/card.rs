@@ -7,7 +7,7 @@ use super::{scrolled, widget};
 use crate::panels::theme::Ink;
 use crate::panels::widget::{ButtonFace, Rank};
 use crate::quantity::number;
-use crate::view::bench::{Wanted, amount_of, measurand_words};
+use crate::view::bench::{Wanted, WantedRange, amount_of, measurand_words};
 use crate::view::{BenchView, Command, Place, SAFETY_NOTE, WindowView};
 
 /// Draws the card.
@@ -143,7 +143,7 @@ fn wanted_row(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, wanted: &Wanted) {
     let text = ink.color(|t| t.text);
     let muted = ink.color(|t| t.muted);
     let wrap = width - box_width - ink.space(8.0);
-    let name = ui.painter().layout(wanted.name.to_owned(), ink.body(), text, wrap);
+    let name = ui.painter().layout(wanted.name.clone(), ink.body(), text, wrap);
     let range = ui
         .painter()
         .layout(wanted.range.text(view.units), ink.small(), muted, wrap);
@@ -161,6 +161,7 @@ fn wanted_row(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, wanted: &Wanted) {
         let words = format!("{}, wanted {}: {said}", wanted.name, wanted.range.text(view.units));
         WidgetInfo::labeled(WidgetType::Label, true, words)
     });
+    let has_box = !matches!(wanted.range, WantedRange::Words(_)) || wanted.written.is_some();
     let field = Rect::from_min_max(
         pos2(rect.right() - box_width, rect.top() + 2.0),
         pos2(rect.right(), rect.bottom() - ink.space(4.0)),
@@ -168,13 +169,10 @@ fn wanted_row(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, wanted: &Wanted) {
     let painter = ui.painter();
     painter.galley(rect.min + vec2(0.0, 1.0), name.clone(), text);
     painter.galley(rect.min + vec2(0.0, 1.0 + name.size().y), range, muted);
-    painter.rect(
-        field,
-        2.0,
-        ink.color(|t| t.inset),
-        ink.line(1.0, |t| t.line),
-        egui::StrokeKind::Inside,
-    );
+    if has_box {
+        let line = ink.line(1.0, |t| t.line);
+        painter.rect(field, 2.0, ink.color(|t| t.inset), line, egui::StrokeKind::Inside);
+    }
     let Some(value) = value else { return };
     let color = ink.color(|t| if wanted.stale { t.muted } else { t.belief });
     let inside = field.shrink(4.0);

@@ -5,7 +5,7 @@ use super::start::layout_words;
 use super::{Amount, Laid, Work, offer, words};
 use crate::bench::{Answer, Bench, Measurand, Note, Operation};
 use crate::contact::{self, Film, Pair, Placement, Route};
-use crate::exercise::{Attempt, Seen, Window};
+use crate::exercise::{AskedFor, Attempt, Counted, Seen, Window};
 use crate::gear::Side;
 use crate::numerics::math;
 use crate::quantity::Units;
@@ -111,7 +111,9 @@ fn lean(pair: &Pair, side: Side) -> f64 {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Wanted {
     /// What of.
-    pub name: &'static str,
+    pub name: String,
+    /// What of the axle is judged by it; none for a means or a value that is asked for.
+    pub counted: Option<Counted>,
     /// Which range.
     pub range: WantedRange,
     /// What stands on the set-up sheet for it.
@@ -129,6 +131,12 @@ pub enum WantedRange {
     AtMost(Amount, f64),
     /// This, and never more than that.
     Never(Amount, f64, f64),
+    /// A value that is asked for, to so much.
+    Within(Amount, f64),
+    /// Just this.
+    Just(Amount, f64),
+    /// No number.
+    Words(&'static str),
 }
 
 impl WantedRange {
@@ -142,13 +150,21 @@ impl WantedRange {
             Self::Never(amount, wanted, most) => {
                 format!("{}, at most {}", amount.digits(wanted, units), amount.text(most, units))
             }
+            Self::Within(amount, share) => format!("what is it, to ±{}", amount.text(share, units)),
+            Self::Just(amount, size) => amount.text(size, units),
+            Self::Words(words) => words.to_owned(),
         }
     }
 
     /// The kind of its numbers.
     pub const fn amount(&self) -> Amount {
         match self {
-            Self::Between(amount, ..) | Self::AtMost(amount, _) | Self::Never(amount, ..) => *amount,
+            Self::Between(amount, ..)
+            | Self::AtMost(amount, _)
+            | Self::Never(amount, ..)
+            | Self::Within(amount, _)
+            | Self::Just(amount, _) => *amount,
+            Self::Words(_) => Amount::Share,
         }
     }
 }
@@ -260,14 +276,115 @@ impl BenchView {
     }
 }
 
+/// What is on the sheet for a quantity: value, and whether it is stale.
+type Written = (Option<f64>, bool);
+
 fn wanted(seen: &Seen) -> Vec<Wanted> {
     let targets = &seen.card.targets;
     let between = |amount, window: Window| WantedRange::Between(amount, window.low, window.high);
-    let last = |fits: fn(Measurand) -> bool| {
+    let last = |fits: &dyn Fn(Measurand) -> bool| -> Written {
         let note = seen.notes.iter().rev().find(|n| fits(n.what));
         (note.map(|n| n.value), note.is_some_and(|n| n.stale))
     };
-    // The last value of each tooth, as long as it stands.
+    let blank: Written = (None, false);
+    let row = |name: &str, counted, range, (written, stale): Written| Wanted {
+        name: name.to_owned(),
+        counted,
+        range,
+        written,
+        stale,
+    };
+    let mut rows = Vec::new();
+    for counted in seen.card.counts.iter().copied() {
+        let some = Some(counted);
+        rows.push(match counted {
+            Counted::Depth => row("Pinion depth", some, WantedRange::Words("as the teeth ask for"), blank),
+            Counted::Print => row(
+                "Print, drive and coast",
+                some,
+                WantedRange::Words("in the middle, off every edge"),
+                blank,
+            ),
+            Counted::Lash => row(
+                "Lash, tightest",
+                some,
+                between(Amount::Length, targets.lash_mm),
+                lash(seen),
+            ),
+            Counted::Spread => row(
+                "Lash, spread",
+                some,
+                WantedRange::AtMost(Amount::Length, targets.lash_spread_mm),
+                (spread(seen), false),
+            ),
+            Counted::Runout => row(
+                "Face runout, ring gear",
+                some,
+                WantedRange::Words("as little as can be"),
+                last(&|what| matches!(what, Measurand::WheelFaceRunout {})),
+            ),
+            Counted::PinionTorque => row(
+                "Turning torque, pinion alone",
+                some,
+                between(Amount::HandTorque, targets.pinion_torque_nm),
+                last(&|what| matches!(what, Measurand::RollingTorque {})),
+            ),
+            Counted::SideTorque => row(
+                "Side bearings add",
+                some,
+                between(Amount::HandTorque, targets.side_torque_nm),
+                blank,
+            ),
+        });
+    }
+    if seen.card.counts.contains(&Counted::PinionTorque) {
+        rows.insert(
+            0,
+            row(
+                "Pinion nut",
+                None,
+                WantedRange::Never(Amount::NutTorque, targets.nut_torque_nm, targets.most_nut_torque_nm),
+                last(&|what| matches!(what, Measurand::NutTorque {})),
+            ),
+        );
+    }
+    for asked in &seen.card.asked {
+        let (name, amount) = asked_words(asked.what);
+        let written = last(&|what| asked.what.is(what));
+        rows.push(row(name, None, WantedRange::Within(amount, asked.full), written));
+    }
+    if let Some(pack) = &seen.card.pack {
+        let name = format!("Pack: {}, {} pieces at most", words::place(pack.place), pack.pieces);
+        rows.push(row(
+            &name,
+            None,
+            WantedRange::Just(Amount::FineLength, pack.size_mm),
+            last(&|what| what == Measurand::ShimPack { place: pack.place }),
+        ));
+    }
+    if seen.card.plates.is_some() {
+        rows.push(row(
+            "Painted plates",
+            None,
+            WantedRange::Words("look at each, then judge it"),
+            blank,
+        ));
+    }
+    rows
+}
+
+fn asked_words(what: AskedFor) -> (&'static str, Amount) {
+    match what {
+        AskedFor::Lash => ("Lash, as the dial shows it", Amount::Length),
+        AskedFor::RollingTorque => ("Turning torque, settled", Amount::HandTorque),
+        AskedFor::PinionDepth => ("Pinion depth, gauged", Amount::FineLength),
+        AskedFor::PinionEndPlay => ("End play of the pinion", Amount::FineLength),
+        AskedFor::WheelFaceRunout => ("Face runout, ring gear", Amount::FineLength),
+    }
+}
+
+/// The last value of each tooth on the sheet, as long as it stands.
+fn teeth(seen: &Seen) -> Vec<(u32, f64)> {
     let mut teeth: Vec<(u32, f64)> = Vec::new();
     for note in seen.notes.iter().rev() {
         if let Measurand::Lash { tooth } = note.what
@@ -277,44 +394,29 @@ fn wanted(seen: &Seen) -> Vec<Wanted> {
             teeth.push((tooth, note.value));
         }
     }
+    teeth
+}
+
+fn lash(seen: &Seen) -> Written {
+    let tightest = teeth(seen)
+        .iter()
+        .map(|(_, value)| *value)
+        .reduce(|a, b| if b < a { b } else { a });
+    if tightest.is_some() {
+        return (tightest, false);
+    }
+    let note = seen
+        .notes
+        .iter()
+        .rev()
+        .find(|n| matches!(n.what, Measurand::Lash { .. }));
+    (note.map(|n| n.value), note.is_some())
+}
+
+fn spread(seen: &Seen) -> Option<f64> {
+    let teeth = teeth(seen);
     let values = || teeth.iter().map(|(_, value)| *value);
-    let tightest = values().reduce(|a, b| if b < a { b } else { a });
-    let loosest = values().reduce(|a, b| if b > a { b } else { a });
-    let lash = match tightest {
-        Some(value) => (Some(value), false),
-        None => last(|what| matches!(what, Measurand::Lash { .. })),
-    };
-    let spread = tightest
-        .zip(loosest)
-        .filter(|_| teeth.len() > 1)
-        .map(|(low, high)| high - low);
-    let row = |name, range, (written, stale)| Wanted {
-        name,
-        range,
-        written,
-        stale,
-    };
-    vec![
-        row(
-            "Pinion nut",
-            WantedRange::Never(Amount::NutTorque, targets.nut_torque_nm, targets.most_nut_torque_nm),
-            last(|what| matches!(what, Measurand::NutTorque {})),
-        ),
-        row(
-            "Turning torque, pinion alone",
-            between(Amount::HandTorque, targets.pinion_torque_nm),
-            last(|what| matches!(what, Measurand::RollingTorque {})),
-        ),
-        row(
-            "Side bearings add",
-            between(Amount::HandTorque, targets.side_torque_nm),
-            (None, false),
-        ),
-        row("Lash, tightest", between(Amount::Length, targets.lash_mm), lash),
-        row(
-            "Lash, spread",
-            WantedRange::AtMost(Amount::Length, targets.lash_spread_mm),
-            (spread, false),
-        ),
-    ]
+    let low = values().reduce(|a, b| if b < a { b } else { a })?;
+    let high = values().reduce(|a, b| if b > a { b } else { a })?;
+    (teeth.len() > 1).then_some(high - low)
 }

@@ -1,7 +1,7 @@
 //! The end of an attempt: what is true of the axle, beside what the trainee wrote down.
 
 use super::{Amount, BenchView, WantedRange};
-use crate::exercise::{Attempt, Outcome};
+use crate::exercise::{Attempt, Counted, Outcome};
 use crate::quantity::{Units, deviation, number, signed};
 
 /// What the debrief shows. It is made only of an axle that has been handed over.
@@ -19,7 +19,7 @@ pub struct DebriefView {
 #[derive(Debug, Clone, PartialEq)]
 pub struct DebriefLine {
     /// What of.
-    pub name: &'static str,
+    pub name: String,
     /// Which range was wanted.
     pub range: WantedRange,
     /// What is true; none where it is not together.
@@ -34,6 +34,8 @@ impl DebriefLine {
         match self.range {
             WantedRange::Between(_, low, high) | WantedRange::Never(_, low, high) => [low, high],
             WantedRange::AtMost(_, most) => [0.0, most],
+            WantedRange::Within(_, value) | WantedRange::Just(_, value) => [value, value],
+            WantedRange::Words(_) => [0.0, 0.0],
         }
     }
 
@@ -52,24 +54,25 @@ impl DebriefView {
 
     fn of(outcome: &Outcome, board: &BenchView) -> Self {
         let lash = outcome.lash_mm;
-        let truths = [
-            None,
-            outcome.pinion_torque_nm,
-            outcome.side_torque_nm,
-            lash.map(|[low, _]| low),
-            lash.map(|[low, high]| high - low),
-        ];
+        let truth = |counted| match counted {
+            Counted::PinionTorque => outcome.pinion_torque_nm,
+            Counted::SideTorque => outcome.side_torque_nm,
+            Counted::Lash => lash.map(|[low, _]| low),
+            Counted::Spread => lash.map(|[low, high]| high - low),
+            Counted::Depth | Counted::Runout | Counted::Print => None,
+        };
         let lines = board
             .wanted
             .iter()
-            .zip(truths)
-            // The nut's torque is a means, not an end.
-            .skip(1)
-            .map(|(wanted, truth)| DebriefLine {
-                name: wanted.name,
-                range: wanted.range,
-                truth,
-                belief: wanted.written,
+            // Numbers with a range; the others stand below.
+            .filter(|wanted| matches!(wanted.range, WantedRange::Between(..) | WantedRange::AtMost(..)))
+            .filter_map(|wanted| {
+                Some(DebriefLine {
+                    name: wanted.name.clone(),
+                    range: wanted.range,
+                    truth: truth(wanted.counted?),
+                    belief: wanted.written,
+                })
             })
             .collect();
         let either = |value: Option<f64>, of: fn(f64, Units) -> String| {

@@ -2,6 +2,7 @@
 
 use serde_json::{Value, json};
 
+use super::slip::{SURE, chances};
 use super::work::{Field, FieldKind, Hazard, Piece, Work};
 use super::{Amount, AxlePart, CapsOn, Laid, words};
 use crate::axle::SideSetting;
@@ -35,6 +36,7 @@ pub(super) fn works(bench: &Bench, seen: &Seen, laid: &Laid) -> Vec<Work> {
     table.carrier();
     table.sides();
     table.case_and_kit();
+    table.plates();
     table.works
 }
 
@@ -842,6 +844,37 @@ impl Table<'_> {
             Now::If(there, "No piece is in the box."),
         );
         self.clean(part, "shims", Now::If(true, ""));
+    }
+
+    fn plates(&mut self) {
+        let part = AxlePart::Plates;
+        let verdicts = ["has to come deeper", "is right", "has to stand shallower"];
+        for plate in (0_u32..).take(self.bench.setting().plates.len()) {
+            let eye = self.tools(|i| matches!(i, Instrument::Eye));
+            self.add(
+                part,
+                format!("Look at plate {}", plate + 1),
+                reading(Measurand::Plate { plate }),
+                vec![eye],
+                Now::If(true, ""),
+            );
+            let options = verdicts
+                .into_iter()
+                .enumerate()
+                .flat_map(|(outcome, words)| {
+                    SURE.into_iter().enumerate().map(move |(sure, (percent, _))| {
+                        (format!("{words}, {percent} sure"), json!(chances(outcome, sure)))
+                    })
+                })
+                .collect();
+            self.add(
+                part,
+                format!("Judge plate {}", plate + 1),
+                json!({"do": "judge_plate", "plate": plate, "chances": [0.0, 1.0, 0.0]}),
+                vec![choice("Its pinion", "/chances", options, 4)],
+                Now::If(true, ""),
+            );
+        }
     }
 }
 

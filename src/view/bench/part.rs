@@ -35,13 +35,15 @@ pub enum AxlePart {
     Case,
     /// Shim kit.
     Kit,
+    /// Painted plates beside the bench.
+    Plates,
     /// The axle as a whole.
     Axle,
 }
 
 impl AxlePart {
     /// All of them, in the order in which they are offered.
-    pub const ALL: [Self; 16] = [
+    pub const ALL: [Self; 17] = [
         Self::Axle,
         Self::RingGear,
         Self::Pinion,
@@ -58,6 +60,7 @@ impl AxlePart {
         Self::Caps,
         Self::Case,
         Self::Kit,
+        Self::Plates,
     ];
 
     /// What it is called on this layout.
@@ -86,6 +89,7 @@ impl AxlePart {
             Self::Caps => "Caps",
             Self::Case => "Case",
             Self::Kit => "Shim kit",
+            Self::Plates => "Painted plates",
             Self::Axle => "Whole axle",
         }
     }

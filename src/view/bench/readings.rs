@@ -166,7 +166,7 @@ pub struct SeenFlank {
 
 impl SeenPrint {
     pub(super) fn of(record: &Record) -> Option<Self> {
-        if record.what != (Measurand::Print {}) {
+        if !matches!(record.what, Measurand::Print {} | Measurand::Plate { .. }) {
             return None;
         }
         let value = |name: &str| record.readings.iter().find(|r| r.name == name).and_then(|r| r.value);

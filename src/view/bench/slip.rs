@@ -18,13 +18,21 @@ pub const SURE: [(&str, f64); 3] = [("60 %", 0.6), ("80 %", 0.8), ("95 %", 0.95)
 
 /// A prediction: this outcome of the three, as sure as that.
 pub fn predict(about: Predicted, outcome: usize, sure: usize) -> Operation {
+    Operation::Predict {
+        about,
+        chances: chances(outcome, sure),
+    }
+}
+
+/// Chances of three outcomes for somebody who is as sure as that of one of them.
+pub(super) fn chances(outcome: usize, sure: usize) -> [f64; 3] {
     let chance = SURE.get(sure).map_or(0.8, |(_, chance)| *chance);
     let rest = 0.5 * (1.0 - chance);
     let mut chances = [rest; 3];
     if let Some(place) = chances.get_mut(outcome) {
         *place = 1.0 - 2.0 * rest;
     }
-    Operation::Predict { about, chances }
+    chances
 }
 
 /// What was read, for the set-up sheet.

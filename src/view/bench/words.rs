@@ -91,6 +91,8 @@ pub fn measurand(what: Measurand) -> String {
         Measurand::SeatGap { ring: of } => format!("Gap behind the {}", ring(of)),
         Measurand::WheelTemperature {} => "Temperature, ring gear".to_owned(),
         Measurand::Print {} => "Print".to_owned(),
+        Measurand::Plate { plate } => format!("Painted plate {}", plate + 1),
+        Measurand::MatchNumbers {} => "Numbers on both gears".to_owned(),
     }
 }
 
@@ -100,7 +102,7 @@ pub const fn amount(what: Measurand) -> Amount {
         Measurand::NutTorque {} => Amount::NutTorque,
         Measurand::BreakawayTorque {} | Measurand::RollingTorque {} | Measurand::CarrierTorque {} => Amount::HandTorque,
         Measurand::WheelTemperature {} => Amount::Celsius,
-        Measurand::Print {} => Amount::Share,
+        Measurand::Print {} | Measurand::Plate { .. } | Measurand::MatchNumbers {} => Amount::Share,
         Measurand::Lash { .. } => Amount::Length,
         _ => Amount::FineLength,
     }
@@ -250,6 +252,7 @@ pub fn operation(done: &Operation, units: Units) -> String {
             format!("Write down: {} {}", measurand(*what), amount(*what).text(*value, units))
         }
         Operation::Predict { about, .. } => format!("Slip signed: {}", predicted(*about)),
+        Operation::JudgePlate { plate, .. } => format!("Judge painted plate {}", plate + 1),
         Operation::Hint { level } => format!("Hint {level}"),
         Operation::Condemn { part, .. } => format!("Condemn the {}", part.name()),
         Operation::Finish {} => "Hand the axle over".to_owned(),
