@@ -9,12 +9,13 @@ use std::sync::Arc;
 
 use crate::bench::Operation;
 use crate::contact::{Placement, Route};
+use crate::exercise::Exercise;
 use crate::job::attempt::{Resumed, Session as Attempt};
 use crate::job::kept::{self, Kept};
 use crate::job::{Failure, scenarios};
-use crate::view::bench::{ExerciseLine, KeptLine, ToothShape};
+use crate::view::bench::{ExerciseLine, KeptLine, Laid, ToothShape};
 use crate::view::{
-    AxlePart, BenchView, DebriefView, DeskView, Orbit, Place, Play, StagePair, StartView, Turn, Viewpoint,
+    AxlePart, AxleParts, BenchView, DebriefView, DeskView, Orbit, Place, Play, StagePair, StartView, Turn, Viewpoint,
 };
 
 /// How many times thicker than true shims are drawn at first.
@@ -146,6 +147,8 @@ pub(super) struct BenchStage {
     pub(super) play: Option<Play>,
     pub(super) turn: Turn,
     pub(super) orbit: Orbit,
+    pub(super) parts: AxleParts,
+    axle: Arc<Exercise>,
 }
 
 /// Everything about the bench.
@@ -328,11 +331,20 @@ impl Desk {
     }
 
     pub(super) fn set_shims_times(&mut self, times: u32) {
-        self.shims_times = times.clamp(1, 20);
+        let times = times.clamp(1, 20);
+        if self.shims_times != times {
+            self.shims_times = times;
+            self.shown += 1;
+            if let Some(stage) = &mut self.stage {
+                stage.parts = AxleParts::new(stage.axle.axle(), &stage.pair, times);
+            }
+        }
     }
 
-    pub(super) fn shims_times(&self) -> u32 {
-        self.shims_times
+    /// The part that appears at a place of the stage.
+    pub(super) fn part_at(&self, [right, up]: [f64; 2]) -> Option<AxlePart> {
+        let (stage, board) = (self.stage.as_ref()?, self.board.as_ref()?);
+        stage.parts.part_at(&stage.orbit, right, up, &board.laid)
     }
 
     /// What is to be done elsewhere next.
@@ -365,12 +377,16 @@ impl Desk {
                     notice,
                 } = *there;
                 let design = stage.design();
-                let scene = stage.scene();
+                let axle = Arc::clone(held.attempt.attempt().exercise());
+                let parts = AxleParts::new(axle.axle(), &stage, self.shims_times);
+                let scene = parts.scene(&stage.scene(), &board.laid);
                 self.stage = Some(BenchStage {
                     play: Play::new(&stage.pair, Placement::NOMINAL, Route::Fast),
                     turn: Turn::new(design.pinion_teeth, design.wheel_teeth),
                     orbit: Orbit::around(scene.centre_mm, scene.radius_mm, Viewpoint::default()).moved_to(&scene),
                     pair: stage,
+                    parts,
+                    axle,
                 });
                 self.shown += 1;
                 self.held = Some(Box::new(held));
@@ -393,6 +409,7 @@ impl Desk {
                 self.held = Some(held);
                 if let Some(shown) = shown {
                     let (board, debrief) = *shown;
+                    self.look_at_what_lies(&board.laid);
                     if board.finished {
                         self.queue.clear();
                         self.look_for_kept();
@@ -403,6 +420,17 @@ impl Desk {
                 self.said = problem;
                 false
             }
+        }
+    }
+
+    /// When something large has come in or out, all of it is in view again, from where it was looked at.
+    fn look_at_what_lies(&mut self, laid: &Laid) {
+        let large = |laid: &Laid| [laid.carrier_in, laid.wheel_on, laid.pinion_in, laid.nut_on];
+        let before = self.board.as_ref().map(|board| large(&board.laid));
+        if before != Some(large(laid))
+            && let Some(stage) = &mut self.stage
+        {
+            stage.orbit = stage.orbit.moved_to(&stage.parts.scene(&stage.pair.scene(), laid));
         }
     }
 

@@ -12,8 +12,8 @@ use crate::contact::{Film, Route};
 use crate::gear::Design;
 use crate::quantity::Units;
 use crate::view::{
-    AxlePart, BenchView, Command, Done, FILM_UM, GearEntry, Job, Orbit, Origin, Place, Play, RoomView, Setting,
-    SettingContact, StagePair, StageView, TextSize, Theme, Turn, Viewpoint, WindowView,
+    AxlePart, AxleParts, BenchView, Command, Done, FILM_UM, GearEntry, Job, Orbit, Origin, Place, Play, RoomView,
+    Setting, SettingContact, StagePair, StageView, TextSize, Theme, Turn, Viewpoint, WindowView,
 };
 
 /// A command on its way from a panel to the session.
@@ -138,11 +138,6 @@ impl Session {
         self.desk.choose_named(source)
     }
 
-    /// Says which part the pointer rests on.
-    pub fn point_at(&mut self, part: Option<AxlePart>) {
-        self.desk.point_at(part);
-    }
-
     fn bench_stage(&self) -> Option<&BenchStage> {
         self.desk.on_stage(self.place)
     }
@@ -235,6 +230,15 @@ impl Session {
                 }
             }
             Command::ChoosePart(part) => self.desk.choose_part(part),
+            Command::PointAt(place) => {
+                let part = place.and_then(|place| self.desk.part_at(place));
+                self.desk.point_at(part);
+            }
+            Command::PickAt(place) => {
+                if let Some(part) = self.desk.part_at(place) {
+                    self.desk.choose_part(Some(part));
+                }
+            }
             Command::SetReadOut(read_out) => self.desk.set_read_out(read_out),
             Command::SetShimsTimes(times) => self.desk.set_shims_times(times),
             Command::ShowHelp(help) => self.help = help,
@@ -402,9 +406,13 @@ impl Session {
         self.desk.board()
     }
 
-    /// How many times thicker than true shims are drawn.
-    pub fn shims_times(&self) -> u32 {
-        self.desk.shims_times()
+    /// The parts around the gears of the exercise, where it is the bench that the stage shows, and the count of their
+    /// changes.
+    pub fn axle_parts(&self) -> (Option<&AxleParts>, u64) {
+        match self.bench_stage() {
+            Some(stage) => (Some(&stage.parts), 2 * self.desk.shown + 1),
+            None => (None, 0),
+        }
     }
 
     /// The part whose work is shown, and the one that the pointer rests on.

@@ -27,6 +27,9 @@ pub fn stage_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out: &mut Vec
     let response = ui.interact(rect, ui.id().with("stage"), Sense::click_and_drag());
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, "Stage"));
     pointer(ui, rect, &response, out);
+    if view.place == Place::Bench {
+        point(ui, &ink, rect, &response, view, out);
+    }
     let focused = ui.memory(egui::Memory::focused);
     if focused.is_none() || focused == Some(response.id) {
         keys(ui, view, out);
@@ -68,6 +71,48 @@ fn pointer(ui: &Ui, rect: Rect, response: &Response, out: &mut Vec<Command>) {
         if notches != 0.0 {
             out.push(Command::Zoom(notches));
         }
+    }
+}
+
+/// Which part is pointed at: its name beside the pointer; a click shows its work.
+fn point(ui: &Ui, ink: &Ink, rect: Rect, response: &Response, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let place = |at: egui::Pos2| {
+        let from = at - rect.center();
+        let height = f64::from(rect.height().max(1.0));
+        [f64::from(from.x) / height, -f64::from(from.y) / height]
+    };
+    let at = response.hover_pos().filter(|_| !response.dragged());
+    // Asked only when the pointer has gone somewhere else, so that a window at rest stays at rest.
+    let key = ui.id().with("pointed");
+    let before = ui.data(|data| data.get_temp::<Option<egui::Pos2>>(key)).flatten();
+    if at != before {
+        ui.data_mut(|data| data.insert_temp(key, at));
+        out.push(Command::PointAt(at.map(place)));
+    }
+    if response.clicked()
+        && let Some(at) = response.interact_pointer_pos()
+    {
+        out.push(Command::PickAt(place(at)));
+    }
+    if let (Some(at), Some(part), Some(board)) = (at, view.desk.pointed, view.bench) {
+        let words = part.label(board.laid.layout, board.laid.depth_shim).to_owned();
+        let text = ink.color(|t| t.text);
+        let galley = ui.painter().layout_no_wrap(words, ink.section(), text);
+        let pad = vec2(ink.space(8.0), ink.space(4.0));
+        let size = galley.size() + 2.0 * pad;
+        // Beside the pointer, and never over the edge.
+        let corner = (at + vec2(ink.scaled(16.0), ink.scaled(14.0)))
+            .min(rect.max - size)
+            .max(rect.min);
+        let frame = Rect::from_min_size(corner, size);
+        ui.painter().rect(
+            frame,
+            0.0,
+            ink.color(|t| t.inset),
+            ink.line(1.0, |t| t.line),
+            StrokeKind::Inside,
+        );
+        ui.painter().galley(corner + pad, galley, text);
     }
 }
 

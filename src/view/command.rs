@@ -67,6 +67,10 @@ pub enum Command {
     Do(Box<Operation>),
     /// Show the work of a part, or of none.
     ChoosePart(Option<AxlePart>),
+    /// The pointer rests on this place of the stage: to the right and up from its middle, as fractions of its height.
+    PointAt(Option<[f64; 2]>),
+    /// Show the work of the part that appears at this place of the stage.
+    PickAt([f64; 2]),
     /// Write what instruments show beside them, or leave reading to the trainee.
     SetReadOut(bool),
     /// Draw shims this many times thicker than they are.

@@ -5,6 +5,7 @@
 //! them, [`StagePair`] what is drawn of a set and computed with it, [`turn`] how far it has been turned, [`orbit`] the eye
 //! that looks at it.
 
+pub mod axle_parts;
 pub mod bench;
 mod command;
 pub mod gear_list;
@@ -13,6 +14,7 @@ pub mod orbit;
 mod pair;
 pub mod turn;
 
+pub use axle_parts::AxleParts;
 pub use bench::{AxlePart, BenchView, DebriefView, StartView};
 pub use command::Command;
 pub use gear_list::{GearEntry, GearNumbers, Origin};

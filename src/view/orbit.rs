@@ -244,6 +244,20 @@ impl Orbit {
         }
     }
 
+    /// The ray on which lies whatever appears at a place of the view: from where, and the unit vector along it. The place as
+    /// in [`Orbit::project`].
+    pub fn ray(&self, right: f64, up: f64) -> (Vector3<f64>, Vector3<f64>) {
+        let eye = self.eye();
+        let aside = eye.right * right + eye.up * up;
+        match self.projection {
+            Projection::Flat => (eye.position_mm + aside * self.height_mm, eye.forward),
+            Projection::Perspective => {
+                let spread = 2.0 * math::tan(FIELD_OF_VIEW_RAD / 2.0);
+                (eye.position_mm, (eye.forward + aside * spread).normalize())
+            }
+        }
+    }
+
     /// Where a point of the axle appears: to the right and up from the middle of the view, as fractions of the
     /// view's height; `None` behind the eye.
     pub fn project(&self, point_mm: Vector3<f64>) -> Option<[f64; 2]> {
@@ -273,6 +287,19 @@ mod tests {
     #[track_caller]
     fn assert_direction(got: Vector3<f64>, want: [f64; 3]) {
         assert!((got - Vector3::from(want)).norm() < 1e-12, "{got:?}, expected {want:?}");
+    }
+
+    #[test]
+    fn a_ray_leads_back_to_where_it_appears() {
+        for projection in [Projection::Perspective, Projection::Flat] {
+            let mut orbit = orbit(Viewpoint::Corner);
+            orbit.set_projection(projection);
+            let (origin, way) = orbit.ray(0.31, -0.17);
+            for distance_mm in [200.0, 450.0] {
+                let [right, up] = orbit.project(origin + way * distance_mm).expect("before the eye");
+                assert!((right - 0.31).abs() < 1e-9 && (up + 0.17).abs() < 1e-9, "{right} {up}");
+            }
+        }
     }
 
     #[test]

@@ -1,5 +1,6 @@
 //! The window's program without a window: the session, the order of its systems, pictures drawn off-screen.
 
+mod bench;
 mod picture;
 mod screenless;
 mod session;

@@ -3,6 +3,7 @@
 //! Everything here follows the [`Session`]; nothing here changes it. `solid` hands the core's solids to Bevy, [`stand`]
 //! puts them where their placement says, `eye` places the camera, `steel` holds the finishes and their shader.
 
+mod axle;
 mod eye;
 pub mod solid;
 mod steel;
@@ -17,6 +18,7 @@ use self::steel::Finishes;
 use super::frames::{bevy_from_axle, bevy_turn};
 use super::{AppSystems, Session};
 use crate::contact::Placement;
+use crate::view::axle_parts::Group;
 
 /// How the stage is drawn.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
@@ -79,7 +81,14 @@ pub(super) fn plugin(app: &mut App) {
     app.add_systems(Startup, (steel::prepare, eye::open).chain())
         .add_systems(
             Update,
-            (show_gears, turn_gears, eye::place, steel::follow_theme)
+            (
+                show_gears,
+                turn_gears,
+                axle::show_parts,
+                axle::lay_parts,
+                eye::place,
+                steel::follow_theme,
+            )
                 .chain()
                 .in_set(AppSystems::Mirror),
         );
@@ -111,7 +120,13 @@ fn show_gears(
         commands
             .spawn((Name::new(name), gear, stand(gear, &session), Visibility::default()))
             .with_children(|body| {
-                for (part, mesh) in solid::meshes(solid, part) {
+                // On the bench the shaft behind the pinion's head is a part of its own.
+                let until_mm = session
+                    .axle_parts()
+                    .0
+                    .filter(|_| gear == Gear::Pinion)
+                    .map(|parts| parts.pinion_back_mm);
+                for (part, mesh) in solid::meshes(solid, part, until_mm) {
                     body.spawn((
                         Mesh3d(meshes.add(mesh)),
                         MeshMaterial3d(finishes.of(part)),
@@ -128,10 +143,18 @@ fn stand(gear: Gear, session: &Session) -> Transform {
         return Transform::default();
     };
     let placement = session.setting().placement();
-    match gear {
-        Gear::Wheel => wheel_stand(placement, session.wheel_angle_rad()),
-        Gear::Pinion => pinion_stand(placement, pair.design().offset_mm, session.turn().pinion_angle_rad()),
+    let (mut stand, group) = match gear {
+        Gear::Wheel => (wheel_stand(placement, session.wheel_angle_rad()), Group::Wheel),
+        Gear::Pinion => (
+            pinion_stand(placement, pair.design().offset_mm, session.turn().pinion_angle_rad()),
+            Group::Pinion,
+        ),
+    };
+    // What is out of the case lies beside it.
+    if let (Some(parts), Some(board)) = (session.axle_parts().0, session.board()) {
+        stand.translation += bevy_from_axle(parts.shift_mm(group, &board.laid));
     }
+    stand
 }
 
 /// The ring gear turned to an angle about +z and moved along it by G.

@@ -21,9 +21,21 @@ pub fn part_of(triangle: &Triangle, body: Part) -> Part {
     }
 }
 
-/// A gear cut up by finish, in its own frame.
-pub fn meshes(solid: &Solid, body: Part) -> [(Part, Mesh); 3] {
-    [body, Part::Flanks, Part::Mark].map(|part| (part, mesh(solid, |triangle| part_of(triangle, body) == part)))
+/// A gear cut up by finish, in its own frame; of a pinion only what does not lie beyond a place along its axis.
+pub fn meshes(solid: &Solid, body: Part, until_mm: Option<f64>) -> [(Part, Mesh); 3] {
+    let beyond = |triangle: &Triangle| {
+        until_mm.is_some_and(|until_mm| {
+            triangle.part == gear::Part::Body
+                && triangle.vertices.iter().all(|&corner| {
+                    let vertex = usize::try_from(corner).ok().and_then(|i| solid.vertices().get(i));
+                    vertex.is_some_and(|vertex| solid.position_mm(vertex).x > until_mm - 1.0)
+                })
+        })
+    };
+    [body, Part::Flanks, Part::Mark].map(|part| {
+        let wanted = |triangle: &Triangle| part_of(triangle, body) == part && !beyond(triangle);
+        (part, mesh(solid, wanted))
+    })
 }
 
 /// The triangles that are wanted, with only the corners they use.

@@ -9,6 +9,7 @@ use bevy::shader::ShaderRef;
 
 use super::super::Session;
 use super::{Drawing, Easel, Part, part_color};
+use crate::view::axle_parts::Look;
 use crate::view::look::TOOTH;
 use crate::view::{Rgb, Theme};
 
@@ -71,15 +72,38 @@ pub(super) fn plugin(app: &mut App) {
     app.add_plugins(MaterialPlugin::<Finish>::default());
 }
 
+/// How a part is touched: not at all, by the pointer, or chosen.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Touch {
+    None,
+    Pointed,
+    Chosen,
+}
+
 /// The finishes of the parts.
 #[derive(Debug, Resource)]
 pub(super) struct Finishes {
+    looks: Vec<(Look, [Handle<Finish>; 3])>,
     body: [Handle<Finish>; 2],
     flanks: Handle<Finish>,
     mark: Handle<Finish>,
 }
 
 impl Finishes {
+    /// The finish of a part around the gears.
+    pub(super) fn of_look(&self, look: Look, touch: Touch) -> Handle<Finish> {
+        let found = self.looks.iter().find(|(of, _)| *of == look);
+        let number = match touch {
+            Touch::None => 0,
+            Touch::Pointed => 1,
+            Touch::Chosen => 2,
+        };
+        found
+            .and_then(|(_, finishes)| finishes.get(number))
+            .cloned()
+            .unwrap_or_default()
+    }
+
     /// The finish of a part.
     pub(super) fn of(&self, part: Part) -> Handle<Finish> {
         match part {
@@ -108,12 +132,56 @@ pub(super) fn prepare(mut commands: Commands, easel: Res<Easel>, mut finishes: R
             },
         })
     };
+    let body = [finish(Part::Wheel), finish(Part::Pinion)];
+    let (flanks, mark) = (finish(Part::Flanks), finish(Part::Mark));
+    let looks = LOOKS
+        .into_iter()
+        .map(|look| {
+            (
+                look,
+                [0.0, 0.10, 1.0].map(|touched| finishes.add(finish_of(look, touched))),
+            )
+        })
+        .collect();
     let prepared = Finishes {
-        body: [finish(Part::Wheel), finish(Part::Pinion)],
-        flanks: finish(Part::Flanks),
-        mark: finish(Part::Mark),
+        looks,
+        body,
+        flanks,
+        mark,
     };
     commands.insert_resource(prepared);
+}
+
+const LOOKS: [Look; 6] = [
+    Look::Cast,
+    Look::Steel,
+    Look::Ring,
+    Look::Roller,
+    Look::Shim,
+    Look::Section,
+];
+
+/// The finish of a part around the gears: a little lighter under the pointer, violet when it is chosen.
+fn finish_of(look: Look, touched: f32) -> Finish {
+    let steel = color(TOOTH.steel);
+    let (base, mirrored, sharpness) = match look {
+        Look::Cast => (steel.darker(0.07), 0.10, 8.0),
+        Look::Steel => (steel.darker(0.02), 0.30, 26.0),
+        Look::Ring => (steel.lighter(0.10), 0.40, 30.0),
+        Look::Roller => (steel.lighter(0.16), 0.55, 40.0),
+        Look::Shim => (color(TOOTH.paste_rim).lighter(0.04), 0.10, 12.0),
+        Look::Section => (color(TOOTH.ghost_light).darker(0.10), 0.0, 1.0),
+    };
+    if touched >= 1.0 {
+        let accent = color(Theme::Paper.tokens().accent).lighter(0.12);
+        return Finish::lit(accent.mix(&base, 0.25), mirrored, sharpness);
+    }
+    let shown = base.lighter(touched);
+    if look == Look::Section {
+        Finish::flat(shown)
+    } else {
+        Finish::lit(shown, mirrored, sharpness)
+    }
 }
 
 /// The ground of the stage, drawn behind everything.

@@ -44,7 +44,7 @@ pub(super) fn teeth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Bench
     }
     let words = match (last, before) {
         (Some(_), Some(before)) => format!("Dash-dot: reading {}, as the eye read it.", before.number),
-        (Some(_), None) => "Ends, middle and area as the eye read them.".to_owned(),
+        (Some(_), None) => "Drawn as the eye read it.".to_owned(),
         (None, _) => "Paste, roll, then look at the print.".to_owned(),
     };
     widget::words(ui, &words, ink.small(), muted);
