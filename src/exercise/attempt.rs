@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use super::history::Moment;
 use super::outcome::Outcome;
 use super::prepared::{Exercise, ExerciseError};
 use super::seen::Seen;
@@ -14,6 +15,7 @@ pub struct Attempt {
     seed: u64,
     bench: Bench,
     answers: Vec<Answer>,
+    history: Vec<Moment>,
 }
 
 impl Attempt {
@@ -26,6 +28,7 @@ impl Attempt {
         Ok(Self {
             exercise,
             seed,
+            history: vec![Moment::begin(&bench)],
             bench,
             answers: Vec::new(),
         })
@@ -42,6 +45,10 @@ impl Attempt {
             answer
                 .noticed
                 .extend(self.exercise.scenario().hints.get(place).cloned());
+        }
+        if answer.done {
+            let moment = Moment::next(&self.bench, operation, self.history.last());
+            self.history.push(moment);
         }
         self.answers.push(answer.clone());
         answer
@@ -60,6 +67,11 @@ impl Attempt {
     /// The bench, truth included: for scoring and the debrief, never for a trainee.
     pub fn bench(&self) -> &Bench {
         &self.bench
+    }
+
+    /// What happened, with the true state behind it: for scoring and the debrief, never for a trainee.
+    pub fn history(&self) -> &[Moment] {
+        &self.history
     }
 
     /// What the trainee may know.

@@ -15,6 +15,8 @@
 
 mod attempt;
 mod begin;
+mod counted;
+mod history;
 pub mod journal;
 mod outcome;
 mod prepared;
@@ -25,6 +27,8 @@ mod spread;
 mod variant;
 
 pub use attempt::Attempt;
+pub use counted::Counted;
+pub use history::{Deed, Moment};
 pub use outcome::Outcome;
 pub use prepared::{Exercise, ExerciseError, Source, Sources};
 pub use scenario::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, Window};

@@ -1,5 +1,6 @@
 //! The file format `lashwright-scenario/1`: reading and checking.
 
+use super::counted::Counted;
 use super::scenario::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, Window};
 use super::spread::Spread;
 use crate::axle::{DepthShim, Layout, Member, Target};
@@ -9,6 +10,8 @@ use crate::text::{Document, Limits, NumberRange, Problems, Table};
 
 /// Largest deviation of a size that a file may give, mm.
 const MOST_MM: f64 = 2.0;
+/// Face runout that a card allows where it does not say, mm (light axle; common practice, no source).
+const USUAL_FACE_RUNOUT_MM: f64 = 0.05;
 /// Largest deviation of an angle, degrees.
 const MOST_DEG: f64 = 0.5;
 
@@ -57,7 +60,8 @@ impl Scenario {
             .collect();
         root.finish(p);
         let scenario = (|| {
-            let (target, targets) = wanted?;
+            let (target, targets, counts) = wanted?;
+            let (whole_build, start) = (whole_build?, start?);
             Some(Self {
                 title: title?,
                 step: step?,
@@ -65,13 +69,18 @@ impl Scenario {
                 depth_shim: depth_shim?,
                 gears: gears?,
                 support: support?,
-                whole_build: whole_build?,
+                whole_build,
                 told: told?,
                 aims: aims?,
                 hints: hints?,
                 target,
                 targets,
-                start: start?,
+                counts: if counts.is_empty() {
+                    Counted::usual(whole_build, start.fitted)
+                } else {
+                    counts
+                },
+                start,
                 made,
                 factors,
                 faults,
@@ -118,7 +127,60 @@ fn read_window(table: &mut Table<'_>, key: &'static str, range: NumberRange, p: 
     }
 }
 
-fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<(Target, Targets)> {
+/// A window beyond which there are no marks: it has to hold the one with full marks.
+fn read_zero(
+    table: &mut Table<'_>,
+    key: &'static str,
+    range: NumberRange,
+    full: Option<Window>,
+    usual: fn(Window) -> Window,
+    p: &mut Problems,
+) -> Option<Window> {
+    if !table.has(key) {
+        return full.map(usual);
+    }
+    let zero = read_window(table, key, range, p)?;
+    let full = full?;
+    if zero.low <= full.low && zero.high >= full.high {
+        return Some(zero);
+    }
+    p.note(
+        table.place_of(key),
+        format!(
+            "`{key}` does not hold the window with full marks, {} to {}",
+            full.low, full.high
+        ),
+        "",
+        "Write the two values at which no marks are left, outside of that window.",
+    );
+    None
+}
+
+/// What counts; an empty list where the file leaves it to the kind of exercise.
+fn read_counts(table: &mut Table<'_>, p: &mut Problems) -> Option<Vec<Counted>> {
+    const KEY: &str = "counts";
+    if !table.has(KEY) {
+        return Some(Vec::new());
+    }
+    let words = table.texts(KEY, &(1..=Counted::ALL.len()), &(1..=20), p)?;
+    let found: Vec<Counted> = Counted::ALL
+        .into_iter()
+        .filter(|c| words.iter().any(|w| w == c.name()))
+        .collect();
+    if found.len() == words.len() {
+        return Some(found);
+    }
+    let names: Vec<&str> = Counted::ALL.into_iter().map(Counted::name).collect();
+    p.note(
+        table.place_of(KEY),
+        format!("`{KEY}` holds a word that is not known, or one twice"),
+        "",
+        format!("Choose each at most once from: {}.", names.join(", ")),
+    );
+    None
+}
+
+fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<(Target, Targets, Vec<Counted>)> {
     let torque = NumberRange::closed(1.0, 3000.0);
     let nut_torque_nm = table.number("nut_torque_nm", torque, p);
     let most_nut_torque_nm = table.number("most_nut_torque_nm", torque, p);
@@ -142,7 +204,38 @@ fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<(Target, Target
     let felt = NumberRange::closed(0.0, 30.0);
     let pinion_torque_nm = read_window(&mut table, "pinion_torque_nm", felt, p);
     let side_torque_nm = read_window(&mut table, "side_torque_nm", felt, p);
+    // Ends without marks as usual beside such windows: 10 of 16 and 40 of 30 in-lb; 0 and about twice (common practice, no
+    // source).
+    let pinion_torque_zero_nm = read_zero(
+        &mut table,
+        "pinion_torque_zero_nm",
+        felt,
+        pinion_torque_nm,
+        |full| Window {
+            low: 0.6 * full.low,
+            high: 1.35 * full.high,
+        },
+        p,
+    );
+    let side_torque_zero_nm = read_zero(
+        &mut table,
+        "side_torque_zero_nm",
+        felt,
+        side_torque_nm,
+        |full| Window {
+            low: 0.0,
+            high: 2.0 * full.high,
+        },
+        p,
+    );
+    let runout = NumberRange::above(0.0, 1.0);
+    let face_runout_mm = if table.has("face_runout_mm") {
+        table.number("face_runout_mm", runout, p)
+    } else {
+        Some(USUAL_FACE_RUNOUT_MM)
+    };
     let depth_mm = read_window(&mut table, "depth_mm", NumberRange::closed(0.0, 1.0), p);
+    let counts = read_counts(&mut table, p);
     table.finish(p);
     let target = Target {
         pinion_preload_n: pinion_preload_n?,
@@ -157,9 +250,12 @@ fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<(Target, Target
         lash_spread_mm: lash_spread_mm?,
         pinion_torque_nm: pinion_torque_nm?,
         side_torque_nm: side_torque_nm?,
+        pinion_torque_zero_nm: pinion_torque_zero_nm?,
+        side_torque_zero_nm: side_torque_zero_nm?,
+        face_runout_mm: face_runout_mm?,
         depth_mm: [depth.low, depth.high],
     };
-    Some((target, targets))
+    Some((target, targets, counts?))
 }
 
 fn read_start(mut table: Table<'_>, p: &mut Problems) -> Option<Start> {
