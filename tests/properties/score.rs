@@ -310,13 +310,15 @@ fn a_reading_that_looks_right_wins_no_outcome() {
     for seed in 0..6 {
         let mut attempt = built(&exercise, seed);
         all(&mut attempt, &UNLOCK);
-        let mut moves = 0;
-        while window.holds(share * attempt.outcome().lash_mm.expect("in mesh")[0]) && moves < 20 {
+        // Judged as it is handed over, with the caps at full torque.
+        for _ in 0..20 {
             move_wheel(&mut attempt, 0.25);
-            all(&mut attempt, &[LOCK[0], LOCK[1], r#"{"do":"loosen_caps"}"#]);
-            moves += 1;
+            all(&mut attempt, &LOCK[..2]);
+            if !window.holds(share * attempt.outcome().lash_mm.expect("in mesh")[0]) {
+                break;
+            }
+            does(&mut attempt, UNLOCK[2]);
         }
-        all(&mut attempt, &LOCK[..2]);
         let honest = finish(&mut attempt.clone());
         let told = |found: &Score| of(found, ScorePart::Outcome).any(|l| l.why.starts_with("Lash at the tightest"));
         assert!(told(&honest), "lash is outside");
@@ -393,7 +395,8 @@ fn condemning_everything_loses() {
                 "{name} {seed}: {:.1} together, {:.1} in parts",
                 together.total, apart.total
             );
-            assert!(together.total <= CAP && apart.total < 20.0, "{name} {seed}");
+            assert!(together.total < 40.0 && apart.total < 20.0, "{name} {seed}");
+            assert!(together.outcome < 1e-9, "{name} {seed}: {}", together.outcome);
             assert!(
                 of(&together, ScorePart::Cap).any(|l| l.why.contains("nothing is wrong with")),
                 "{together:?}"
@@ -589,22 +592,45 @@ fn predictions_follow_a_proper_rule() {
     assert!((nothing - 10.0).abs() < 1e-9, "{nothing}");
 }
 
-/// The rule is proper: with chances q of what comes, no p is worth more on the average than q itself.
+/// The rule is proper: whoever thinks that lash falls, stays or rises with chances q can expect most by saying q. Worth is read
+/// off attempts in which it truly falls, stays and rises.
 #[test]
 fn honesty_is_worth_most() {
-    // The value of chances p when outcome k comes, read off attempts whose lash truly rises (see above), by symmetry.
-    let worth = |p: [f64; 3], k: usize| {
-        let mut missed = 0.0;
-        for (i, chance) in p.iter().enumerate() {
-            let far = chance - f64::from(u8::from(i == k));
-            missed += far * far;
-        }
-        1.0 - 0.5 * missed
-    };
-    let expected = |q: [f64; 3], p: [f64; 3]| (0..3).map(|k| q[k] * worth(p, k)).sum::<f64>();
-    for q in [[0.1, 0.2, 0.7], [0.5, 0.25, 0.25], [1.0 / 3.0; 3]] {
-        for p in [[0.0, 0.0, 1.0], [0.2, 0.2, 0.6], [1.0 / 3.0; 3], [0.4, 0.3, 0.3]] {
-            assert!(expected(q, q) >= expected(q, p) - 1e-12, "{q:?} {p:?}");
+    let exercise = exercise(OAT_BARN);
+    let said: [[f64; 3]; 4] = [[0.1, 0.2, 0.7], [0.5, 0.3, 0.2], [0.0, 0.0, 1.0], [0.3, 0.4, 0.3]];
+    let worth: Vec<[f64; 3]> = said
+        .iter()
+        .map(|chances| {
+            // A tenth of a notch moves the wheel by 8 µm and lash by less than what counts as a change.
+            [-1.0, 0.1, 1.0].map(|notches| {
+                let mut attempt = begin(&exercise, 1);
+                measure_lash(&mut attempt, 0, "lever_dial");
+                all(&mut attempt, &UNLOCK);
+                move_wheel(&mut attempt, notches);
+                does(&mut attempt, LOCK[0]);
+                does(
+                    &mut attempt,
+                    &format!(r#"{{"do":"predict","about":"lash","chances":{chances:?}}}"#),
+                );
+                measure_lash(&mut attempt, 0, "lever_dial");
+                finish(&mut attempt).understanding
+            })
+        })
+        .collect();
+    println!("worth when lash fell, stayed, rose: {worth:.2?}");
+    for (k, thought) in said.iter().enumerate() {
+        let expected = |of: &[f64; 3]| {
+            of.iter()
+                .zip(thought)
+                .map(|(worth, chance)| worth * chance)
+                .sum::<f64>()
+        };
+        for (other, of) in worth.iter().enumerate().filter(|(other, _)| *other != k) {
+            assert!(
+                expected(&worth[k]) > expected(of),
+                "{thought:?} against {:?}",
+                said[other]
+            );
         }
     }
 }
@@ -668,7 +694,7 @@ fn par_follows_its_rule() {
             .expect("whole")
             .pinion_axial_mm;
         let found = par(&oat_barn, seed).expect("a par");
-        let left_mm = depth_mm.abs() * 0.5_f64.powf(f64::from(found.teardowns));
+        let left_mm = depth_mm.abs() / f64::from(1_u32 << found.teardowns);
         assert!(left_mm <= 0.05 + 1e-9, "{seed}: {depth_mm} after {}", found.teardowns);
         assert!(
             found.teardowns == 0 || 2.0 * left_mm > 0.05 - 1e-9,

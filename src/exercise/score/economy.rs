@@ -3,7 +3,7 @@
 //! To leave an axle as it is saves nothing: the points are won in the measure in which the outcome was.
 
 use super::handed::Handed;
-use super::marks::{Mark, falling};
+use super::marks::{Mark, count, falling};
 use super::verdict::Verdict;
 use crate::bench::Part;
 use crate::exercise::par::{self, Par};
@@ -32,8 +32,13 @@ pub(super) fn marks(handed: &Handed<'_>, verdict: &Verdict, par: &Par, reached: 
     let first = history.iter().find(|m| m.tear_downs > allowed).map(|m| m.operation);
     let tear_downs = Mark::new(6.0, falling(f64::from(beyond), 0.0, MOST_TEAR_DOWNS), first, || {
         format!(
-            "{} tear-downs where par is {} and one more is free: bracket with two builds and go between them.",
-            ledger.tear_downs, par.teardowns
+            "There were {} where par is {} and one more is free: bracket with two builds and go between them.",
+            count(
+                usize::try_from(ledger.tear_downs).unwrap_or(usize::MAX),
+                "tear-down",
+                "tear-downs"
+            ),
+            par.teardowns
         )
     });
     let refit = par::refit_price(handed.attempt.exercise(), &handed.bench().setting().tariff);

@@ -74,3 +74,8 @@ pub(super) fn falling(value: f64, full: f64, zero: f64) -> f64 {
         0.0
     }
 }
+
+/// A number of things in words.
+pub(super) fn count(number: usize, one: &str, many: &str) -> String {
+    format!("{number} {}", if number == 1 { one } else { many })
+}

@@ -1,7 +1,7 @@
 //! Process: a final verification that still holds, the sheet, and how the parts were put together.
 
 use super::handed::Handed;
-use super::marks::Mark;
+use super::marks::{Mark, count};
 use super::result::{nut_share, nut_words};
 use super::verdict::Verdict;
 use crate::axle::{Caps, SideSetting};
@@ -115,31 +115,34 @@ fn lash_check(handed: &Handed<'_>) -> Mark {
     }
     teeth.sort_unstable();
     teeth.dedup();
-    let count = teeth.len();
+    let places = teeth.len();
     let around = handed.bench().setting().axle.gears().wheel_teeth;
     // Places all on one side of the wheel say nothing of the other.
     let bunched = widest_gap(&teeth, around) > around.div_ceil(2);
-    let share = match (count, bunched) {
+    let share = match (places, bunched) {
         (PLACES.., false) => 1.0,
         (0, _) => 0.0,
         (1, _) => 1.0 / 3.0,
         _ => 2.0 / 3.0,
     };
     let (overtaken, last) = stale(handed, is_lash);
-    Mark::new(CHECK, share, last.filter(|_| count == 0), || {
+    Mark::new(CHECK, share, last.filter(|_| places == 0), || {
         let mut why = format!(
-            "Lash as handed over was read at {count} places with a dial that can tell ({PLACES} around the ring gear are wanted)"
+            "Lash as handed over was read at {} with a dial that can tell ({PLACES} around the ring gear are wanted)",
+            count(places, "place", "places")
         );
-        if bunched && count >= PLACES {
+        if bunched && places >= PLACES {
             why.push_str(", and all of them lie on one side");
         }
         if coarse > 0 {
-            let coarse =
-                format!("; {coarse} readings came from a dial whose scatter fills more than 30 % of the window");
+            let coarse = format!(
+                "; {} from a dial whose scatter fills more than 30 % of the window",
+                count(coarse, "reading came", "readings came")
+            );
             why.push_str(&coarse);
         }
         if overtaken > 0 {
-            let overtaken = format!("; {overtaken} were overtaken by a later change");
+            let overtaken = format!("; {} overtaken by a later change", count(overtaken, "was", "were"));
             why.push_str(&overtaken);
         }
         why + ". Read it again after the last change."
@@ -208,8 +211,9 @@ fn torque_check(handed: &Handed<'_>) -> Mark {
     Mark::new(CHECK, share, operation, || {
         if turns.is_empty() {
             format!(
-                "Rolling torque as handed over was read 0 times ({overtaken} readings were overtaken by a later change): turn \
-                 the pinion ten times and read it with a pointer or a cord."
+                "Rolling torque as handed over was read 0 times ({} overtaken by a later change): turn the pinion ten times and \
+                 read it with a pointer or a cord.",
+                count(overtaken, "reading was", "readings were")
             )
         } else {
             format!(
@@ -251,15 +255,16 @@ fn note(handed: &Handed<'_>, name: &str, of: fn(Measurand) -> bool, holds: &dyn 
     let fresh = of_it.iter().filter(|n| !n.stale).count();
     let good = of_it.iter().any(|n| !n.stale && holds(n.value));
     Mark::reached(NOTE, good, of_it.last().map(|n| n.operation), || {
-        let count = of_it.len();
         if fresh == 0 {
             format!(
-                "The sheet holds {count} notes of {name} and none for the axle as handed over: write down what was read, with \
-                 what, in which state."
+                "The sheet holds {} of {name} and none for the axle as handed over: write down what was read, with what, in which \
+                 state.",
+                count(of_it.len(), "note", "notes")
             )
         } else {
             format!(
-                "The sheet holds {fresh} notes of {name} that no reading bears out: write down what the instrument showed."
+                "The sheet holds {} of {name} that no reading bears out: write down what the instrument showed.",
+                count(fresh, "note", "notes")
             )
         }
     })
@@ -271,8 +276,8 @@ fn safety(handed: &Handed<'_>) -> Mark {
         let which: Vec<String> = acts.iter().map(|(operation, _)| operation.to_string()).collect();
         let first = acts.first().map_or("", |(_, caution)| caution.text());
         format!(
-            "{} hazards were not met (operations {}). {first}",
-            acts.len(),
+            "{} not met (operation {}). {first}",
+            count(acts.len(), "hazard was", "hazards were"),
             which.join(", ")
         )
     })
@@ -286,8 +291,8 @@ fn reuse(handed: &Handed<'_>) -> Mark {
             .map(|(operation, part)| format!("{} at operation {operation}", part.name()))
             .collect();
         format!(
-            "{} parts that the card lets be used once were used again ({}): take new ones.",
-            reused.len(),
+            "{} used again that the card lets be used once ({}): take new ones.",
+            count(reused.len(), "part was", "parts were"),
             which.join(", ")
         )
     })

@@ -42,16 +42,20 @@ fn weight(counted: Counted) -> f64 {
     }
 }
 
-/// Marks of everything that counts; of the verdict alone where the axle could not be set right and that was said.
+/// Marks of everything that counts; of the verdict alone where the axle could not be set right and that was said, and where
+/// everything was blamed.
 pub(super) fn marks(handed: &Handed<'_>, verdict: &Verdict) -> Vec<Mark> {
-    if verdict.reported_all() {
-        let alarms = verdict.alarms();
-        return vec![Mark::reached(1.0, alarms == 0, verdict.reported(), || {
+    if let Some(operation) = verdict.blanket() {
+        return vec![Mark::reached(1.0, false, Some(operation), || {
             format!(
-                "The fault was reported and {alarms} sound parts with it: a verdict on everything tells nobody anything. \
-                 Condemn what the evidence shows."
+                "{} sound parts were condemned: a verdict on everything tells nobody anything. Condemn what the evidence \
+                 shows.",
+                verdict.alarms()
             )
         })];
+    }
+    if verdict.reported_all() {
+        return vec![Mark::reached(1.0, true, None, String::new)];
     }
     let there = |counted: Counted| {
         if counted.needs_mesh() {

@@ -117,6 +117,11 @@ impl Verdict {
         self.alarms.len()
     }
 
+    /// Whether so much was condemned that the verdict says nothing: the operation that went too far.
+    pub(super) fn blanket(&self) -> Option<u32> {
+        self.alarms.get(1).map(|(operation, _)| *operation)
+    }
+
     /// Evidence for the faults that came with the axle, where all were reported: numbers compared, prints at two places.
     pub(super) fn evidence(&self) -> [bool; 2] {
         let brought = || self.faults.iter().filter(|f| f.brought);
