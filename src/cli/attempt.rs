@@ -156,6 +156,14 @@ pub(super) fn replay(file: &Path, json: bool) -> Answer {
         ),
         (Some(first), false) => format!("Answers differ from operation {first} on: this journal was changed."),
     });
+    match found.score_identical {
+        Some(true) => lines.push(format!("So did the score: {:.1} of 100.", found.score.total)),
+        Some(false) => lines.push(format!(
+            "The score comes out as {:.1} of 100, and the journal holds another.",
+            found.score.total
+        )),
+        None => {}
+    }
     lines.push(format!("State {}", found.state_hash));
     Ok(lines.join("\n"))
 }

@@ -6,9 +6,11 @@ use std::sync::Arc;
 use serde_json::Value;
 
 use crate::bench::{Answer, Operation};
-use crate::document::attempt::{AttemptDocument, ExerciseRow, ReplayDocument, TruthDocument, UsedDocument};
-use crate::exercise::Attempt;
+use crate::document::attempt::{
+    AttemptDocument, ExerciseRow, LossDocument, ReplayDocument, ScoreDocument, TruthDocument, UsedDocument,
+};
 use crate::exercise::journal::{self, Header, Writer};
+use crate::exercise::{Attempt, Par, Score, par, score};
 use crate::store::{self, JournalFile};
 
 use super::Failure;
@@ -35,6 +37,9 @@ pub fn list() -> Result<Vec<ExerciseRow>, Failure> {
 pub struct Session {
     found: FoundScenario,
     attempt: Attempt,
+    par: Par,
+    /// Of the finished attempt.
+    score: Option<Score>,
     journal: Option<(JournalFile, Option<Writer>)>,
 }
 
@@ -55,6 +60,8 @@ impl Session {
             })
             .transpose()?;
         Ok(Self {
+            par: par_of(&found, seed)?,
+            score: None,
             found,
             attempt,
             journal,
@@ -74,14 +81,17 @@ impl Session {
         let operation = Operation::from_json(line).map_err(|error| Failure::input(format!("error: {error}.")))?;
         let mut next = self.attempt.clone();
         let answer = next.apply(&operation);
+        let sealed = next.is_finished();
+        if sealed && self.score.is_none() {
+            self.score = Some(score(&next, &self.par));
+        }
         if let Some((file, writer)) = &mut self.journal {
             let Some(mut going_on) = writer.take() else {
                 return Err(Failure::input("error: the axle has been handed over."));
             };
             let mut lines = going_on.entry(&value(&operation)?, &value(&answer)?);
-            let sealed = next.is_finished();
-            if sealed {
-                lines.push_str(&going_on.clone().seal(&Value::Null));
+            if let Some(score) = self.score.as_ref().filter(|_| sealed) {
+                lines.push_str(&going_on.clone().seal(&value(&ScoreDocument::new(score))?));
             }
             file.append(&lines)?;
             *writer = (!sealed).then_some(going_on);
@@ -93,11 +103,15 @@ impl Session {
     /// What stands at the end.
     pub fn document(&self) -> AttemptDocument {
         let bench = self.attempt.bench();
+        let points = self.score.clone().unwrap_or_else(|| score(&self.attempt, &self.par));
         AttemptDocument {
             scenario: self.found.source.clone(),
             seed: self.attempt.seed(),
             finished: self.attempt.is_finished(),
+            score: ScoreDocument::new(&points),
+            par: UsedDocument::of_par(&self.par),
             used: UsedDocument::new(bench.ledger()),
+            losses: points.losses.iter().map(LossDocument::new).collect(),
             truth: self
                 .attempt
                 .is_finished()
@@ -115,6 +129,15 @@ fn texts(found: &FoundScenario) -> [&str; 3] {
 
 fn begin(found: &FoundScenario, seed: u64) -> Result<Attempt, Failure> {
     Attempt::begin(Arc::new(found.exercise.clone()), seed).map_err(|error| {
+        Failure::input(format!(
+            "error: seed {seed} of `{}` cannot be played: {error}.",
+            found.source
+        ))
+    })
+}
+
+fn par_of(found: &FoundScenario, seed: u64) -> Result<Par, Failure> {
+    par(&Arc::new(found.exercise.clone()), seed).map_err(|error| {
         Failure::input(format!(
             "error: seed {seed} of `{}` cannot be played: {error}.",
             found.source
@@ -149,15 +172,21 @@ pub fn replay(path: &Path) -> Result<ReplayDocument, Failure> {
             first_difference = Some(index + 1);
         }
     }
+    let points = ScoreDocument::new(&score(&attempt, &par_of(&found, read.header.seed)?));
+    // Journals that were sealed before there was a score hold none.
+    let kept = read.sealed.as_ref().filter(|score| !score.is_null());
+    let score_identical = kept.map(|kept| value(&points).map(|now| now == *kept)).transpose()?;
     Ok(ReplayDocument {
         journal: path.display().to_string(),
         scenario: read.header.scenario.clone(),
         seed: read.header.seed,
         operations: read.entries.len(),
-        identical: first_difference.is_none(),
+        identical: first_difference.is_none() && score_identical != Some(false),
         first_difference,
         recomputed: !read.same_physics() || !read.same_texts(texts(&found)),
         sealed: read.sealed.is_some(),
+        score: points,
+        score_identical,
         notice: read.torn.clone(),
         state_hash: attempt.bench().state_hash(),
     })

@@ -97,6 +97,29 @@ fn an_attempt_is_answered_line_by_line_and_ends_with_the_truth() {
     assert_eq!(end["seed"], 3);
     assert!(end["truth"]["pinion_axial_mm"].is_number(), "{end}");
     assert_eq!(end["state_hash"].as_str().map(str::len), Some(64));
+    // Points add up, and every lost one is told.
+    let points = |key: &str| end["score"][key].as_f64().expect("points");
+    let parts: f64 = ["outcome", "process", "economy", "understanding"]
+        .map(points)
+        .iter()
+        .sum();
+    assert!(
+        (0.0..=100.0).contains(&points("total")) && points("total") <= parts + 1e-9,
+        "{end}"
+    );
+    let losses = end["losses"].as_array().expect("a list");
+    let lost: f64 = losses.iter().map(|l| l["points"].as_f64().expect("points")).sum();
+    assert!((100.0 - points("total") - lost).abs() < 1e-9, "{end}");
+    for loss in losses {
+        assert!(loss["part"].is_string() && loss["why"].is_string(), "{loss}");
+        assert!(loss["operation"].is_null() || loss["operation"].is_u64(), "{loss}");
+    }
+    for key in ["teardowns", "minutes", "money"] {
+        assert!(
+            end["par"][key].is_number() && end["used"][key].is_number(),
+            "{key}: {end}"
+        );
+    }
     // Before the end nothing of the truth is said.
     for answer in &lines[..READINGS.len()] {
         assert!(
@@ -110,6 +133,73 @@ fn an_attempt_is_answered_line_by_line_and_ends_with_the_truth() {
     assert_eq!(replayed["identical"], true, "{replayed}");
     assert_eq!(replayed["sealed"], true);
     assert_eq!(replayed["state_hash"], end["state_hash"], "the same state");
+    assert_eq!(replayed["score_identical"], true, "{replayed}");
+    assert_eq!(replayed["score"], end["score"], "the same points");
+}
+
+#[test]
+fn an_attempt_that_is_not_finished_has_no_points() {
+    let folder = Folder::new("unfinished");
+    let file = operations(&folder, &READINGS[..2]);
+    let run = run(&[
+        "attempt",
+        EXERCISE,
+        "--seed",
+        "3",
+        "--operations",
+        words(&file),
+        "--json",
+    ]);
+    let end: Value = serde_json::from_str(run.out.lines().last().expect("lines")).expect("a document");
+    assert_eq!(end["finished"], false);
+    assert_eq!(end["score"]["total"], 0.0, "{end}");
+    assert!(end["truth"].is_null(), "{end}");
+}
+
+/// A journal whose chain is whole but whose score is another: told. One that was sealed without a score is no worse.
+#[test]
+fn replay_compares_the_score() {
+    let folder = Folder::new("score");
+    let file = operations(&folder, &READINGS);
+    let kept = folder.file("kept.jsonl");
+    run(&[
+        "attempt",
+        EXERCISE,
+        "--seed",
+        "4",
+        "--operations",
+        words(&file),
+        "--journal",
+        words(&kept),
+        "--json",
+    ]);
+    let read = journal::read(&store::read_within(&kept, 1 << 20).expect("there")).expect("whole");
+    let sealed = read.sealed.clone().expect("sealed");
+    assert!(sealed["total"].is_number(), "{sealed}");
+    let mut better = sealed.clone();
+    better["total"] = Value::from(100.0);
+    for (name, score, identical) in [
+        ("better", better, Some(false)),
+        ("none", Value::Null, None),
+        ("same", sealed, Some(true)),
+    ] {
+        let (mut writer, mut lines) = journal::Writer::begin(&read.header);
+        for entry in &read.entries {
+            lines += &writer.entry(&entry.operation, &entry.answer);
+        }
+        lines += &writer.seal(&score);
+        let path = folder.file(&format!("{name}.jsonl"));
+        store::write_whole(&path, lines.as_bytes()).expect("written");
+        let told: Value = serde_json::from_str(&run(&["replay", words(&path), "--json"]).out).expect("a document");
+        assert_eq!(told["score_identical"].as_bool(), identical, "{name}: {told}");
+        assert_eq!(told["identical"], identical != Some(false), "{name}: {told}");
+        let people = run(&["replay", words(&path)]).out;
+        assert_eq!(
+            people.contains("holds another"),
+            identical == Some(false),
+            "{name}: {people}"
+        );
+    }
 }
 
 #[test]

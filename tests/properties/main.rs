@@ -17,6 +17,7 @@ mod random_sets;
 mod reading;
 mod roots;
 mod scenarios;
+mod score;
 mod solid;
 mod solvable;
 mod stage_pair;
