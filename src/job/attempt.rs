@@ -11,13 +11,17 @@ use crate::exercise::Attempt;
 use crate::exercise::journal::{self, Header, Writer};
 use crate::store::{self, JournalFile};
 
-use super::Failure;
+use super::attempt_journal::Journal;
 use super::scenarios::{self, FoundScenario};
+use super::{Failure, text_file};
 
 pub use super::attempt_text::{answer_text, card_text, final_text};
 
 /// Program and version that write journals.
 const CREATED_BY: &str = concat!("lashwright ", env!("CARGO_PKG_VERSION"));
+
+/// Longest line that names an operation, bytes: its texts and lists are limited, and this is many times what they take.
+pub const LONGEST_LINE: usize = 64 * 1024;
 
 /// All exercises that ship with the program.
 ///
@@ -35,7 +39,7 @@ pub fn list() -> Result<Vec<ExerciseRow>, Failure> {
 pub struct Session {
     found: FoundScenario,
     attempt: Attempt,
-    journal: Option<(JournalFile, Option<Writer>)>,
+    journal: Option<Journal>,
 }
 
 impl Session {
@@ -48,10 +52,8 @@ impl Session {
         let attempt = begin(&found, seed)?;
         let journal = journal
             .map(|path| -> Result<_, Failure> {
-                let mut file = JournalFile::create(path)?;
                 let (writer, line) = Writer::begin(&Header::new(&found.source, texts(&found), seed, CREATED_BY));
-                file.append(&line)?;
-                Ok((file, Some(writer)))
+                Ok(Journal::new(JournalFile::create(path, &line)?, writer))
             })
             .transpose()?;
         Ok(Self {
@@ -69,24 +71,27 @@ impl Session {
     /// Does the operation that a line of JSON names, keeps it and gives its answer. The axle handed over seals the journal.
     ///
     /// # Errors
-    /// A line that is no operation, or a journal that cannot be written: then nothing was done.
+    /// A line that is too long or no operation, or a journal that is sealed, full or cannot be written: then nothing was
+    /// done, and once there is room again the attempt goes on.
     pub fn apply(&mut self, line: &str) -> Result<Answer, Failure> {
-        let operation = Operation::from_json(line).map_err(|error| Failure::input(format!("error: {error}.")))?;
-        let mut next = self.attempt.clone();
-        let answer = next.apply(&operation);
-        if let Some((file, writer)) = &mut self.journal {
-            let Some(mut going_on) = writer.take() else {
-                return Err(Failure::input("error: the axle has been handed over."));
-            };
-            let mut lines = going_on.entry(&value(&operation)?, &value(&answer)?);
-            let sealed = next.is_finished();
-            if sealed {
-                lines.push_str(&going_on.clone().seal(&Value::Null));
-            }
-            file.append(&lines)?;
-            *writer = (!sealed).then_some(going_on);
+        if line.len() > LONGEST_LINE {
+            return Err(text_file::too_long(LONGEST_LINE));
         }
-        self.attempt = next;
+        let operation = Operation::from_json(line).map_err(|error| Failure::input(format!("error: {error}.")))?;
+        if let Some(journal) = &self.journal {
+            journal.takes(&operation)?;
+        }
+        let answer = answered(&mut self.attempt, &operation);
+        if let Some(journal) = &mut self.journal {
+            let score = self.attempt.is_finished().then_some(Value::Null);
+            if let Err(failure) = journal.keep(operation, &answer, score.as_ref()) {
+                self.attempt = begin(&self.found, self.attempt.seed())?;
+                for operation in journal.kept() {
+                    self.attempt.apply(operation);
+                }
+                return Err(failure);
+            }
+        }
         Ok(answer)
     }
 
@@ -107,6 +112,13 @@ impl Session {
     }
 }
 
+/// Does an operation. An operation that costs nothing costs 0 and not −0, which the sum of no prices is.
+fn answered(attempt: &mut Attempt, operation: &Operation) -> Answer {
+    let mut answer = attempt.apply(operation);
+    answer.money += 0.0;
+    answer
+}
+
 /// Texts that an attempt depends on: scenario, gear set, support.
 fn texts(found: &FoundScenario) -> [&str; 3] {
     let [gears, support] = &found.parts;
@@ -122,7 +134,7 @@ fn begin(found: &FoundScenario, seed: u64) -> Result<Attempt, Failure> {
     })
 }
 
-fn value<T: serde::Serialize>(of: &T) -> Result<Value, Failure> {
+pub(super) fn value<T: serde::Serialize>(of: &T) -> Result<Value, Failure> {
     serde_json::to_value(of).map_err(|error| Failure::other(format!("error: {error}.")))
 }
 
@@ -144,7 +156,7 @@ pub fn replay(path: &Path) -> Result<ReplayDocument, Failure> {
                 index + 1
             ))
         })?;
-        let answer = attempt.apply(&operation);
+        let answer = answered(&mut attempt, &operation);
         if value(&answer)? != entry.answer && first_difference.is_none() {
             first_difference = Some(index + 1);
         }
