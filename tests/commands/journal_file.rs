@@ -1,6 +1,6 @@
 //! Journals on the disk: programs killed at any moment, disks that are full, two programs at one file.
 
-use std::io::{BufRead as _, BufReader, Write as _};
+use std::io::{BufRead as _, BufReader, Read as _, Write as _};
 use std::path::Path;
 use std::process::{Child, Command, Stdio};
 use std::time::Duration;
@@ -41,11 +41,12 @@ fn operations(count: usize) -> String {
     lines.join("\n") + "\n"
 }
 
-/// Sends operations from a thread of their own, so that a program that is killed meanwhile blocks nobody.
-fn feed(child: &mut Child, text: String) -> std::thread::JoinHandle<()> {
+/// Sends operations from a thread of their own, so that a program that is killed meanwhile blocks nobody; says whether all
+/// of them were taken.
+fn feed(child: &mut Child, text: String) -> std::thread::JoinHandle<bool> {
     let mut input = child.stdin.take().expect("piped");
     // The program may be gone before it has taken everything: that is what is tried.
-    std::thread::spawn(move || drop(input.write_all(text.as_bytes())))
+    std::thread::spawn(move || input.write_all(text.as_bytes()).is_ok())
 }
 
 /// A program killed 100 times, after any number of answers and at any moment, loses no operation that it has answered: each
@@ -514,12 +515,15 @@ fn lines_are_read_within_a_limit() {
             String::from_utf8_lossy(long)
         );
     }
-    let endless = BufReader::new(std::io::repeat(b'x'));
-    let found: Vec<_> = text_file::lines_within(endless, LONGEST_LINE).collect();
+    let mut endless = std::io::repeat(b'x').take(1 << 30);
+    let found: Vec<_> = text_file::lines_within(BufReader::new(&mut endless), LONGEST_LINE).collect();
     assert!(
         matches!(&found[..], [Err(failure)] if failure.text.contains("too long")),
         "{found:?}"
     );
+    // What the buffer took beyond the line is at most its own size.
+    let taken = (1 << 30) - endless.limit();
+    assert!(taken < 2 * LONGEST_LINE as u64, "{taken} bytes taken");
 }
 
 /// A line that goes on and on is refused by its number long before it ends, and what was answered before is kept.
@@ -531,7 +535,7 @@ fn an_operation_of_any_length_is_refused() {
     let text = operations(1) + "{\"do\":\"note\",\"remark\":\"" + &"m".repeat(64 << 20);
     let feeding = feed(&mut child, text);
     let output = child.wait_with_output().expect("it ends");
-    feeding.join().expect("fed");
+    assert!(!feeding.join().expect("fed"), "it did not take all 64 MiB");
     let said = String::from_utf8(output.stderr).expect("text");
     assert_eq!(output.status.code(), Some(2), "{said}");
     assert!(said.starts_with("line 2: error: this line is too long"), "{said}");
