@@ -4,7 +4,7 @@
 //! a [`Failure`]: a finished text for people and whether their input was at fault.
 
 pub mod attempt;
-mod attempt_journal;
+pub mod attempt_journal;
 mod attempt_text;
 pub mod check;
 mod failure;

@@ -5,8 +5,10 @@ use std::path::Path;
 use std::process::{Child, Command, Stdio};
 use std::time::Duration;
 
+use lashwright::bench::Operation;
 use lashwright::exercise::journal::{self, Header, Writer};
 use lashwright::job::attempt::{LONGEST_LINE, Session};
+use lashwright::job::attempt_journal::Journal;
 use lashwright::job::{Fault, text_file};
 use lashwright::numerics::random::Stream;
 use lashwright::store::{JournalFile, StoreError, read_within, write_whole};
@@ -558,4 +560,39 @@ fn an_operation_of_any_length_is_refused() {
         assert_eq!(run.code, code, "{} bytes: {}", text.len(), run.err);
         assert_eq!(run.err.contains("line 1: error: this line is too long"), code == 2);
     }
+}
+
+/// A journal filled up with long remarks takes nothing but the end, and is whole and sealed after it.
+#[test]
+fn a_full_journal_takes_only_the_end() {
+    let folder = Folder::new("filled");
+    let path = folder.file("a.jsonl");
+    let (mut writer, mut text) = Writer::begin(&Header::new("tried", ["a", "b", "c"], 1, "test"));
+    let remark = json!("m".repeat(200_000));
+    while !writer.is_full() {
+        text.push_str(&writer.entry(&remark, &json!(0)).expect("room"));
+    }
+    let mut journal = Journal::new(JournalFile::create(&path, &text).expect("made"), writer);
+    let turn = Operation::from_json(operations(1).trim_end()).expect("an operation");
+    for refused in [journal.takes(&turn), journal.keep(turn, &json!({}), None)] {
+        let failure = refused.expect_err("full");
+        assert!(
+            failure.text.contains("as large as one can be") && failure.text.contains("`finish`"),
+            "{failure}"
+        );
+    }
+    let finish = || Operation::Finish {};
+    let done = json!({"done": true});
+    journal.takes(&finish()).expect("the end");
+    // A score without end is refused, and leaves room for a shorter one.
+    let endless = json!("m".repeat(300_000));
+    journal.keep(finish(), &done, Some(&endless)).expect_err("too long");
+    assert!(journal.kept().is_empty(), "nothing was kept");
+    assert_eq!(bytes_of(&path), text.as_bytes(), "nothing was written");
+    journal.keep(finish(), &done, Some(&json!(50))).expect("the end");
+    assert_eq!(journal.kept(), [finish()]);
+    let failure = journal.takes(&finish()).expect_err("sealed");
+    assert!(failure.text.contains("handed over"), "{failure}");
+    let found = journal::read(&bytes_of(&path)).expect("whole");
+    assert_eq!((found.sealed, found.torn), (Some(json!(50)), None));
 }
