@@ -1,41 +1,16 @@
-//! `lashwright attempt`, `replay`, `operations`: a build played from the shell, journals that survive, mistakes that say
+//! `lashwright attempt`, `replay`, `operations`: a build played from the shell, mistakes that say
 //! what to do.
 
-use std::io::{BufRead as _, BufReader, Write as _};
 use std::path::{Path, PathBuf};
-use std::process::{Child, Command, Stdio};
 
 use insta::assert_snapshot;
 use lashwright::exercise::journal;
-use lashwright::numerics::random::Stream;
 use lashwright::store;
 use serde_json::Value;
 
-use super::program::run;
+use super::program::{Folder, run};
 
 const EXERCISE: &str = "oat-barn-tractor";
-
-/// An empty folder that is taken away at the end.
-struct Folder(PathBuf);
-
-impl Folder {
-    fn new(name: &str) -> Self {
-        let path = std::env::temp_dir().join(format!("lashwright-{name}-{}", std::process::id()));
-        std::fs::create_dir_all(&path).expect("a folder");
-        Self(path)
-    }
-
-    fn file(&self, name: &str) -> PathBuf {
-        self.0.join(name)
-    }
-}
-
-impl Drop for Folder {
-    fn drop(&mut self) {
-        // If it cannot be taken away, the system's own cleaning does it.
-        drop(std::fs::remove_dir_all(&self.0));
-    }
-}
 
 fn words(path: &Path) -> &str {
     path.to_str().expect("a plain name")
@@ -119,6 +94,14 @@ fn an_attempt_is_answered_line_by_line_and_ends_with_the_truth() {
             end["par"][key].is_number() && end["used"][key].is_number(),
             "{key}: {end}"
         );
+    }
+    // What costs nothing costs 0; no sum of no prices shows through.
+    for text in [
+        run.out.as_bytes(),
+        &store::read_within(&journal, 1 << 20).expect("there"),
+    ] {
+        let text = String::from_utf8_lossy(text);
+        assert!(text.contains("\"money\":0.0") && !text.contains(":-0.0"), "{text}");
     }
     // Before the end nothing of the truth is said.
     for answer in &lines[..READINGS.len()] {
@@ -357,91 +340,4 @@ fn a_changed_journal_is_told_from_a_damaged_one_and_check_knows_both() {
             run.err
         );
     }
-}
-
-/// A program that plays an attempt from a pipe.
-fn player(journal: &Path) -> Child {
-    Command::new(env!("CARGO_BIN_EXE_lashwright"))
-        .args(["attempt", EXERCISE, "--json", "--journal", words(journal)])
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .stderr(Stdio::null())
-        .spawn()
-        .expect("it runs")
-}
-
-/// Killed at random, a hundred times: whatever was answered is in the journal, and the journal is never damaged.
-#[test]
-fn a_killed_attempt_never_loses_an_acknowledged_operation() {
-    let folder = Folder::new("killed");
-    let mut stream = Stream::new(20_260_104, "moments of death");
-    let (mut answered_in_all, mut torn) = (0, 0);
-    for round in 0..100 {
-        let journal = folder.file(&format!("{round}.jsonl"));
-        let mut child = player(&journal);
-        let mut input = child.stdin.take().expect("piped");
-        let mut answers = BufReader::new(child.stdout.take().expect("piped")).lines();
-        let writing = std::thread::spawn(move || {
-            for turns in 1..=4000 {
-                let line = format!(
-                    "{{\"do\":\"turn\",\"what\":\"pinion\",\"turns\":{}}}\n",
-                    f64::from(turns % 50) + 0.5
-                );
-                // The reader may be dead by now.
-                if input.write_all(line.as_bytes()).is_err() {
-                    return;
-                }
-            }
-        });
-        let until = stream.index(60);
-        let mut answered: u64 = 0;
-        while answered < until {
-            let line = answers.next().expect("an answer").expect("text");
-            assert!(line.contains("\"done\":true"), "{line}");
-            answered += 1;
-        }
-        let pause = stream.index(3000);
-        std::thread::sleep(std::time::Duration::from_micros(pause));
-        child.kill().expect("killed");
-        // What was in the pipe when it died was acknowledged too.
-        answered += answers.map_while(Result::ok).filter(|line| line.ends_with('}')).count() as u64;
-        child.wait().expect("dead");
-        writing.join().expect("the writer ends");
-        let bytes = store::read_within(&journal, journal::LIMITS.bytes).unwrap_or_default();
-        match journal::read(&bytes) {
-            Ok(found) => {
-                assert!(
-                    found.entries.len() as u64 >= answered,
-                    "round {round}: {answered} answered, {} kept",
-                    found.entries.len()
-                );
-                torn += usize::from(found.torn.is_some());
-            }
-            Err(error) => assert_eq!(answered, 0, "round {round}: {error}"),
-        }
-        answered_in_all += answered;
-    }
-    println!("{answered_in_all} operations answered before 100 deaths, {torn} journals with a torn end");
-    assert!(answered_in_all > 1000, "the deaths came too early: {answered_in_all}");
-}
-
-#[test]
-fn two_programs_cannot_write_one_journal() {
-    let folder = Folder::new("locked");
-    let journal = folder.file("one.jsonl");
-    let mut first = player(&journal);
-    let mut input = first.stdin.take().expect("piped");
-    input
-        .write_all(b"{\"do\":\"turn\",\"what\":\"pinion\",\"turns\":1}\n")
-        .expect("it listens");
-    let mut answers = BufReader::new(first.stdout.take().expect("piped")).lines();
-    answers.next().expect("an answer").expect("text");
-    let Err(error) = store::JournalFile::open(&journal, 1 << 20) else {
-        panic!("a journal that is being written was opened");
-    };
-    assert!(error.to_string().contains("another Lashwright"), "{error}");
-    drop(input);
-    assert!(first.wait().expect("ends").success(), "the end of its input ends it");
-    let (_, bytes) = store::JournalFile::open(&journal, 1 << 20).expect("free again");
-    assert_eq!(journal::read(&bytes).expect("whole").entries.len(), 1);
 }

@@ -13,6 +13,7 @@ mod fast_route;
 mod gear_pairs;
 mod instruments;
 mod journal;
+mod journal_limits;
 mod random_sets;
 mod reading;
 mod roots;
