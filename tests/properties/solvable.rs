@@ -7,11 +7,10 @@ use lashwright::axle::{
     Assembly, Axle, Layout, Member, Moves, Nut, NutMove, SideSetting, SpacerFitted, Truth, Turning, resistance, settle,
     sums, turn_nut,
 };
-use lashwright::bench::{Answer, Bench, Operation, Setting, ShimPiece, ShimPlace, Start};
+use lashwright::bench::{Answer, Bench, Operation, Setting, ShimPiece, ShimPlace, Start, StemChoice};
 use lashwright::contact::{self, Pair, Route};
 use lashwright::exercise::{Exercise, Targets};
 use lashwright::job::scenarios;
-use lashwright::numerics::math;
 
 /// The pack of at most four pieces whose true thickness comes closest.
 fn pack(kit: &[ShimPiece], place: ShimPlace, wanted_mm: f64) -> (Vec<u32>, f64) {
@@ -43,6 +42,7 @@ fn pack(kit: &[ShimPiece], place: ShimPlace, wanted_mm: f64) -> (Vec<u32>, f64) 
 
 struct Hands {
     bench: Bench,
+    stem: StemChoice,
 }
 
 impl Hands {
@@ -67,11 +67,11 @@ impl Hands {
         torque.total_nm - torque.side_bearings_nm
     }
 
-    /// Tightest and loosest lash over eight teeth, read square to the trace.
+    /// Tightest and loosest lash over eight teeth, read as the card has the stem.
     fn lash_mm(&self) -> [f64; 2] {
         let b = &self.bench;
         let gears = b.setting().axle.gears();
-        let cos = math::cos(gears.outer_spiral_angle_rad);
+        let share = self.stem.stem().share(gears);
         let mut ends = [f64::INFINITY, f64::NEG_INFINITY];
         for eighth in 0..8 {
             let wheel = f64::from(eighth) * std::f64::consts::FRAC_PI_4;
@@ -81,7 +81,7 @@ impl Hands {
                 .expect("in mesh");
             let curve = contact::lash_mm(&b.setting().pair, placement, Route::Exact, 12).expect("touches");
             let mean = curve.iter().map(|(_, lash)| lash).sum::<f64>() / 13.0;
-            ends = [ends[0].min(cos * mean), ends[1].max(cos * mean)];
+            ends = [ends[0].min(share * mean), ends[1].max(share * mean)];
         }
         ends
     }
@@ -121,6 +121,7 @@ fn build(exercise: &Exercise, seed: u64) -> (Hands, [f64; 2]) {
     let setting = Arc::new(Setting::usual(axle.clone(), pair, seed, kit));
     let mut h = Hands {
         bench: Bench::new(setting, truth, &Start::Bare).expect("a start"),
+        stem: targets.stem,
     };
     h.does(r#"{"do":"clean","what":"shims"}"#);
     let truth = h.bench.truth().clone();
@@ -261,12 +262,24 @@ fn set_lash(h: &mut Hands, nominal: &Assembly, targets: &Targets) {
     panic!("lash and side preload never came into their windows");
 }
 
+/// No axle is built in these: one shows painted plates, the other asks for a pack and judges nothing else.
+const NOTHING_IS_BUILT: [&str; 2] = ["twelve-prints", "shim-drawer"];
+
+/// Whether a seed's axle can be set right at all: not with gears that do not belong together, nor with axes that pass each
+/// other so far off that a case is scrap. There the right answer is to say no, and to say it with evidence.
+fn is_curable(truth: &Truth) -> bool {
+    truth.numbers_match() && truth.deviations.get(Member::Offset).abs() < 0.1
+}
+
 #[test]
 fn every_exercise_can_be_brought_into_its_bands() {
     for found in scenarios::embedded().expect("embedded exercises are good") {
+        if NOTHING_IS_BUILT.contains(&found.source.as_str()) {
+            continue;
+        }
         let exercise = found.exercise;
         let targets = exercise.scenario().targets;
-        for seed in 0..8 {
+        for seed in (0..).filter(|s| is_curable(&exercise.truth(*s))).take(8) {
             let (h, [pinion_nm, side_nm]) = build(&exercise, seed);
             let placement = h.bench.built().placement.expect("in mesh");
             let [tightest, loosest] = h.lash_mm();
