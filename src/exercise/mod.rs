@@ -23,6 +23,8 @@ mod scenario_file;
 mod seen;
 mod spread;
 mod variant;
+mod wanted;
+mod wanted_file;
 
 pub use attempt::Attempt;
 pub use outcome::Outcome;
@@ -31,3 +33,4 @@ pub use scenario::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, W
 pub use seen::{Seen, SeenPiece};
 pub use spread::Spread;
 pub use variant::truth;
+pub use wanted::{Asked, AskedFor, Counted, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};

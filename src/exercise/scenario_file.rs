@@ -2,6 +2,8 @@
 
 use super::scenario::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, Window};
 use super::spread::Spread;
+use super::wanted::{Counted, DepthFrom};
+use super::wanted_file::{check_judged, read_counts, read_options};
 use crate::axle::{DepthShim, Layout, Member, Target};
 use crate::bench::StemChoice;
 use crate::quantity::radians;
@@ -55,17 +57,35 @@ impl Scenario {
             .into_iter()
             .filter_map(|t| read_fault(t, layout, p))
             .collect();
+        let options = read_options(&mut root, p);
+        let place = root.place_of("wanted");
         root.finish(p);
         let scenario = (|| {
-            let (target, targets) = wanted?;
+            let (target, targets, counts, depth_from) = wanted?;
+            let whole_build = whole_build?;
             Some(Self {
+                counts: match counts {
+                    Some(counts) => counts,
+                    None if whole_build => Counted::ALL.to_vec(),
+                    None => Vec::new(),
+                },
+                depth_from,
+                asked: options.asked,
+                pack: options.pack,
+                plates: options.plates,
+                kit: options.kit,
+                tools: options.tools,
+                weights: options.weights,
+                minutes: options.minutes,
+                prices: options.prices,
+                cautions: options.cautions,
                 title: title?,
                 step: step?,
                 layout: layout?,
                 depth_shim: depth_shim?,
                 gears: gears?,
                 support: support?,
-                whole_build: whole_build?,
+                whole_build,
                 told: told?,
                 aims: aims?,
                 hints: hints?,
@@ -77,6 +97,9 @@ impl Scenario {
                 faults,
             })
         })();
+        if let Some(scenario) = &scenario {
+            check_judged(scenario, place, p);
+        }
         problems.verdict(scenario)
     }
 }
@@ -118,7 +141,10 @@ fn read_window(table: &mut Table<'_>, key: &'static str, range: NumberRange, p: 
     }
 }
 
-fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<(Target, Targets)> {
+/// What `[wanted]` says: the designed state, the windows, what counts, from where depth is judged.
+type Wanted = (Target, Targets, Option<Vec<Counted>>, DepthFrom);
+
+fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<Wanted> {
     let torque = NumberRange::closed(1.0, 3000.0);
     let nut_torque_nm = table.number("nut_torque_nm", torque, p);
     let most_nut_torque_nm = table.number("most_nut_torque_nm", torque, p);
@@ -143,6 +169,7 @@ fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<(Target, Target
     let pinion_torque_nm = read_window(&mut table, "pinion_torque_nm", felt, p);
     let side_torque_nm = read_window(&mut table, "side_torque_nm", felt, p);
     let depth_mm = read_window(&mut table, "depth_mm", NumberRange::closed(0.0, 1.0), p);
+    let (counts, depth_from) = read_counts(&mut table, p);
     table.finish(p);
     let target = Target {
         pinion_preload_n: pinion_preload_n?,
@@ -159,7 +186,7 @@ fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<(Target, Target
         side_torque_nm: side_torque_nm?,
         depth_mm: [depth.low, depth.high],
     };
-    Some((target, targets))
+    Some((target, targets, counts, depth_from))
 }
 
 fn read_start(mut table: Table<'_>, p: &mut Problems) -> Option<Start> {
@@ -167,6 +194,7 @@ fn read_start(mut table: Table<'_>, p: &mut Problems) -> Option<Start> {
         "fitted",
         &[
             ("nothing", Fitted::Nothing),
+            ("rings", Fitted::Rings),
             ("carrier", Fitted::Carrier),
             ("everything", Fitted::Everything),
         ],
@@ -174,11 +202,22 @@ fn read_start(mut table: Table<'_>, p: &mut Problems) -> Option<Start> {
     );
     let new_bearings = table.flag("new_bearings", true, p);
     let old_depth_shim_mm = table.number("old_depth_shim_mm", NumberRange::closed(0.0, 5.0), p);
+    let mut off = |key| {
+        if table.has(key) {
+            read_ends(&mut table, key, NumberRange::closed(-1.0, 1.0), p)
+        } else {
+            Some(Spread::fixed(0.0))
+        }
+    };
+    let wheel_off_mm = off("wheel_off_mm");
+    let squeeze_off_mm = off("squeeze_off_mm");
     table.finish(p);
     Some(Start {
         fitted: fitted?,
         new_bearings: new_bearings?,
         old_depth_shim_mm: old_depth_shim_mm?,
+        wheel_off_mm: wheel_off_mm?,
+        squeeze_off_mm: squeeze_off_mm?,
     })
 }
 
@@ -278,6 +317,8 @@ enum Named {
     Size(Member),
     MismatchedGears,
     SwappedCaps,
+    ChipUnderWheel,
+    WornFlanks,
 }
 
 fn read_fault(mut table: Table<'_>, layout: Option<Layout>, p: &mut Problems) -> Option<Fault> {
@@ -288,6 +329,8 @@ fn read_fault(mut table: Table<'_>, layout: Option<Layout>, p: &mut Problems) ->
         .chain([
             ("mismatched_gears", Named::MismatchedGears),
             ("swapped_caps", Named::SwappedCaps),
+            ("chip_under_wheel", Named::ChipUnderWheel),
+            ("worn_flanks", Named::WornFlanks),
         ])
         .collect();
     let named = table.choice("what", &names, p);
@@ -302,11 +345,21 @@ fn read_fault(mut table: Table<'_>, layout: Option<Layout>, p: &mut Problems) ->
         Some(Named::MismatchedGears) => table
             .number("flank_um", NumberRange::closed(0.0, 200.0), p)
             .map(|flank_um| FaultKind::MismatchedGears { flank_um }),
+        Some(Named::WornFlanks) => table
+            .number("flank_um", NumberRange::closed(0.0, 60.0), p)
+            .map(|flank_um| FaultKind::WornFlanks { flank_um }),
         Some(Named::SwappedCaps) => Some(FaultKind::SwappedCaps),
+        Some(Named::ChipUnderWheel) => Some(FaultKind::ChipUnderWheel),
         None => None,
+    };
+    let one_of = if table.has("one_of") {
+        table.integer("one_of", 1..=9, p)
+    } else {
+        None
     };
     table.finish(p);
     Some(Fault {
+        one_of,
         kind: kind?,
         share: share?,
     })
