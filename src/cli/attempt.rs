@@ -20,6 +20,9 @@ pub struct AttemptArguments {
     /// Operations as JSON lines; without it they are read from standard input
     #[arg(long, value_name = "IN.jsonl")]
     pub operations: Option<PathBuf>,
+    /// Have it played: reference, reversed or random
+    #[arg(long, value_name = "POLICY", conflicts_with = "operations")]
+    pub play: Option<String>,
     /// Keep the attempt in this file, which must not be there yet
     #[arg(long, value_name = "OUT.jsonl")]
     pub journal: Option<PathBuf>,
@@ -27,7 +30,7 @@ pub struct AttemptArguments {
     #[arg(long)]
     pub json: bool,
     /// List the exercises that ship with the program
-    #[arg(long, conflicts_with_all = ["scenario", "operations", "journal"])]
+    #[arg(long, conflicts_with_all = ["scenario", "operations", "journal", "play"])]
     pub list: bool,
 }
 
@@ -49,7 +52,10 @@ pub(super) fn run(arguments: &AttemptArguments) -> ExitCode {
 
 fn play(arguments: &AttemptArguments, scenario: &str) -> Result<ExitCode, Failure> {
     // A file is read before anything begins, so that one that is not there leaves no journal behind.
-    let given = arguments.operations.as_deref().map(text_file::read_lines).transpose()?;
+    let given = match &arguments.play {
+        Some(policy) => Some(attempt::played(scenario, arguments.seed, policy)?),
+        None => arguments.operations.as_deref().map(text_file::read_lines).transpose()?,
+    };
     let mut session = Session::begin(scenario, arguments.seed, arguments.journal.as_deref())?;
     let mut page = Page::new();
     if !arguments.json {

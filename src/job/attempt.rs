@@ -10,6 +10,7 @@ use crate::document::attempt::{
     AttemptDocument, ExerciseRow, LossDocument, ReplayDocument, ScoreDocument, TruthDocument, UsedDocument,
 };
 use crate::exercise::journal::{self, Header, Writer};
+use crate::exercise::technician::{Policy, play};
 use crate::exercise::{Attempt, Par, Score, par, score};
 use crate::store::{self, JournalFile};
 
@@ -149,6 +150,28 @@ fn answered(attempt: &mut Attempt, operation: &Operation) -> Answer {
     let mut answer = attempt.apply(operation);
     answer.money += 0.0;
     answer
+}
+
+/// The operations of somebody who plays a seed to its end, as JSON lines: `reference`, `reversed` or `random`.
+///
+/// # Errors
+/// A policy that there is not; a scenario that cannot be found, read or played.
+pub fn played(scenario: &str, seed: u64, policy: &str) -> Result<Vec<String>, Failure> {
+    let Some(policy) = Policy::ALL.into_iter().find(|p| p.name() == policy) else {
+        let names: Vec<&str> = Policy::ALL.into_iter().map(Policy::name).collect();
+        return Err(Failure::input(format!(
+            "error: nobody plays like `{policy}`. Choose from: {}.",
+            names.join(", ")
+        )));
+    };
+    let found = scenarios::find(scenario)?;
+    let attempt = play(&Arc::new(found.exercise.clone()), seed, policy)
+        .map_err(|error| Failure::input(format!("error: seed {seed} of `{scenario}` cannot be played: {error}.")))?;
+    attempt
+        .steps()
+        .iter()
+        .map(|step| serde_json::to_string(&step.operation).map_err(|error| Failure::other(format!("error: {error}."))))
+        .collect()
 }
 
 /// Texts that an attempt depends on: scenario, gear set, support.

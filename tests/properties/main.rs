@@ -14,6 +14,7 @@ mod gear_pairs;
 mod instruments;
 mod journal;
 mod journal_limits;
+mod known_groups;
 mod random_sets;
 mod reading;
 mod roots;
