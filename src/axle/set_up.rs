@@ -19,6 +19,8 @@ pub struct FittedShims {
     pub spacer_mm: f64,
     /// Beside the side bearings: tooth side, behind the wheel.
     pub sides_mm: [f64; 2],
+    /// How far side adjusters stand in beyond where careful hands would have left them, mm: tooth side, behind the wheel.
+    pub adjusters_off_mm: [f64; 2],
 }
 
 impl Assembly {
@@ -56,8 +58,8 @@ impl Assembly {
                     wheel_mm - sums.get(Moves::BackStack),
                 ];
                 let adjuster = axle.adjuster();
-                for (stack, travel_mm) in assembly.side.iter_mut().zip(travels) {
-                    let notches = travel_mm / adjuster.travel_mm(adjuster.notch_deg());
+                for ((stack, travel_mm), off_mm) in assembly.side.iter_mut().zip(travels).zip(shims.adjusters_off_mm) {
+                    let notches = (travel_mm + off_mm) / adjuster.travel_mm(adjuster.notch_deg());
                     stack.adjuster_deg = notches.round() * adjuster.notch_deg();
                 }
             }

@@ -104,6 +104,8 @@ pub struct WheelFitTruth {
     pub cold_tilt_mm: f64,
     /// Share of that left when the bolts are drawn up crosswise, 0 to 1.
     pub crossed_share: f64,
+    /// Whether the wheel sat on a chip when the axle came in.
+    pub found_dirty: bool,
 }
 
 /// The gears on the bench.
@@ -183,6 +185,7 @@ impl Default for WheelFitTruth {
             interference_mm: 0.05,
             cold_tilt_mm: 0.06,
             crossed_share: 0.25,
+            found_dirty: false,
         }
     }
 }
@@ -246,6 +249,7 @@ impl Truth {
             sink(n.to_bits());
         }
         sink(u64::from(case.caps_found_swapped));
+        sink(u64::from(wheel_fit.found_dirty));
         sink(u64::from(pair.pinion_number));
         sink(u64::from(pair.wheel_number));
         for e in pair.flank_deviation {

@@ -127,7 +127,8 @@ impl Aspects {
             Measurand::WheelFaceRunout {} | Measurand::WheelRadialRunout {} => Self::of(&[A::Wheel]),
             Measurand::PinionRunout {} => Self::of(&[A::Bearings]),
             Measurand::BreakawayTorque {} | Measurand::RollingTorque {} => {
-                let pinion = preload.with_if(A::Seal, true).with_if(A::Carrier, true);
+                // The torque of the pinion alone stays what it is when a carrier comes in.
+                let pinion = preload.with_if(A::Seal, true);
                 if assembly.carrier_in { pinion.and(sides) } else { pinion }
             }
             Measurand::CarrierTorque {} | Measurand::CarrierEndPlay {} | Measurand::CaseSpread {} => sides,
@@ -141,6 +142,7 @@ impl Aspects {
             }]),
             Measurand::SeatGap { .. } => Self::of(&[A::Seats, A::Bearings]),
             Measurand::WheelTemperature {} => Self::of(&[A::Warmth]),
+            Measurand::Plate { .. } | Measurand::MatchNumbers {} => Self::default(),
         }
     }
 }

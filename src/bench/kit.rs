@@ -23,8 +23,27 @@ const THIN_MM: [f64; 5] = [0.0508, 0.0762, 0.127, 0.254, 0.508];
 const OF_EACH: usize = 3;
 /// Thick pieces beside the side bearings, about the nominal pack, mm.
 const THICK_MM: [f64; 5] = [-0.5, -0.25, 0.0, 0.25, 0.5];
-/// Most that a label is wrong, mm (0.0005 in; common practice, no source).
-const LABEL_ERROR_MM: f64 = 0.0127;
+/// How good the labels of a kit are.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct KitMakeup {
+    /// Most that a label is wrong when it is the right one, mm.
+    pub label_error_mm: f64,
+    /// Share of the pieces that lie in the wrong drawer or carry the wrong label, 0 to 1.
+    pub mislabelled_share: f64,
+    /// How far such a piece is off, least and most, mm.
+    pub mislabelled_mm: [f64; 2],
+}
+
+impl Default for KitMakeup {
+    /// Labels good to 0.0005 in, none of them wrong (common practice, no source).
+    fn default() -> Self {
+        Self {
+            label_error_mm: 0.0127,
+            mislabelled_share: 0.0,
+            mislabelled_mm: [0.04, 0.12],
+        }
+    }
+}
 
 impl ShimPiece {
     /// The usual kit for an axle, with label errors drawn from the seed: first, one piece for each pack that is or was
@@ -32,16 +51,14 @@ impl ShimPiece {
     ///
     /// Gives the kit and the packs made of the first pieces, for depth, spacer, tooth side, behind the wheel.
     pub fn usual_kit(axle: &Axle, seed: u64, fitted: Option<FittedShims>) -> (Vec<Self>, [Vec<u32>; 4]) {
+        Self::kit(axle, seed, fitted, &KitMakeup::default())
+    }
+
+    /// As [`ShimPiece::usual_kit`], with labels as good as `makeup` says. What is fitted carries no label: it is what it
+    /// was made for.
+    pub fn kit(axle: &Axle, seed: u64, fitted: Option<FittedShims>, makeup: &KitMakeup) -> (Vec<Self>, [Vec<u32>; 4]) {
         let mut kit = Vec::new();
         let mut packs: [Vec<u32>; 4] = Default::default();
-        let piece = |place: ShimPlace, labelled_mm: f64, number: usize| {
-            let error = Stream::new(seed, &format!("label of shim {number}")).between(-1.0, 1.0);
-            Self {
-                place,
-                labelled_mm,
-                true_mm: labelled_mm + LABEL_ERROR_MM * error,
-            }
-        };
         let nominal = |place: ShimPlace| {
             axle.nominal_mm(match place {
                 ShimPlace::Depth => axle.depth_shim_member(),
@@ -49,6 +66,33 @@ impl ShimPiece {
                 ShimPlace::ToothSide => Member::ToothSideShim,
                 ShimPlace::BackSide => Member::BackSideShim,
             })
+        };
+        let fitted_pieces = if fitted.is_some() {
+            ShimPlace::ALL
+                .into_iter()
+                .filter(|place| nominal(*place).is_some())
+                .count()
+        } else {
+            0
+        };
+        let piece = |place: ShimPlace, labelled_mm: f64, number: usize| {
+            let error = Stream::new(seed, &format!("label of shim {number}")).between(-1.0, 1.0);
+            let mut wrong = Stream::new(seed, &format!("mislabelled shim {number}"));
+            let there = wrong.unit() < makeup.mislabelled_share;
+            let [least, most] = makeup.mislabelled_mm;
+            let size = wrong.between(least, most);
+            // Thinner than half its label nobody would take it for.
+            let lower = wrong.unit() < 0.5 && size < 0.5 * labelled_mm;
+            let off = match (there && number >= fitted_pieces, lower) {
+                (false, _) => 0.0,
+                (true, true) => -size,
+                (true, false) => size,
+            };
+            Self {
+                place,
+                labelled_mm,
+                true_mm: labelled_mm + makeup.label_error_mm * error + off,
+            }
         };
         let places = ShimPlace::ALL.into_iter().filter(|p| nominal(*p).is_some());
         if let Some(fitted) = fitted {

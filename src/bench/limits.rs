@@ -39,6 +39,7 @@ pub const RANGES: &[FieldRange] = &[
     range("passes", 1.0, 40.0),
     range("piece", 0.0, 999.0),
     range("pieces", 0.0, 999.0),
+    range("plate", 0.0, 99.0),
     range("teeth", 0.0, 119.0),
     range("to_c", 20.0, 400.0),
     range("tooth", 0.0, 119.0),
@@ -108,7 +109,7 @@ impl Operation {
     pub fn check(&self) -> Result<(), OperationError> {
         let value = self.to_value()?;
         check_value("", &value)?;
-        if let Self::Predict { chances, .. } = self {
+        if let Self::Predict { chances, .. } | Self::JudgePlate { chances, .. } = self {
             let sum: f64 = chances.iter().sum();
             if (sum - 1.0).abs() > 1.0e-6 {
                 return Err(OperationError::Chances { sum });

@@ -55,6 +55,13 @@ pub enum Measurand {
     WheelTemperature {},
     /// The print on the drive and coast flanks of the painted teeth, by eye.
     Print {},
+    /// The print on a painted plate beside the bench, by eye.
+    Plate {
+        /// Its number, from 0.
+        plate: u32,
+    },
+    /// Numbers etched on both gears and the mark on the pinion's head: what `compare_numbers` leaves on record.
+    MatchNumbers {},
 }
 
 impl Measurand {
@@ -78,6 +85,8 @@ impl Measurand {
             Self::SeatGap { .. } => "seat_gap",
             Self::WheelTemperature { .. } => "wheel_temperature",
             Self::Print { .. } => "print",
+            Self::Plate { .. } => "plate",
+            Self::MatchNumbers { .. } => "match_numbers",
         }
     }
 
@@ -95,7 +104,8 @@ impl Measurand {
             Self::ShimPack { .. } => "the thickness of a pack",
             Self::SeatGap { .. } => "the gap behind a ring",
             Self::WheelTemperature { .. } => "temperature",
-            Self::Print { .. } => "a print",
+            Self::Print { .. } | Self::Plate { .. } => "a print",
+            Self::MatchNumbers { .. } => "what is etched",
         }
     }
 
@@ -104,7 +114,7 @@ impl Measurand {
         match self {
             Self::NutTorque {} | Self::BreakawayTorque {} | Self::RollingTorque {} | Self::CarrierTorque {} => "N·m",
             Self::WheelTemperature {} => "°C",
-            Self::Print {} => "",
+            Self::Print {} | Self::Plate { .. } | Self::MatchNumbers {} => "",
             _ => "mm",
         }
     }

@@ -66,6 +66,11 @@ pub enum TrueValue {
         /// Where the gears stood while they were rolled.
         placement: Placement,
     },
+    /// What a painted plate shows.
+    Plate {
+        /// Its number.
+        plate: usize,
+    },
 }
 
 /// A reading without the last bits that counting graduations leaves, and without a negative zero.
@@ -221,7 +226,9 @@ impl Bench {
             Measurand::ShimPiece { .. }
             | Measurand::ShimPack { .. }
             | Measurand::SeatGap { .. }
-            | Measurand::WheelTemperature {} => return self.true_value_of_part(what),
+            | Measurand::WheelTemperature {}
+            | Measurand::Plate { .. }
+            | Measurand::MatchNumbers {} => return self.true_value_of_part(what),
             Measurand::Print {} => {
                 let Some(paste) = &self.paste else {
                     return refuse("No paste is on the teeth.");
@@ -265,6 +272,15 @@ impl Bench {
                 TrueValue::Gap { mm: gap_mm }
             }
             Measurand::WheelTemperature {} => TrueValue::Temperature { c: self.wheel_c },
+            Measurand::Plate { plate } => {
+                let plate = usize::try_from(plate).unwrap_or(usize::MAX);
+                need(
+                    plate < self.setting.plates.len(),
+                    "There is no such plate beside the bench.",
+                )?;
+                TrueValue::Plate { plate }
+            }
+            Measurand::MatchNumbers {} => return refuse("Numbers and marks are read by comparing them."),
             _ => return refuse("That is no quantity of a part."),
         })
     }
@@ -277,6 +293,16 @@ impl Bench {
             turn / f64::from(gears.wheel_teeth),
             turn / f64::from(gears.pinion_teeth),
         )
+    }
+
+    /// Lash with this tooth in mesh, transverse at the outer pitch radius, mean over a pitch, mm; none out of mesh. For
+    /// scoring: it is the truth.
+    pub fn mean_play_mm(&self, tooth: u32) -> Option<f64> {
+        let placement = self.placement_at_tooth(tooth)?;
+        let curve = contact::lash_mm(&self.setting.pair, placement, Route::Exact, usize::from(ROLL_POINTS))?;
+        let count = curve.len() as f64;
+        let mean = curve.iter().map(|(_, play)| play).sum::<f64>() / count;
+        Some(mean + self.built.timing_lash_mm(usize::try_from(tooth).unwrap_or(0)))
     }
 
     /// Lash where this tooth happens to stand, mm: nobody stops twice at the same place of a pitch.

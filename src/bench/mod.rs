@@ -26,6 +26,7 @@ mod measurand;
 mod measure;
 mod operation;
 mod part;
+mod plate;
 mod setting;
 mod shown;
 mod state;
@@ -36,7 +37,7 @@ mod tools;
 pub use answer::{Answer, Reading, Record};
 pub use aspect::{Aspect, Aspects};
 pub use caution::{Caution, Precaution};
-pub use kit::{BURR_MM, PackFault, Packs, ShimPiece};
+pub use kit::{BURR_MM, KitMakeup, PackFault, Packs, ShimPiece};
 pub use ledger::{Entry, Ledger};
 pub use limits::OperationError;
 pub use measurand::Measurand;
@@ -45,6 +46,7 @@ pub use operation::{
     Brushing, CapTorque, Cleaned, Level, Operation, Predicted, Ring, ShimPlace, Side, SpacerChoice, Toward, Turned,
 };
 pub use part::Part;
+pub use plate::{Plate, PlateJudged};
 pub use setting::{Setting, Start, StartError};
 pub use state::{Bench, Judgement, Note, Paste, Prediction, Rolled};
 pub use tariff::Tariff;

@@ -263,6 +263,13 @@ pub enum Operation {
         /// Chances of down, unchanged and up, or for a print low, middle and high; they add up to 1.
         chances: [f64; 3],
     },
+    /// Say of a painted plate what its pinion needs.
+    JudgePlate {
+        /// Number of the plate, from 0.
+        plate: u32,
+        /// Chances that it has to come deeper, is right, has to stand shallower; they add up to 1.
+        chances: [f64; 3],
+    },
     /// Ask for a hint.
     Hint {
         /// 1 points somewhere, 2 says what, 3 does the sum.

@@ -44,6 +44,22 @@ impl Part {
         Self::Carrier,
     ];
 
+    /// Its name in files and operations.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Sleeve => "sleeve",
+            Self::SolidSpacer => "solid_spacer",
+            Self::Nut => "nut",
+            Self::Seal => "seal",
+            Self::PinionBearings => "pinion_bearings",
+            Self::SideBearings => "side_bearings",
+            Self::RingBolts => "ring_bolts",
+            Self::Gears => "gears",
+            Self::Case => "case",
+            Self::Carrier => "carrier",
+        }
+    }
+
     /// As people say it.
     pub fn name(self) -> &'static str {
         match self {

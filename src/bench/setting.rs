@@ -5,9 +5,11 @@ use std::sync::Arc;
 use super::kit::{PackFault, Packs, ShimPiece};
 use super::operation::ShimPlace;
 use super::part::Part;
+use super::plate::Plate;
 use super::tariff::Tariff;
 use super::tools::Tool;
-use crate::axle::{Assembly, Axle, AxleError, FittedShims, Truth};
+use crate::axle::{Assembly, Axle, AxleError, Bearings, FittedShims, Truth};
+use crate::bearing::SeatGap;
 use crate::contact::Pair;
 
 /// The fixed side of an attempt.
@@ -23,6 +25,8 @@ pub struct Setting {
     pub kit: Vec<ShimPiece>,
     /// Instruments on the bench.
     pub tools: Vec<Tool>,
+    /// Painted plates beside the bench.
+    pub plates: Vec<Plate>,
     /// Minutes and prices.
     pub tariff: Tariff,
     /// Parts that the card allows to be used only once.
@@ -42,6 +46,7 @@ impl Setting {
             seed,
             kit,
             tools: Tool::usual(),
+            plates: Vec::new(),
             tariff: Tariff::default(),
             single_use: vec![Part::Sleeve, Part::Nut, Part::Seal, Part::RingBolts],
             spread_limit_mm: 0.45,
@@ -65,7 +70,8 @@ pub enum Start {
 }
 
 impl Start {
-    /// A whole axle as careful hands left it ([`Assembly::set_up`]), its packs made of these pieces of the kit.
+    /// A whole axle as careful hands left it ([`Assembly::set_up`]), its packs made of these pieces of the kit, its
+    /// adjusters off by so much.
     ///
     /// # Errors
     /// [`StartError`] for pieces that do not fit and parts that cannot be put together.
@@ -74,6 +80,7 @@ impl Start {
         truth: &Truth,
         kit: &[ShimPiece],
         packs: &[Vec<u32>; 4],
+        adjusters_off_mm: [f64; 2],
         nut_torque_nm: f64,
     ) -> Result<Self, StartError> {
         let mut made = Packs::new(kit.len());
@@ -85,6 +92,7 @@ impl Start {
             depth_mm: thickness(ShimPlace::Depth),
             spacer_mm: thickness(ShimPlace::Spacer),
             sides_mm: [thickness(ShimPlace::ToothSide), thickness(ShimPlace::BackSide)],
+            adjusters_off_mm,
         };
         Ok(Self::Assembled {
             assembly: Box::new(Assembly::set_up(axle, truth, shims, nut_torque_nm)?),
@@ -102,27 +110,52 @@ impl Start {
         truth: &Truth,
         kit: &[ShimPiece],
         packs: &[Vec<u32>; 4],
+        adjusters_off_mm: [f64; 2],
         nut_torque_nm: f64,
     ) -> Result<Self, StartError> {
         let bare = Assembly::bare();
-        Ok(match Self::whole(axle, truth, kit, packs, nut_torque_nm)? {
-            Self::Bare => Self::Bare,
-            Self::Assembled { assembly, packs } => {
-                let [_, _, tooth, back] = packs;
-                Self::Assembled {
-                    assembly: Box::new(Assembly {
-                        wheel: assembly.wheel,
-                        carrier_in: assembly.carrier_in,
-                        side: assembly.side,
-                        caps: assembly.caps,
-                        caps_swapped: assembly.caps_swapped,
-                        carrier_turns: assembly.carrier_turns,
-                        ..bare
-                    }),
-                    packs: [Vec::new(), Vec::new(), tooth, back],
+        Ok(
+            match Self::whole(axle, truth, kit, packs, adjusters_off_mm, nut_torque_nm)? {
+                Self::Bare => Self::Bare,
+                Self::Assembled { assembly, packs } => {
+                    let [_, _, tooth, back] = packs;
+                    Self::Assembled {
+                        assembly: Box::new(Assembly {
+                            wheel: assembly.wheel,
+                            carrier_in: assembly.carrier_in,
+                            side: assembly.side,
+                            caps: assembly.caps,
+                            caps_swapped: assembly.caps_swapped,
+                            carrier_turns: assembly.carrier_turns,
+                            ..bare
+                        }),
+                        packs: [Vec::new(), Vec::new(), tooth, back],
+                    }
                 }
-            }
-        })
+            },
+        )
+    }
+}
+
+impl Start {
+    /// Cups and head cone pressed on by somebody, everything else beside the case. Gaps behind the rings, mm: head cone, head
+    /// cup, tail cup. `depth_pack` names the pieces that were laid between, where the depth shim lies behind a ring.
+    pub fn rings(truth: &Truth, gaps_mm: [f64; 3], depth_pack: Vec<u32>) -> Self {
+        let press = truth.press;
+        let gap = |gap_mm: f64, holding_n| SeatGap {
+            gap_mm: if gap_mm > 0.0 { gap_mm } else { 0.0 },
+            holding_n,
+        };
+        let [cone, head, tail] = gaps_mm;
+        let mut assembly = Assembly::bare();
+        assembly.bearings = Bearings::Real;
+        assembly.seating.head_cone = gap(cone, press.head_cone_n);
+        assembly.seating.head_cup = gap(head, press.head_cup_n);
+        assembly.seating.tail_cup = gap(tail, press.tail_cup_n);
+        Self::Assembled {
+            assembly: Box::new(assembly),
+            packs: [depth_pack, Vec::new(), Vec::new(), Vec::new()],
+        }
     }
 }
 

@@ -7,7 +7,7 @@ use super::measure::TrueValue;
 use super::operation::Brushing;
 use super::state::Bench;
 use super::tools::{Instrument, StemChoice};
-use crate::contact::{FlankContact, Pattern};
+use crate::contact::{self, Contact, Film, FlankContact, Pattern, Route};
 
 /// Names and values that an instrument showed.
 pub(super) type Shown = Vec<(String, Option<f64>)>;
@@ -103,17 +103,22 @@ impl Bench {
                 one("temperature", thermometer.reads_c(*c, using))
             }
             (TrueValue::Print { film, placement }, Instrument::Eye) => {
-                let contact = self.contact(*placement, film.film_um);
-                let mut all = vec![("clearness".to_owned(), Some(hundredths(film.clearness)))];
-                // Both flanks are looked at, each for itself.
-                for (flank, contact, half) in [("drive", contact.drive, 0), ("coast", contact.coast, 1)] {
-                    let look = Use {
-                        reading: using.reading.saturating_mul(2).saturating_add(half),
-                        ..using
-                    };
-                    all.extend(seen(flank, &contact, film, look));
-                }
-                all
+                both_flanks(&self.contact(*placement, film.film_um), film, using)
+            }
+            (TrueValue::Plate { plate }, Instrument::Eye) => {
+                let Some(plate) = self.setting.plates.get(*plate) else {
+                    return refuse("There is no such plate beside the bench.");
+                };
+                let film = instrument::Rolled::PLATE;
+                let contact = contact::solve(
+                    &plate.pair,
+                    plate.placement,
+                    Film {
+                        thickness_um: film.film_um,
+                    },
+                    Route::Exact,
+                );
+                both_flanks(&contact, &film, using)
             }
             (_, tool) => {
                 return refuse(format!("A {} does not show {}.", tool.words(), what.words()));
@@ -165,6 +170,19 @@ impl Bench {
         };
         instrument::Paste::USUAL.rolled(coat, Roll { drag_nm, passes }, self.using("brush", usage))
     }
+}
+
+/// What an eye makes of a print: both flanks are looked at, each for itself.
+fn both_flanks(contact: &Contact, film: &instrument::Rolled, using: Use<'_>) -> Shown {
+    let mut all = vec![("clearness".to_owned(), Some(hundredths(film.clearness)))];
+    for (flank, contact, half) in [("drive", &contact.drive, 0), ("coast", &contact.coast, 1)] {
+        let look = Use {
+            reading: using.reading.saturating_mul(2).saturating_add(half),
+            ..using
+        };
+        all.extend(seen(flank, contact, film, look));
+    }
+    all
 }
 
 /// What an eye makes of the print on one flank: nothing of one that is too faint.

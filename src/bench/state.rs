@@ -12,6 +12,7 @@ use super::ledger::{Entry, Ledger};
 use super::measurand::Measurand;
 use super::operation::{Brushing, Operation, Predicted, Ring, ShimPlace};
 use super::part::Part;
+use super::plate::PlateJudged;
 use super::setting::{Setting, Start, StartError};
 use super::shown::Usage;
 use crate::axle::{Assembly, AxleError, Bearings, Built, ROOM_C, SpacerFitted, Truth, settle};
@@ -51,6 +52,7 @@ pub struct Bench {
     pub(super) notes: Vec<Note>,
     pub(super) predictions: Vec<Prediction>,
     pub(super) judgements: Vec<Judgement>,
+    pub(super) plates_judged: Vec<PlateJudged>,
     pub(super) hints: Vec<(u32, u32)>,
     /// How often each instrument was used and set up.
     pub(super) uses: BTreeMap<String, Usage>,
@@ -147,7 +149,10 @@ impl Bench {
         } = start
         {
             assembly = (**found).clone();
-            assembly.caps_swapped = truth.case.caps_found_swapped;
+            assembly.caps_swapped = truth.case.caps_found_swapped && assembly.carrier_in;
+            if let Some(wheel) = &mut assembly.wheel {
+                wheel.dirty |= truth.wheel_fit.found_dirty;
+            }
             fitted = true;
             for (place, pieces) in ShimPlace::ALL.into_iter().zip(pieces) {
                 packs.fit(&setting.kit, place, pieces)?;
@@ -174,6 +179,7 @@ impl Bench {
             notes: Vec::new(),
             predictions: Vec::new(),
             judgements: Vec::new(),
+            plates_judged: Vec::new(),
             hints: Vec::new(),
             uses: BTreeMap::new(),
             brushings: 0,
@@ -399,6 +405,11 @@ impl Bench {
     /// Parts condemned.
     pub fn judgements(&self) -> &[Judgement] {
         &self.judgements
+    }
+
+    /// What was said of painted plates.
+    pub fn plates_judged(&self) -> &[PlateJudged] {
+        &self.plates_judged
     }
 
     /// Hints asked for: (operation, level).

@@ -42,6 +42,7 @@ impl Bench {
             notes,
             predictions,
             judgements,
+            plates_judged,
             hints,
             uses,
             brushings,
@@ -83,6 +84,7 @@ impl Bench {
             notes.len(),
             predictions.len(),
             judgements.len(),
+            plates_judged.len(),
             hints.len(),
         ] {
             sink(length as u64);
@@ -120,6 +122,13 @@ impl Bench {
             sink(judgement.evidence.len() as u64);
             for record in &judgement.evidence {
                 sink(u64::from(*record));
+            }
+        }
+        for judged in plates_judged {
+            sink(u64::from(judged.operation));
+            sink(u64::from(judged.plate));
+            for chance in judged.chances {
+                sink(chance.to_bits());
             }
         }
         for (operation, level) in hints {
@@ -166,7 +175,9 @@ impl Paste {
 fn measurand_bits(what: Measurand, sink: &mut dyn FnMut(u64)) {
     text_bits(what.name(), sink);
     sink(match what {
-        Measurand::Lash { tooth: number } | Measurand::ShimPiece { piece: number } => u64::from(number),
+        Measurand::Lash { tooth: number }
+        | Measurand::ShimPiece { piece: number }
+        | Measurand::Plate { plate: number } => u64::from(number),
         Measurand::ShimPack { place } => place as u64,
         Measurand::SeatGap { ring } => ring as u64,
         _ => 0,

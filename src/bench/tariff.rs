@@ -46,6 +46,7 @@ const MINUTES: &[(&str, f64)] = &[
     ("roll", 3.0),
     ("replace", 1.0),
     ("condemn", 5.0),
+    ("judge_plate", 1.0),
 ];
 
 /// Prices in a currency of this world.
@@ -72,6 +73,11 @@ pub struct Tariff {
 }
 
 impl Tariff {
+    /// Names of the operations that take time.
+    pub fn operations() -> impl Iterator<Item = &'static str> {
+        MINUTES.iter().map(|(name, _)| *name)
+    }
+
     /// Minutes of an operation.
     pub fn minutes_of(&self, operation: &str) -> f64 {
         let own = self.minutes.iter().find(|(name, _)| name == operation);

@@ -95,6 +95,18 @@ impl Tool {
 }
 
 impl Instrument {
+    /// The same wrench with this many times its permitted deviation; other instruments as they are.
+    #[must_use]
+    pub fn less_exact(self, times: f64) -> Self {
+        match self {
+            Self::Wrench(wrench) => Self::Wrench(TorqueWrench {
+                permitted_share: times * wrench.permitted_share,
+                ..wrench
+            }),
+            other => other,
+        }
+    }
+
     /// As people call it.
     pub fn words(&self) -> &'static str {
         match self {

@@ -6,7 +6,7 @@ use super::scenario::Scenario;
 use super::variant;
 use crate::axle::{Axle, AxleError, Truth, usual_side_bearings};
 use crate::bearing::Support;
-use crate::bench::StartError;
+use crate::bench::{Part, StartError};
 use crate::contact::Pair;
 use crate::gear::{Design, GearSet, GeometryError};
 use crate::text::Problems;
@@ -69,6 +69,7 @@ pub struct Exercise {
     scenario: Scenario,
     axle: Axle,
     design: Design,
+    other_design: Option<Design>,
 }
 
 impl Exercise {
@@ -97,6 +98,15 @@ impl Exercise {
             name: scenario.gears.clone(),
             error,
         })?;
+        let other_design = scenario
+            .plates
+            .as_ref()
+            .map(|plates| {
+                let name = plates.other_gears.as_str();
+                let text = text(Source::Gears, "gear set", name)?;
+                Design::from_toml(&text).map_err(|p| unreadable("gear set", name, p))
+            })
+            .transpose()?;
         let side = usual_side_bearings(design.wheel_outer_pitch_diameter_mm);
         let axle = Axle::new(
             scenario.layout,
@@ -106,7 +116,12 @@ impl Exercise {
             side,
             scenario.target,
         )?;
-        Ok(Self { scenario, axle, design })
+        Ok(Self {
+            scenario,
+            axle,
+            design,
+            other_design,
+        })
     }
 
     /// The scenario.
@@ -124,6 +139,27 @@ impl Exercise {
         &self.design
     }
 
+    /// The other gears of painted plates, as designed.
+    pub fn other_design(&self) -> Option<&Design> {
+        self.other_design.as_ref()
+    }
+
+    /// Parts that cannot be set right in a seed: the right answer is to say so.
+    pub fn incurable(&self, seed: u64) -> Vec<Part> {
+        let there = variant::faults_there(&self.scenario, seed);
+        let mut parts: Vec<Part> = self
+            .scenario
+            .faults
+            .iter()
+            .zip(there)
+            .filter(|(_, there)| *there)
+            .filter_map(|(fault, _)| fault.kind.condemns())
+            .collect();
+        parts.sort_unstable();
+        parts.dedup();
+        parts
+    }
+
     /// Hidden truth of a seed.
     pub fn truth(&self, seed: u64) -> Truth {
         let teeth = [self.design.pinion_teeth, self.design.wheel_teeth];
@@ -136,7 +172,12 @@ impl Exercise {
     /// # Errors
     /// [`ExerciseError::Gears`].
     pub fn pair(&self, truth: &Truth) -> Result<Pair, ExerciseError> {
-        GearSet::new(truth.design_of(&self.design))
+        self.pair_of(&truth.design_of(&self.design))
+    }
+
+    /// Gears of a design, ready for contact.
+    pub(super) fn pair_of(&self, design: &Design) -> Result<Pair, ExerciseError> {
+        GearSet::new(design.clone())
             .map(Pair::new)
             .map_err(|error| ExerciseError::Gears {
                 name: self.scenario.gears.clone(),

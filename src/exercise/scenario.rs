@@ -1,8 +1,10 @@
 //! A scenario: everything about an exercise that does not depend on the seed.
 
+use super::counted::Counted;
 use super::spread::Spread;
+use super::wanted::{Asked, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};
 use crate::axle::{DepthShim, Layout, Member, Target};
-use crate::bench::StemChoice;
+use crate::bench::{KitMakeup, Part, StemChoice};
 
 /// A checked scenario.
 #[derive(Debug, Clone, PartialEq)]
@@ -31,6 +33,8 @@ pub struct Scenario {
     pub target: Target,
     /// What is wanted.
     pub targets: Targets,
+    /// Which of it wins points.
+    pub counts: Vec<Counted>,
     /// What lies on the bench.
     pub start: Start,
     /// How parts were made: deviation from the drawing, mm (rad for squareness).
@@ -39,15 +43,32 @@ pub struct Scenario {
     pub factors: Vec<(Factor, Spread)>,
     /// What may be wrong besides.
     pub faults: Vec<Fault>,
+    /// From where depth is judged.
+    pub depth_from: DepthFrom,
+    /// Values that are asked for.
+    pub asked: Vec<Asked>,
+    /// A pack that is asked for.
+    pub pack: Option<PackWanted>,
+    /// Painted plates to be judged.
+    pub plates: Option<PlatesWanted>,
+    /// How good the labels of the shim kit are.
+    pub kit: KitMakeup,
+    /// Instruments that are not as good as their certificates.
+    pub tools: Vec<ToolOff>,
+    /// Shares of the score.
+    pub weights: Weights,
+    /// Minutes of operations that differ from the usual.
+    pub minutes: Vec<(String, f64)>,
+    /// Prices of parts that differ from the usual.
+    pub prices: Vec<(Part, f64)>,
+    /// Cautions of its own.
+    pub cautions: Vec<String>,
 }
 
 impl Scenario {
     /// Whether every seed leaves an axle that can be handed over; else saying no may be the answer.
     pub fn is_solvable(&self) -> bool {
-        !self
-            .faults
-            .iter()
-            .any(|fault| matches!(fault.kind, FaultKind::MismatchedGears { .. }))
+        !self.faults.iter().any(|fault| fault.kind.condemns().is_some())
     }
 }
 
@@ -95,6 +116,12 @@ pub struct Targets {
     pub pinion_torque_nm: Window,
     /// What the side bearings add to it, felt at the pinion, N m.
     pub side_torque_nm: Window,
+    /// Rolling torque of the pinion alone at whose ends there are no marks left, N m.
+    pub pinion_torque_zero_nm: Window,
+    /// What the side bearings add at whose ends there are no marks left, N m.
+    pub side_torque_zero_nm: Window,
+    /// Face runout of the wheel at its teeth, total, mm, at most.
+    pub face_runout_mm: f64,
     /// Depth, mm from the best that this axle can be set to: full marks within, none beyond.
     pub depth_mm: [f64; 2],
 }
@@ -108,6 +135,10 @@ pub struct Start {
     pub new_bearings: bool,
     /// Depth shim that came out of the axle or is in it, mm.
     pub old_depth_shim_mm: f64,
+    /// How far the wheel stands away from where careful hands had it, both sides equal and opposite, mm.
+    pub wheel_off_mm: Spread,
+    /// How much wider both side stacks together are than careful hands had them, mm.
+    pub squeeze_off_mm: Spread,
 }
 
 /// How much of the axle is together at the start.
@@ -115,6 +146,8 @@ pub struct Start {
 pub enum Fitted {
     /// A bare case, all parts beside it.
     Nothing,
+    /// Cups and head cone are pressed on, the rest lies beside the case.
+    Rings,
     /// The carrier with its wheel is set in and adjusted; the pinion is out.
     Carrier,
     /// Everything is in, set to the drawing's nominal sizes.
@@ -205,6 +238,8 @@ pub struct Fault {
     pub kind: FaultKind,
     /// Share of the seeds in which it is there, 0 to 1.
     pub share: f64,
+    /// Of all faults with the same number at most one is there.
+    pub one_of: Option<u32>,
 }
 
 /// Kinds of faults: all are entries of the chain or of other hidden numbers.
@@ -220,4 +255,23 @@ pub enum FaultKind {
     },
     /// Caps that stood in each other's place when the axle came in.
     SwappedCaps,
+    /// Something left between wheel and carrier when the axle was built.
+    ChipUnderWheel,
+    /// Gears that belong together and have run until their flanks wore.
+    WornFlanks {
+        /// How far crown and slopes have gone, µm at most.
+        flank_um: f64,
+    },
+}
+
+impl FaultKind {
+    /// The part that cannot be set right then; none for what cleaning, shims or care cure.
+    pub fn condemns(&self) -> Option<Part> {
+        match self {
+            Self::MismatchedGears { .. } | Self::Size(Member::WheelRadialRunout, _) => Some(Part::Gears),
+            Self::Size(Member::Offset | Member::Squareness, _) => Some(Part::Case),
+            Self::Size(Member::WheelFaceRunout, _) => Some(Part::Carrier),
+            Self::Size(..) | Self::SwappedCaps | Self::ChipUnderWheel | Self::WornFlanks { .. } => None,
+        }
+    }
 }

@@ -1,7 +1,10 @@
 //! The file format `lashwright-scenario/1`: reading and checking.
 
+use super::counted::Counted;
 use super::scenario::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, Window};
 use super::spread::Spread;
+use super::wanted::DepthFrom;
+use super::wanted_file::{read_counts, read_options};
 use crate::axle::{DepthShim, Layout, Member, Target};
 use crate::bench::StemChoice;
 use crate::quantity::radians;
@@ -9,6 +12,8 @@ use crate::text::{Document, Limits, NumberRange, Problems, Table};
 
 /// Largest deviation of a size that a file may give, mm.
 const MOST_MM: f64 = 2.0;
+/// Face runout that a card allows where it does not say, mm (light axle; common practice, no source).
+const USUAL_FACE_RUNOUT_MM: f64 = 0.05;
 /// Largest deviation of an angle, degrees.
 const MOST_DEG: f64 = 0.5;
 
@@ -55,23 +60,41 @@ impl Scenario {
             .into_iter()
             .filter_map(|t| read_fault(t, layout, p))
             .collect();
+        let options = read_options(&mut root, p);
         root.finish(p);
         let scenario = (|| {
-            let (target, targets) = wanted?;
+            let (target, targets, counts, depth_from) = wanted?;
+            let (whole_build, start) = (whole_build?, start?);
             Some(Self {
+                counts: match counts {
+                    Some(counts) => counts,
+                    // Without an axle to hand over nothing of it counts.
+                    None if options.asks_otherwise() => Vec::new(),
+                    None => Counted::usual(whole_build, start.fitted),
+                },
+                depth_from,
+                asked: options.asked,
+                pack: options.pack,
+                plates: options.plates,
+                kit: options.kit,
+                tools: options.tools,
+                weights: options.weights,
+                minutes: options.minutes,
+                prices: options.prices,
+                cautions: options.cautions,
                 title: title?,
                 step: step?,
                 layout: layout?,
                 depth_shim: depth_shim?,
                 gears: gears?,
                 support: support?,
-                whole_build: whole_build?,
+                whole_build,
                 told: told?,
                 aims: aims?,
                 hints: hints?,
                 target,
                 targets,
-                start: start?,
+                start,
                 made,
                 factors,
                 faults,
@@ -118,7 +141,39 @@ fn read_window(table: &mut Table<'_>, key: &'static str, range: NumberRange, p: 
     }
 }
 
-fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<(Target, Targets)> {
+/// A window beyond which there are no marks: it has to hold the one with full marks.
+fn read_zero(
+    table: &mut Table<'_>,
+    key: &'static str,
+    range: NumberRange,
+    full: Option<Window>,
+    usual: fn(Window) -> Window,
+    p: &mut Problems,
+) -> Option<Window> {
+    if !table.has(key) {
+        return full.map(usual);
+    }
+    let zero = read_window(table, key, range, p)?;
+    let full = full?;
+    if zero.low <= full.low && zero.high >= full.high {
+        return Some(zero);
+    }
+    p.note(
+        table.place_of(key),
+        format!(
+            "`{key}` does not hold the window with full marks, {} to {}",
+            full.low, full.high
+        ),
+        "",
+        "Write the two values at which no marks are left, outside of that window.",
+    );
+    None
+}
+
+/// What `[wanted]` says: the designed state, the windows, what counts, from where depth is judged.
+type Wanted = (Target, Targets, Option<Vec<Counted>>, DepthFrom);
+
+fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<Wanted> {
     let torque = NumberRange::closed(1.0, 3000.0);
     let nut_torque_nm = table.number("nut_torque_nm", torque, p);
     let most_nut_torque_nm = table.number("most_nut_torque_nm", torque, p);
@@ -142,7 +197,38 @@ fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<(Target, Target
     let felt = NumberRange::closed(0.0, 30.0);
     let pinion_torque_nm = read_window(&mut table, "pinion_torque_nm", felt, p);
     let side_torque_nm = read_window(&mut table, "side_torque_nm", felt, p);
+    // Ends without marks as usual beside such windows: 10 of 16 and 40 of 30 in-lb; 0 and about twice (common practice, no
+    // source).
+    let pinion_torque_zero_nm = read_zero(
+        &mut table,
+        "pinion_torque_zero_nm",
+        felt,
+        pinion_torque_nm,
+        |full| Window {
+            low: 0.6 * full.low,
+            high: 1.35 * full.high,
+        },
+        p,
+    );
+    let side_torque_zero_nm = read_zero(
+        &mut table,
+        "side_torque_zero_nm",
+        felt,
+        side_torque_nm,
+        |full| Window {
+            low: 0.0,
+            high: 2.0 * full.high,
+        },
+        p,
+    );
+    let runout = NumberRange::above(0.0, 1.0);
+    let face_runout_mm = if table.has("face_runout_mm") {
+        table.number("face_runout_mm", runout, p)
+    } else {
+        Some(USUAL_FACE_RUNOUT_MM)
+    };
     let depth_mm = read_window(&mut table, "depth_mm", NumberRange::closed(0.0, 1.0), p);
+    let (counts, depth_from) = read_counts(&mut table, p);
     table.finish(p);
     let target = Target {
         pinion_preload_n: pinion_preload_n?,
@@ -157,9 +243,12 @@ fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<(Target, Target
         lash_spread_mm: lash_spread_mm?,
         pinion_torque_nm: pinion_torque_nm?,
         side_torque_nm: side_torque_nm?,
+        pinion_torque_zero_nm: pinion_torque_zero_nm?,
+        side_torque_zero_nm: side_torque_zero_nm?,
+        face_runout_mm: face_runout_mm?,
         depth_mm: [depth.low, depth.high],
     };
-    Some((target, targets))
+    Some((target, targets, counts, depth_from))
 }
 
 fn read_start(mut table: Table<'_>, p: &mut Problems) -> Option<Start> {
@@ -167,6 +256,7 @@ fn read_start(mut table: Table<'_>, p: &mut Problems) -> Option<Start> {
         "fitted",
         &[
             ("nothing", Fitted::Nothing),
+            ("rings", Fitted::Rings),
             ("carrier", Fitted::Carrier),
             ("everything", Fitted::Everything),
         ],
@@ -174,11 +264,22 @@ fn read_start(mut table: Table<'_>, p: &mut Problems) -> Option<Start> {
     );
     let new_bearings = table.flag("new_bearings", true, p);
     let old_depth_shim_mm = table.number("old_depth_shim_mm", NumberRange::closed(0.0, 5.0), p);
+    let mut off = |key| {
+        if table.has(key) {
+            read_ends(&mut table, key, NumberRange::closed(-1.0, 1.0), p)
+        } else {
+            Some(Spread::fixed(0.0))
+        }
+    };
+    let wheel_off_mm = off("wheel_off_mm");
+    let squeeze_off_mm = off("squeeze_off_mm");
     table.finish(p);
     Some(Start {
         fitted: fitted?,
         new_bearings: new_bearings?,
         old_depth_shim_mm: old_depth_shim_mm?,
+        wheel_off_mm: wheel_off_mm?,
+        squeeze_off_mm: squeeze_off_mm?,
     })
 }
 
@@ -278,6 +379,8 @@ enum Named {
     Size(Member),
     MismatchedGears,
     SwappedCaps,
+    ChipUnderWheel,
+    WornFlanks,
 }
 
 fn read_fault(mut table: Table<'_>, layout: Option<Layout>, p: &mut Problems) -> Option<Fault> {
@@ -288,6 +391,8 @@ fn read_fault(mut table: Table<'_>, layout: Option<Layout>, p: &mut Problems) ->
         .chain([
             ("mismatched_gears", Named::MismatchedGears),
             ("swapped_caps", Named::SwappedCaps),
+            ("chip_under_wheel", Named::ChipUnderWheel),
+            ("worn_flanks", Named::WornFlanks),
         ])
         .collect();
     let named = table.choice("what", &names, p);
@@ -302,11 +407,21 @@ fn read_fault(mut table: Table<'_>, layout: Option<Layout>, p: &mut Problems) ->
         Some(Named::MismatchedGears) => table
             .number("flank_um", NumberRange::closed(0.0, 200.0), p)
             .map(|flank_um| FaultKind::MismatchedGears { flank_um }),
+        Some(Named::WornFlanks) => table
+            .number("flank_um", NumberRange::closed(0.0, 60.0), p)
+            .map(|flank_um| FaultKind::WornFlanks { flank_um }),
         Some(Named::SwappedCaps) => Some(FaultKind::SwappedCaps),
+        Some(Named::ChipUnderWheel) => Some(FaultKind::ChipUnderWheel),
         None => None,
+    };
+    let one_of = if table.has("one_of") {
+        table.integer("one_of", 1..=9, p)
+    } else {
+        None
     };
     table.finish(p);
     Some(Fault {
+        one_of,
         kind: kind?,
         share: share?,
     })

@@ -1,5 +1,6 @@
 //! From scenario and seed to hidden truth.
 
+use std::collections::BTreeMap;
 use std::f64::consts::TAU;
 
 use super::scenario::{Factor, Fault, FaultKind, Fitted, Scenario};
@@ -49,14 +50,41 @@ pub fn truth(scenario: &Scenario, teeth: [u32; 2], seed: u64) -> Truth {
     truth.pair.pinion_number = number;
     truth.pair.wheel_number = number;
     truth.pair.class_errors_um = class_errors(teeth, &mut stream("class errors"));
-    for (place, fault) in scenario.faults.iter().enumerate() {
-        put_in(&mut truth, fault, &mut stream(&format!("fault {place}")), &mut numbers);
+    for ((place, fault), there) in scenario.faults.iter().enumerate().zip(faults_there(scenario, seed)) {
+        put_in(
+            &mut truth,
+            fault,
+            there,
+            &mut stream(&format!("fault {place}")),
+            &mut numbers,
+        );
     }
     // What stands together at the start was pressed home; a bare bench holds no swapped caps.
     if scenario.start.fitted == Fitted::Nothing {
         truth.case.caps_found_swapped = false;
     }
     truth
+}
+
+/// Which of the scenario's faults are there in a seed, in their order.
+pub(super) fn faults_there(scenario: &Scenario, seed: u64) -> Vec<bool> {
+    // Faults that exclude each other share one draw and take turns along it.
+    let mut taken: BTreeMap<u32, f64> = BTreeMap::new();
+    scenario
+        .faults
+        .iter()
+        .enumerate()
+        .map(|(place, fault)| match fault.one_of {
+            None => Stream::new(seed, &format!("fault {place} there")).unit() < fault.share,
+            Some(group) => {
+                let drawn = Stream::new(seed, &format!("one of {group}")).unit();
+                let from = taken.entry(group).or_insert(0.0);
+                let there = drawn >= *from && drawn < *from + fault.share;
+                *from += fault.share;
+                there
+            }
+        })
+        .collect()
 }
 
 fn set(truth: &mut Truth, factor: Factor, value: f64) {
@@ -94,8 +122,7 @@ fn class_errors([pinion, wheel]: [u32; 2], stream: &mut Stream) -> Vec<f64> {
 }
 
 /// Puts a fault in, if this seed has it. What is drawn does not depend on whether it does.
-fn put_in(truth: &mut Truth, fault: &Fault, stream: &mut Stream, numbers: &mut Stream) {
-    let there = stream.unit() < fault.share;
+fn put_in(truth: &mut Truth, fault: &Fault, there: bool, stream: &mut Stream, numbers: &mut Stream) {
     match fault.kind {
         FaultKind::Size(member, spread) => {
             let size = spread.draw(stream);
@@ -118,6 +145,21 @@ fn put_in(truth: &mut Truth, fault: &Fault, stream: &mut Stream, numbers: &mut S
             }
         }
         FaultKind::SwappedCaps => truth.case.caps_found_swapped |= there,
+        FaultKind::ChipUnderWheel => truth.wheel_fit.found_dirty |= there,
+        FaultKind::WornFlanks { flank_um } => {
+            // Wear takes the crown and leans to where the load was.
+            let mut worn = || EaseOff {
+                lengthwise_crown_um: -stream.between(0.2, 0.6) * flank_um,
+                profile_crown_um: -stream.between(0.2, 0.6) * flank_um,
+                lengthwise_slope_um: stream.between(-flank_um, flank_um),
+                profile_slope_um: stream.between(-flank_um, flank_um),
+                ..EaseOff::default()
+            };
+            let flanks = [worn(), worn()];
+            if there {
+                truth.pair.flank_deviation = flanks;
+            }
+        }
     }
 }
 

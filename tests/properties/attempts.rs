@@ -21,10 +21,11 @@ fn whole(exercise: &Exercise, seed: u64) -> Bench {
         depth_mm: nominal(axle.depth_shim_member()),
         spacer_mm: nominal(Member::SpacerShims),
         sides_mm: [nominal(Member::ToothSideShim), nominal(Member::BackSideShim)],
+        adjusters_off_mm: [0.0; 2],
     };
     let (kit, packs) = ShimPiece::usual_kit(axle, seed, Some(fitted));
     let torque_nm = exercise.scenario().targets.nut_torque_nm;
-    let start = Start::whole(axle, &truth, &kit, &packs, torque_nm).expect("a whole axle");
+    let start = Start::whole(axle, &truth, &kit, &packs, [0.0; 2], torque_nm).expect("a whole axle");
     let pair = Arc::new(exercise.pair(&truth).expect("gears that exist"));
     Bench::new(Arc::new(Setting::usual(axle.clone(), pair, seed, kit)), truth, &start).expect("a start")
 }

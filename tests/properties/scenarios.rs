@@ -158,3 +158,48 @@ fn what_lies_on_the_bench_is_said() {
     let fitted: Vec<Fitted> = exercises().iter().map(|(_, e)| e.scenario().start.fitted).collect();
     assert_eq!(fitted, [Fitted::Everything, Fitted::Nothing, Fitted::Nothing]);
 }
+
+/// What counts: all of a whole build without the nut, or what the file names; slips are told with what there is.
+#[test]
+fn what_counts_is_said_or_follows_from_the_kind_of_exercise() {
+    let counts = |text: &str| Scenario::from_toml(text).map(|s| s.counts.iter().map(|c| c.name()).collect::<Vec<_>>());
+    let whole = SCENARIOS
+        .iter()
+        .find(|e| e.text.contains("whole_build = true"))
+        .expect("one");
+    let all = [
+        "depth",
+        "lash",
+        "spread",
+        "runout",
+        "pinion_torque",
+        "side_torque",
+        "print",
+    ];
+    assert_eq!(counts(whole.text).expect("good"), all);
+    let oat_barn = SCENARIOS[0].text;
+    let line = "counts = [\"depth\", \"pinion_torque\", \"print\"]\n";
+    assert_eq!(counts(oat_barn).expect("good"), ["depth", "pinion_torque", "print"]);
+    assert_eq!(
+        counts(&oat_barn.replace(line, "")).expect("good"),
+        ["depth", "pinion_torque", "print"]
+    );
+    let lash = oat_barn.replace(line, "counts = [\"lash\"]\n");
+    assert_eq!(counts(&lash).expect("good"), ["lash"]);
+    for (bad, said) in [
+        ("counts = [\"depht\"]\n", "not known"),
+        ("counts = [\"depth\", \"depth\"]\n", "twice"),
+        ("counts = []\n", "counts"),
+        ("face_runout_mm = 0\n", "face_runout_mm"),
+    ] {
+        let problems = Scenario::from_toml(&oat_barn.replace(line, bad)).expect_err(bad);
+        assert!(
+            problems.list().iter().any(|p| p.what.contains(said)),
+            "{bad}: {:?}",
+            problems.list()
+        );
+    }
+    let narrow = oat_barn.replace("pinion_torque_zero_nm = [0.56", "pinion_torque_zero_nm = [2.56");
+    let problems = Scenario::from_toml(&narrow).expect_err("narrower than the window");
+    assert!(problems.list()[0].what.contains("full marks"), "{:?}", problems.list());
+}

@@ -41,15 +41,18 @@ fn pack(kit: &[ShimPiece], place: ShimPlace, wanted_mm: f64) -> (Vec<u32>, f64) 
     best
 }
 
-struct Hands {
-    bench: Bench,
+/// Somebody who sees the truth, with what was done so far.
+pub(crate) struct Hands {
+    pub(crate) bench: Bench,
+    pub(crate) operations: Vec<Operation>,
 }
 
 impl Hands {
-    fn does(&mut self, json: &str) -> Answer {
+    pub(crate) fn does(&mut self, json: &str) -> Answer {
         let operation = Operation::from_json(json).unwrap_or_else(|e| panic!("{json}: {e}"));
         let answer = self.bench.apply(&operation);
         assert!(answer.done, "{json}: {:?}", answer.refused);
+        self.operations.push(operation);
         answer
     }
 
@@ -114,14 +117,29 @@ fn spacer_for(axle: &Axle, truth: &Truth, bare: &Assembly, nut_nm: f64, wanted_n
 
 fn build(exercise: &Exercise, seed: u64) -> (Hands, [f64; 2]) {
     let axle = exercise.axle();
-    let targets = exercise.scenario().targets;
     let truth = exercise.truth(seed);
     let (kit, _) = ShimPiece::usual_kit(axle, seed, None);
     let pair: Arc<Pair> = Arc::new(exercise.pair(&truth).expect("gears that exist"));
     let setting = Arc::new(Setting::usual(axle.clone(), pair, seed, kit));
+    let bench = Bench::new(setting, truth, &Start::Bare).expect("a start");
+    build_up(exercise, bench, seed)
+}
+
+/// Builds up what lies on a bench, from parts; what is together is taken apart first. Gives also the rolling torque of the
+/// pinion alone and what the side bearings add.
+pub(crate) fn build_up(exercise: &Exercise, bench: Bench, seed: u64) -> (Hands, [f64; 2]) {
+    let axle = exercise.axle();
+    let targets = exercise.scenario().targets;
     let mut h = Hands {
-        bench: Bench::new(setting, truth, &Start::Bare).expect("a start"),
+        bench,
+        operations: Vec::new(),
     };
+    if h.bench.assembly().pinion_in {
+        h.does(
+            r#"{"do":"take_apart","to":"bearings","precautions":["hoist","holding_bar","eye_protection","press_guard"]}"#,
+        );
+        h.does(r#"{"do":"replace","part":"ring_bolts"}"#);
+    }
     h.does(r#"{"do":"clean","what":"shims"}"#);
     let truth = h.bench.truth().clone();
     let nominal = Assembly::nominal(axle).expect("numbers");

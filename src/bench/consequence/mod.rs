@@ -138,6 +138,7 @@ impl Bench {
                 Ok(Done::plain())
             }
             Operation::Predict { about, chances } => Ok(self.predict(*about, *chances)),
+            Operation::JudgePlate { plate, chances } => self.judge_plate(*plate, *chances),
             Operation::Hint { level } => Ok(self.hint(*level)),
             Operation::Condemn { part, reason, evidence } => self.condemn(*part, reason, evidence),
             Operation::Finish {} => Ok(self.finish()),

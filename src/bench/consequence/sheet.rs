@@ -1,8 +1,10 @@
 //! What is written and said: numbers compared, predictions, hints, verdicts, hand-over.
 
 use super::{Done, Refusal, need, refuse};
+use crate::bench::measurand::Measurand;
 use crate::bench::operation::Predicted;
 use crate::bench::part::Part;
+use crate::bench::plate::PlateJudged;
 use crate::bench::state::{Bench, Judgement, Prediction};
 
 impl Bench {
@@ -12,7 +14,14 @@ impl Bench {
             "The carrier covers the pinion's head: lift it out first.",
         )?;
         let (pair, mark_mm) = (&self.truth.pair, self.truth.mark_etched_mm);
+        let numbers = [
+            ("number on the pinion", f64::from(pair.pinion_number)),
+            ("number on the ring gear", f64::from(pair.wheel_number)),
+            ("mark on the pinion", mark_mm),
+        ];
+        let shown = numbers.map(|(name, value)| (name.to_owned(), Some(value))).to_vec();
         Ok(Done {
+            record: Some(self.record(Measurand::MatchNumbers {}, "eye", shown)),
             noticed: vec![
                 format!(
                     "The pinion is etched {}, the ring gear {}.",
@@ -22,6 +31,20 @@ impl Bench {
             ],
             ..Done::default()
         })
+    }
+
+    pub(super) fn judge_plate(&mut self, plate: u32, chances: [f64; 3]) -> Result<Done, Refusal> {
+        let count = self.setting.plates.len();
+        need(
+            usize::try_from(plate).is_ok_and(|p| p < count),
+            "There is no such plate beside the bench.",
+        )?;
+        self.plates_judged.push(PlateJudged {
+            operation: self.operations,
+            plate,
+            chances,
+        });
+        Ok(Done::plain())
     }
 
     pub(super) fn predict(&mut self, about: Predicted, chances: [f64; 3]) -> Done {

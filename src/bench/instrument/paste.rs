@@ -83,6 +83,13 @@ impl Paste {
 }
 
 impl Rolled {
+    /// A plate that was painted with care, for teaching.
+    pub const PLATE: Self = Self {
+        film_um: 8.0,
+        clearness: 0.9,
+        smear: 0.0,
+    };
+
     /// Below this an eye cannot tell print from paste.
     pub const LEAST_CLEAR: f64 = 0.25;
 
