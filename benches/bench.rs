@@ -7,7 +7,7 @@ use lashwright::axle::{Assembly, Axle, Layout, Target, Truth, settle, usual_side
 use lashwright::bench::{Bench, Operation, Setting, ShimPiece, ShimPlace, Start};
 use lashwright::catalogue;
 use lashwright::contact::Pair;
-use lashwright::exercise::{Attempt, Exercise};
+use lashwright::exercise::{Attempt, Exercise, par, score};
 use lashwright::gear::{Design, GearSet};
 use lashwright::job::{scenarios, supports};
 
@@ -137,5 +137,20 @@ fn attempts(criterion: &mut Criterion) {
     });
 }
 
-criterion_group!(benches, operations, attempts);
+/// What the score of a whole axle takes, and its par.
+fn scores(criterion: &mut Criterion) {
+    let exercise = Arc::new(scenarios::find("oat-barn-tractor").expect("it ships").exercise);
+    let mut attempt = Attempt::begin(Arc::clone(&exercise), 1).expect("an axle");
+    assert!(
+        attempt
+            .apply(&Operation::from_json(r#"{"do":"finish"}"#).expect("an operation"))
+            .done,
+        "handed over"
+    );
+    criterion.bench_function("par of a seed", |b| b.iter(|| par(&exercise, 1).expect("a par")));
+    let par = par(&exercise, 1).expect("a par");
+    criterion.bench_function("score of a whole axle", |b| b.iter(|| score(&attempt, &par)));
+}
+
+criterion_group!(benches, operations, scores, attempts);
 criterion_main!(benches);

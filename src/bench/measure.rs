@@ -295,6 +295,16 @@ impl Bench {
         )
     }
 
+    /// Lash with this tooth in mesh, transverse at the outer pitch radius, mean over a pitch, mm; none out of mesh. For
+    /// scoring: it is the truth.
+    pub fn mean_play_mm(&self, tooth: u32) -> Option<f64> {
+        let placement = self.placement_at_tooth(tooth)?;
+        let curve = contact::lash_mm(&self.setting.pair, placement, Route::Exact, usize::from(ROLL_POINTS))?;
+        let count = curve.len() as f64;
+        let mean = curve.iter().map(|(_, play)| play).sum::<f64>() / count;
+        Some(mean + self.built.timing_lash_mm(usize::try_from(tooth).unwrap_or(0)))
+    }
+
     /// Lash where this tooth happens to stand, mm: nobody stops twice at the same place of a pitch.
     fn play_mm(&self, placement: Placement, tooth: u32, use_count: u32) -> Result<f64, Refusal> {
         let curve = contact::lash_mm(&self.setting.pair, placement, Route::Exact, usize::from(ROLL_POINTS))

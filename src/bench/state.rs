@@ -246,7 +246,10 @@ impl Bench {
         if !matches!(operation, Operation::HeatWheel { .. }) {
             self.cool(minutes);
         }
-        let parts: f64 = done.bought.iter().map(|p| self.setting.tariff.price_of(*p)).sum();
+        let parts: f64 = done
+            .bought
+            .iter()
+            .fold(0.0, |sum, part| sum + self.setting.tariff.price_of(*part));
         let ledger = &mut self.ledger;
         ledger.minutes += minutes;
         ledger.money += parts;

@@ -101,40 +101,7 @@ impl Bench {
                 sink(reading.value.map_or(u64::MAX, f64::to_bits));
             }
         }
-        for note in notes {
-            sink(u64::from(note.operation));
-            measurand_bits(note.what, sink);
-            sink(note.value.to_bits());
-            text_bits(&note.remark, sink);
-            sink(u64::from(note.stale));
-        }
-        for prediction in predictions {
-            sink(u64::from(prediction.operation));
-            sink(prediction.about as u64);
-            for chance in prediction.chances {
-                sink(chance.to_bits());
-            }
-        }
-        for judgement in judgements {
-            sink(u64::from(judgement.operation));
-            sink(judgement.part as u64);
-            text_bits(&judgement.reason, sink);
-            sink(judgement.evidence.len() as u64);
-            for record in &judgement.evidence {
-                sink(u64::from(*record));
-            }
-        }
-        for judged in plates_judged {
-            sink(u64::from(judged.operation));
-            sink(u64::from(judged.plate));
-            for chance in judged.chances {
-                sink(chance.to_bits());
-            }
-        }
-        for (operation, level) in hints {
-            sink(u64::from(*operation));
-            sink(u64::from(*level));
-        }
+        self.sheet_bits(sink);
         for (name, usage) in uses {
             text_bits(name, sink);
             text_bits(usage.set_up_for, sink);
@@ -146,6 +113,46 @@ impl Bench {
         sink(*nut_steps);
         sink(nut_friction_times.to_bits());
         sink(u64::from(*operations));
+    }
+}
+
+impl Bench {
+    /// Everything that was written and said.
+    fn sheet_bits(&self, sink: &mut dyn FnMut(u64)) {
+        for note in &self.notes {
+            sink(u64::from(note.operation));
+            measurand_bits(note.what, sink);
+            sink(note.value.to_bits());
+            text_bits(&note.remark, sink);
+            sink(u64::from(note.stale));
+        }
+        for prediction in &self.predictions {
+            sink(u64::from(prediction.operation));
+            sink(prediction.about as u64);
+            for chance in prediction.chances {
+                sink(chance.to_bits());
+            }
+        }
+        for judgement in &self.judgements {
+            sink(u64::from(judgement.operation));
+            sink(judgement.part as u64);
+            text_bits(&judgement.reason, sink);
+            sink(judgement.evidence.len() as u64);
+            for record in &judgement.evidence {
+                sink(u64::from(*record));
+            }
+        }
+        for judged in &self.plates_judged {
+            sink(u64::from(judged.operation));
+            sink(u64::from(judged.plate));
+            for chance in judged.chances {
+                sink(chance.to_bits());
+            }
+        }
+        for (operation, level) in &self.hints {
+            sink(u64::from(*operation));
+            sink(u64::from(*level));
+        }
     }
 }
 

@@ -65,10 +65,29 @@ pub fn meant_nut_torque_nm(support: &str) -> Option<f64> {
     }
 }
 
-/// All exercises, by step and then as they come.
+/// All exercises, from reading to saying no: by step and then as they come.
 pub const SCENARIOS: &[Embedded] = embed!(
     "scenarios",
-    ["oat-barn-tractor", "crush-and-stop", "feed-lorry-cartridge"]
+    [
+        "what-the-dial-says",
+        "feel-then-read",
+        "twelve-prints",
+        "shim-drawer",
+        "oat-barn-tractor",
+        "lash-without-losing-preload",
+        "one-notch-too-many",
+        "crush-and-stop",
+        "grind-or-shim",
+        "arbor-and-block",
+        "dairy-van-light-axle",
+        "feed-lorry-cartridge",
+        "depth-stole-my-preload",
+        "same-chart-wrong-family",
+        "moved-after-the-final-nut",
+        "tight-once-a-turn",
+        "leave-it-where-it-ran",
+        "say-no",
+    ]
 );
 
 /// The embedded scenario of this name.

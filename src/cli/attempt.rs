@@ -1,10 +1,9 @@
 //! `lashwright attempt`, `lashwright replay`, `lashwright operations`
 
-use std::io::BufRead as _;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use crate::job::attempt::{self, Session, answer_text, card_text, final_text};
+use crate::job::attempt::{self, LONGEST_LINE, Session, answer_text, card_text, final_text};
 use crate::job::{Failure, operations, text_file};
 
 use super::{Answer, Page, fail};
@@ -21,6 +20,9 @@ pub struct AttemptArguments {
     /// Operations as JSON lines; without it they are read from standard input
     #[arg(long, value_name = "IN.jsonl")]
     pub operations: Option<PathBuf>,
+    /// Have it played: reference, reversed or random
+    #[arg(long, value_name = "POLICY", conflicts_with = "operations")]
+    pub play: Option<String>,
     /// Keep the attempt in this file, which must not be there yet
     #[arg(long, value_name = "OUT.jsonl")]
     pub journal: Option<PathBuf>,
@@ -28,7 +30,7 @@ pub struct AttemptArguments {
     #[arg(long)]
     pub json: bool,
     /// List the exercises that ship with the program
-    #[arg(long, conflicts_with_all = ["scenario", "operations", "journal"])]
+    #[arg(long, conflicts_with_all = ["scenario", "operations", "journal", "play"])]
     pub list: bool,
 }
 
@@ -50,21 +52,26 @@ pub(super) fn run(arguments: &AttemptArguments) -> ExitCode {
 
 fn play(arguments: &AttemptArguments, scenario: &str) -> Result<ExitCode, Failure> {
     // A file is read before anything begins, so that one that is not there leaves no journal behind.
-    let given = arguments.operations.as_deref().map(text_file::read_lines).transpose()?;
+    let given = match &arguments.play {
+        Some(policy) => Some(attempt::played(scenario, arguments.seed, policy)?),
+        None => arguments.operations.as_deref().map(text_file::read_lines).transpose()?,
+    };
     let mut session = Session::begin(scenario, arguments.seed, arguments.journal.as_deref())?;
     let mut page = Page::new();
     if !arguments.json {
         page.write(&(card_text(session.attempt()) + "\n\n"));
     }
-    let outcome = match given {
-        Some(lines) => each(lines.into_iter().map(Ok), &mut session, &mut page, arguments.json),
-        None => each(std::io::stdin().lock().lines(), &mut session, &mut page, arguments.json),
+    let outcome = if let Some(lines) = given {
+        each(lines.into_iter().map(Ok), &mut session, &mut page, arguments.json)
+    } else {
+        let lines = text_file::lines_within(std::io::stdin().lock(), LONGEST_LINE);
+        each(lines, &mut session, &mut page, arguments.json)
     };
     if let Err(failure) = outcome {
         page.end();
         return Err(failure);
     }
-    let document = session.document();
+    let document = session.document()?;
     let text = if arguments.json {
         json_line(&document)?
     } else {
@@ -76,25 +83,26 @@ fn play(arguments: &AttemptArguments, scenario: &str) -> Result<ExitCode, Failur
 
 /// Answers each line; empty ones and those that begin with `#` are passed over.
 fn each(
-    lines: impl Iterator<Item = std::io::Result<String>>,
+    lines: impl Iterator<Item = Result<String, Failure>>,
     session: &mut Session,
     page: &mut Page,
     json: bool,
 ) -> Result<(), Failure> {
     for (index, line) in lines.enumerate() {
-        let line = line.map_err(|error| Failure::other(format!("error: cannot read standard input: {error}.")))?;
+        let at = |failure: Failure| Failure {
+            fault: failure.fault,
+            text: format!("line {}: {}", index + 1, failure.text),
+        };
+        let line = line.map_err(at)?;
         let line = line.trim();
         if line.is_empty() || line.starts_with('#') {
             continue;
         }
-        let answer = session.apply(line).map_err(|failure| Failure {
-            fault: failure.fault,
-            text: format!("line {}: {}", index + 1, failure.text),
-        });
-        let text = match answer {
-            Ok(answer) if json => json_line(&answer)?,
-            Ok(answer) => answer_text(&answer) + "\n",
-            Err(failure) => return Err(failure),
+        let answer = session.apply(line).map_err(at)?;
+        let text = if json {
+            json_line(&answer)?
+        } else {
+            answer_text(&answer) + "\n"
         };
         if !page.write(&text) {
             break;
@@ -156,6 +164,14 @@ pub(super) fn replay(file: &Path, json: bool) -> Answer {
         ),
         (Some(first), false) => format!("Answers differ from operation {first} on: this journal was changed."),
     });
+    match found.score_identical {
+        Some(true) => lines.push(format!("So did the score: {:.1} of 100.", found.score.total)),
+        Some(false) => lines.push(format!(
+            "The score comes out as {:.1} of 100, and the journal holds another.",
+            found.score.total
+        )),
+        None => {}
+    }
     lines.push(format!("State {}", found.state_hash));
     Ok(lines.join("\n"))
 }

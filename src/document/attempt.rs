@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::bench::Ledger;
 use crate::contact::FlankContact;
-use crate::exercise::{Outcome, Scenario};
+use crate::exercise::{Loss, Outcome, Par, Scenario, Score};
 
 /// A row of the list of exercises.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
@@ -47,15 +47,21 @@ pub struct AttemptDocument {
     pub seed: u64,
     /// Whether the axle was handed over.
     pub finished: bool,
+    /// Points; none at all before the axle is handed over.
+    pub score: ScoreDocument,
+    /// What it should take.
+    pub par: UsedDocument,
     /// What it took.
     pub used: UsedDocument,
+    /// Where the points that are missing to 100 went.
+    pub losses: Vec<LossDocument>,
     /// What is true of the axle; none before it is handed over.
     pub truth: Option<TruthDocument>,
     /// BLAKE3 of the whole state.
     pub state_hash: String,
 }
 
-/// What an attempt took.
+/// What an attempt took, or should take.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct UsedDocument {
     /// How often something built was taken apart again.
@@ -73,6 +79,68 @@ impl UsedDocument {
             teardowns: ledger.tear_downs,
             minutes: ledger.minutes,
             money: ledger.money,
+        }
+    }
+
+    /// Of a par.
+    pub fn of_par(par: &Par) -> Self {
+        Self {
+            teardowns: par.teardowns,
+            minutes: par.minutes,
+            money: par.money,
+        }
+    }
+}
+
+/// Points of an attempt.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct ScoreDocument {
+    /// 0 to 100: the sum of the parts, unless a cap takes some of it.
+    pub total: f64,
+    /// 0 to 50: the truth against the bands of the card.
+    pub outcome: f64,
+    /// 0 to 25: verification, sheet, safety, closing up.
+    pub process: f64,
+    /// 0 to 10: tear-downs and parts beyond par and one more.
+    pub economy: f64,
+    /// 0 to 15: predictions.
+    pub understanding: f64,
+}
+
+impl ScoreDocument {
+    /// Of a score.
+    pub fn new(score: &Score) -> Self {
+        Self {
+            total: score.total,
+            outcome: score.outcome,
+            process: score.process,
+            economy: score.economy,
+            understanding: score.understanding,
+        }
+    }
+}
+
+/// Points lost.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct LossDocument {
+    /// outcome, process, understanding, economy, or cap for what a cap takes from the sum of the parts.
+    pub part: String,
+    /// How many.
+    pub points: f64,
+    /// Number of the operation that it comes from, where there is one.
+    pub operation: Option<u32>,
+    /// Why, and the way to do it better.
+    pub why: String,
+}
+
+impl LossDocument {
+    /// Of a loss.
+    pub fn new(loss: &Loss) -> Self {
+        Self {
+            part: loss.part.name().to_owned(),
+            points: loss.points,
+            operation: loss.operation,
+            why: loss.why.clone(),
         }
     }
 }
@@ -165,7 +233,7 @@ impl TruthDocument {
 }
 
 /// What `replay` found.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct ReplayDocument {
     /// The journal.
     pub journal: String,
@@ -175,7 +243,7 @@ pub struct ReplayDocument {
     pub seed: u64,
     /// Operations in it.
     pub operations: usize,
-    /// Whether every answer came out again bit for bit.
+    /// Whether every answer came out again bit for bit, and the score where there is one.
     pub identical: bool,
     /// The first operation whose answer differs, counted from 1.
     pub first_difference: Option<usize>,
@@ -183,6 +251,10 @@ pub struct ReplayDocument {
     pub recomputed: bool,
     /// Whether it was finished and sealed.
     pub sealed: bool,
+    /// Points as computed now.
+    pub score: ScoreDocument,
+    /// Whether they are those that it was sealed with; none where it holds no score.
+    pub score_identical: Option<bool>,
     /// What was dropped at its end.
     pub notice: Option<String>,
     /// BLAKE3 of the whole state at its end.

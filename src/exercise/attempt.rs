@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use super::history::Moment;
 use super::outcome::Outcome;
 use super::prepared::{Exercise, ExerciseError};
 use super::seen::Seen;
@@ -13,7 +14,18 @@ pub struct Attempt {
     exercise: Arc<Exercise>,
     seed: u64,
     bench: Bench,
-    answers: Vec<Answer>,
+    steps: Vec<Step>,
+    found_at_mm: Option<f64>,
+    history: Vec<Moment>,
+}
+
+/// One operation that was asked for, with its answer.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Step {
+    /// What was asked for.
+    pub operation: Operation,
+    /// What the trainee saw.
+    pub answer: Answer,
 }
 
 impl Attempt {
@@ -26,8 +38,10 @@ impl Attempt {
         Ok(Self {
             exercise,
             seed,
+            history: vec![Moment::begin(&bench)],
+            found_at_mm: bench.built().pinion.and_then(|p| p.axial_mm),
             bench,
-            answers: Vec::new(),
+            steps: Vec::new(),
         })
     }
 
@@ -43,7 +57,14 @@ impl Attempt {
                 .noticed
                 .extend(self.exercise.scenario().hints.get(place).cloned());
         }
-        self.answers.push(answer.clone());
+        if answer.done {
+            let moment = Moment::next(&self.bench, operation, self.history.last());
+            self.history.push(moment);
+        }
+        self.steps.push(Step {
+            operation: operation.clone(),
+            answer: answer.clone(),
+        });
         answer
     }
 
@@ -62,9 +83,24 @@ impl Attempt {
         &self.bench
     }
 
+    /// What happened, with the true state behind it: for scoring and the debrief, never for a trainee.
+    pub fn history(&self) -> &[Moment] {
+        &self.history
+    }
+
     /// What the trainee may know.
     pub fn seen(&self) -> Seen {
-        Seen::of(&self.exercise, &self.bench, &self.answers)
+        Seen::of(&self.exercise, &self.bench, self.steps.iter().map(|s| &s.answer))
+    }
+
+    /// Everything that was asked for, done or refused, in order.
+    pub fn steps(&self) -> &[Step] {
+        &self.steps
+    }
+
+    /// P when the axle came in, mm, if its pinion was held: for the score, never for a trainee.
+    pub fn found_at_mm(&self) -> Option<f64> {
+        self.found_at_mm
     }
 
     /// True numbers of the axle as it stands.

@@ -85,7 +85,7 @@ impl Exercise {
 
     /// The packs that somebody had fitted before: the old depth shim of the card, and beside the spacer and the side
     /// bearings what careful hands had found for this axle, to a hundredth.
-    fn fitted_before(&self, truth: &Truth, seed: u64) -> Result<FittedShims, ExerciseError> {
+    pub(super) fn fitted_before(&self, truth: &Truth, seed: u64) -> Result<FittedShims, ExerciseError> {
         let (axle, scenario) = (self.axle(), self.scenario());
         let nominal = |member| axle.nominal_mm(member).unwrap_or(0.0);
         let depth_mm = scenario.start.old_depth_shim_mm;

@@ -31,12 +31,21 @@ const SEAL: &str = ",\"seal\":\"";
 /// Letters of a hash.
 const HEX: usize = 64;
 
-/// How large a journal may be, and each of its lines.
+/// Most bytes that ending a body adds: key, hash, quote, bracket, line end.
+const ENDING: usize = HASH.len() + HEX + 3;
+
+/// How large a journal may be.
 pub const LIMITS: Limits = Limits {
     bytes: 16 * 1024 * 1024,
 };
-/// Longest line, bytes.
+/// Longest line, bytes: far more than any operation, whose texts and lists are limited, with its answer.
 const LONGEST_LINE: usize = 256 * 1024;
+/// Version that this program writes.
+const VERSION: &str = "1";
+/// How the first line of every version begins, up to the name of the format.
+const OPENING: &[u8] = b"{\"format\":\"";
+/// Letters of another version's name that are said back.
+const LONGEST_NAME: usize = 60;
 
 /// What the first line says.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -105,41 +114,73 @@ fn hash_of(bytes: &[u8]) -> String {
     blake3::hash(bytes).to_hex().to_string()
 }
 
+/// A line that would make a journal larger than can be read again.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
+#[error("the journal is as large as one can be")]
+pub struct Full;
+
 /// Writes lines, each with its line end. The caller puts them where they are kept before it shows what they say.
 #[derive(Debug, Clone)]
 pub struct Writer {
     before: String,
     all: blake3::Hasher,
+    bytes: usize,
 }
 
 impl Writer {
-    /// Begins a journal: the writer and the first line.
-    pub fn begin(header: &Header) -> (Self, String) {
-        let mut writer = Self {
+    fn new() -> Self {
+        Self {
             before: String::new(),
             all: blake3::Hasher::new(),
-        };
+            bytes: 0,
+        }
+    }
+
+    /// Begins a journal: the writer and the first line.
+    pub fn begin(header: &Header) -> (Self, String) {
+        let mut writer = Self::new();
         // A header holds numbers and texts only: nothing in it can fail to be written.
         let body = serde_json::to_string(header).unwrap_or_default();
         let line = writer.ended(body);
         (writer, line)
     }
 
-    /// The line of an operation and its answer.
-    pub fn entry(&mut self, operation: &Value, answer: &Value) -> String {
+    /// Whether only the end of the attempt fits in any more: its operation and the seal. The caller then takes nothing else,
+    /// so that an attempt can always be handed over.
+    pub fn is_full(&self) -> bool {
+        self.bytes.saturating_add(3 * LONGEST_LINE) > LIMITS.bytes
+    }
+
+    /// The line of an operation and its answer. Room for a seal is always left.
+    ///
+    /// # Errors
+    /// [`Full`] for a line that could not be read again; the chain is then where it was.
+    pub fn entry(&mut self, operation: &Value, answer: &Value) -> Result<String, Full> {
         let body = format!(
             "{{\"before\":\"{}\",\"operation\":{operation},\"answer\":{answer}}}",
             self.before
         );
-        self.ended(body)
+        self.fits(body.len(), LIMITS.bytes - LONGEST_LINE)?;
+        Ok(self.ended(body))
     }
 
     /// The last line of a finished attempt.
-    pub fn seal(mut self, score: &Value) -> String {
+    ///
+    /// # Errors
+    /// [`Full`] for a score that could not be read again.
+    pub fn seal(mut self, score: &Value) -> Result<String, Full> {
         let body = format!("{{\"before\":\"{}\",\"score\":{score}", self.before);
+        self.fits(body.len(), LIMITS.bytes)?;
         self.all.update(body.as_bytes());
         let seal = self.all.finalize().to_hex();
-        format!("{body}{SEAL}{seal}\"}}\n")
+        Ok(format!("{body}{SEAL}{seal}\"}}\n"))
+    }
+
+    /// Whether a line with this body can be read again, in a journal of at most `most` bytes.
+    fn fits(&self, body: usize, most: usize) -> Result<(), Full> {
+        let line = body.saturating_add(ENDING);
+        let fits = line <= LONGEST_LINE && self.bytes.saturating_add(line) <= most;
+        fits.then_some(()).ok_or(Full)
     }
 
     /// Ends a JSON object with its hash.
@@ -147,9 +188,15 @@ impl Writer {
         let open = body.strip_suffix('}').unwrap_or(&body).to_owned();
         let hash = hash_of(open.as_bytes());
         let line = format!("{open}{HASH}{hash}\"}}\n");
-        self.all.update(line.as_bytes());
-        self.before = hash;
+        self.take(&line, hash);
         line
+    }
+
+    /// Takes a whole line, with its line end, into the chain.
+    fn take(&mut self, line: &str, hash: String) {
+        self.all.update(line.as_bytes());
+        self.bytes = self.bytes.saturating_add(line.len());
+        self.before = hash;
     }
 }
 
@@ -208,9 +255,15 @@ pub enum JournalError {
     /// No journal at all.
     #[error("this is no journal: line 1 does not say `\"format\":\"{FORMAT}\"`")]
     NotAJournal,
-    /// A journal of a version that this program does not know.
+    /// A journal of a version that this program does not know yet.
     #[error("this is a `{format}`, and this program reads `{FORMAT}` and older ones. Use a newer Lashwright")]
     Newer {
+        /// What it calls itself.
+        format: String,
+    },
+    /// A version that there has never been.
+    #[error("this calls itself `{format}`, which no Lashwright has written; this program reads `{FORMAT}`")]
+    NoSuchVersion {
         /// What it calls itself.
         format: String,
     },
@@ -245,10 +298,7 @@ pub fn read(bytes: &[u8]) -> Result<Read, JournalError> {
         .map(|(index, line)| (index + 1, line));
     let first = lines.next().map_or(&[][..], |(_, line)| line);
     let header = read_header(first, rest)?;
-    let mut writer = Writer {
-        before: String::new(),
-        all: blake3::Hasher::new(),
-    };
+    let mut writer = Writer::new();
     pass(&mut writer, 1, first)?;
     let mut entries = Vec::new();
     let mut sealed = None;
@@ -312,23 +362,16 @@ pub fn read(bytes: &[u8]) -> Result<Read, JournalError> {
 /// The first line, as far as it says what it is.
 fn read_header(first: &[u8], rest: &[u8]) -> Result<Header, JournalError> {
     let damaged = |what| JournalError::Damaged { line: 1, what };
-    let text = std::str::from_utf8(first).map_err(|_why| JournalError::NotAJournal)?;
     if first.is_empty() {
         // Not even the first line is whole: nothing was begun.
-        let begun = rest.starts_with(format!("{{\"format\":\"{KIND}").as_bytes());
-        return Err(if begun {
-            damaged("it was not written to its end")
-        } else {
-            JournalError::NotAJournal
-        });
+        return Err(not_ours(rest, "it was not written to its end"));
     }
-    let said: Value = serde_json::from_str(text).map_err(|_why| {
-        if text.contains(KIND) {
-            damaged("it cannot be read")
-        } else {
-            JournalError::NotAJournal
-        }
-    })?;
+    // Before anything is made of it: a megabyte of brackets would take many times its size.
+    if first.len() > LONGEST_LINE {
+        return Err(not_ours(first, "it is longer than any line is"));
+    }
+    let text = std::str::from_utf8(first).map_err(|_why| not_ours(first, "it holds bytes that are no text"))?;
+    let said: Value = serde_json::from_str(text).map_err(|_why| not_ours(first, "it cannot be read"))?;
     let format = said.get("format").and_then(Value::as_str).unwrap_or_default();
     if !format.starts_with(KIND) {
         // A flipped letter of the name is damage all the same: a line with its hash is ours.
@@ -338,17 +381,63 @@ fn read_header(first: &[u8], rest: &[u8]) -> Result<Header, JournalError> {
             JournalError::NotAJournal
         });
     }
+    if format != FORMAT {
+        return Err(other_version(text, format));
+    }
     let (body, hash) = ended_by(text, HASH).ok_or_else(|| damaged("it has no hash"))?;
     if hash_of(body.as_bytes()) != hash {
         return Err(damaged("its hash does not fit"));
     }
-    // Older formats come in here, once there are any: a migration rewrites them into this one.
-    if format != FORMAT {
-        return Err(JournalError::Newer {
-            format: format.chars().take(60).collect(),
-        });
-    }
     serde_json::from_str(&format!("{body}}}")).map_err(|_why| damaged("it cannot be read"))
+}
+
+/// Why a first line that cannot be taken apart is not read: its name is asked of its first bytes alone.
+fn not_ours(line: &[u8], what: &'static str) -> JournalError {
+    let name = line
+        .strip_prefix(OPENING)
+        .and_then(|rest| rest.get(..rest.iter().position(|b| *b == b'"')?))
+        .and_then(|name| std::str::from_utf8(name).ok())
+        .filter(|name| name.starts_with(KIND));
+    match name {
+        Some(name) if name != FORMAT => version_error(name),
+        Some(_) => JournalError::Damaged { line: 1, what },
+        None if line
+            .windows(KIND.len())
+            .take(LONGEST_LINE)
+            .any(|bytes| bytes == KIND.as_bytes()) =>
+        {
+            JournalError::Damaged { line: 1, what }
+        }
+        None => JournalError::NotAJournal,
+    }
+}
+
+/// Why a journal of another version is not read. Nothing is asked of it but its name: a newer version may end its lines in
+/// other ways, or none. Older versions come in here, once there are any: a migration rewrites them into this one.
+fn other_version(text: &str, format: &str) -> JournalError {
+    // What fits its hash as soon as the version is ours was ours, and is damaged there.
+    let ours =
+        ended_by(text, HASH).is_some_and(|(body, hash)| hash_of(body.replacen(format, FORMAT, 1).as_bytes()) == hash);
+    if ours {
+        return JournalError::Damaged {
+            line: 1,
+            what: "its version is not what was written",
+        };
+    }
+    version_error(format)
+}
+
+/// A version that is not ours is a newer one or none at all.
+fn version_error(format: &str) -> JournalError {
+    let version = format.strip_prefix(KIND).unwrap_or_default();
+    let format = format.chars().take(LONGEST_NAME).collect();
+    // Compared as they are written: no number is too large to be newer.
+    let is_number = version.bytes().all(|b| b.is_ascii_digit()) && !version.starts_with('0');
+    if is_number && (version.len(), version) > (VERSION.len(), VERSION) {
+        JournalError::Newer { format }
+    } else {
+        JournalError::NoSuchVersion { format }
+    }
 }
 
 /// Checks a line's hash and takes it into the chain; gives the object without its hash.
@@ -359,9 +448,7 @@ fn pass(writer: &mut Writer, number: usize, line: &[u8]) -> Result<String, Journ
     if hash_of(body.as_bytes()) != hash {
         return Err(damaged("its hash does not fit"));
     }
-    writer.all.update(line);
-    writer.all.update(b"\n");
-    hash.clone_into(&mut writer.before);
+    writer.take(&format!("{text}\n"), hash.to_owned());
     Ok(format!("{body}}}"))
 }
 

@@ -8,29 +8,39 @@
 //! - [`Sources`]: the one door through which gear sets and supports come in; this floor reads no file.
 //! - [`Exercise`]: a scenario with its gears and its axle, ready for any seed.
 //! - [`Attempt`]: an exercise with a seed and what has been done; [`Seen`]: what the trainee may know of it; [`Outcome`]: what
-//!   the axle has become.
+//!   the axle has become; [`Moment`]: what happened, with the true state behind it.
+//! - [`score`](score()): what a finished attempt is worth against its [`Par`], with the way of every lost point.
 //! - [`journal`]: how an attempt is kept: lines of text in a chain of hashes.
 //! - [`truth`]: from seed to hidden truth: one named stream of random numbers a quantity, so that a new one moves none of
 //!   the others.
 
 mod attempt;
 mod begin;
+mod counted;
+mod history;
 pub mod journal;
 mod outcome;
+mod par;
 mod prepared;
 mod scenario;
 mod scenario_file;
+pub mod score;
 mod seen;
 mod spread;
+pub mod technician;
 mod variant;
 mod wanted;
 mod wanted_file;
 
-pub use attempt::Attempt;
+pub use attempt::{Attempt, Step};
+pub use counted::Counted;
+pub use history::{Deed, Moment};
 pub use outcome::Outcome;
+pub use par::{Par, par};
 pub use prepared::{Exercise, ExerciseError, Source, Sources};
 pub use scenario::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, Window};
+pub use score::{Loss, Score, ScorePart, score};
 pub use seen::{Seen, SeenPiece};
 pub use spread::Spread;
 pub use variant::truth;
-pub use wanted::{Asked, AskedFor, Counted, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};
+pub use wanted::{Asked, AskedFor, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};

@@ -16,8 +16,12 @@ const SETTLED_TURNS: f64 = 100.0;
 pub struct Outcome {
     /// Mean placement of the gears.
     pub placement: Option<Placement>,
+    /// P, mm, with the pinion held and its cartridge bolted, in mesh or not.
+    pub pinion_axial_mm: Option<f64>,
     /// Tightest and loosest lash around the wheel, transverse at the outer pitch radius, mm.
     pub lash_mm: Option<[f64; 2]>,
+    /// Difference of the mean lash between the tightest and the loosest place around the wheel, as above, mm.
+    pub lash_spread_mm: Option<f64>,
     /// Both flanks under a usual film, at the mean placement: drive, coast.
     pub flanks: Option<[FlankContact; 2]>,
     /// Rolling torque of the pinion alone, bearings turned, N m.
@@ -47,17 +51,20 @@ impl Outcome {
         let built = settle(axle, bench.truth(), &settled).unwrap_or_else(|_| bench.built().clone());
         let felt = resistance(axle, bench.truth(), &built, Turning::BY_HAND);
         let pair = &bench.setting().pair;
-        let lash_mm = built.placement.and_then(|_| {
-            let mut ends: Option<[f64; 2]> = None;
+        let around = built.placement.and_then(|_| {
+            // Tightest and loosest, then least and largest of the places' means.
+            let mut ends: Option<[f64; 4]> = None;
             for place in 0..PLACES {
                 let angle = TAU * f64::from(place) / f64::from(PLACES);
                 let at = built.placement_at(angle, -angle * axle.ratio())?;
                 let lash = contact::solve(pair, at, Film::default(), Route::Exact).lash?;
                 ends = Some(match ends {
-                    None => [lash.min_mm, lash.max_mm],
-                    Some([low, high]) => [
+                    None => [lash.min_mm, lash.max_mm, lash.mean_mm, lash.mean_mm],
+                    Some([low, high, least, largest]) => [
                         if lash.min_mm < low { lash.min_mm } else { low },
                         if lash.max_mm > high { lash.max_mm } else { high },
+                        if lash.mean_mm < least { lash.mean_mm } else { least },
+                        if lash.mean_mm > largest { lash.mean_mm } else { largest },
                     ],
                 });
             }
@@ -69,7 +76,9 @@ impl Outcome {
         });
         Self {
             placement: built.placement,
-            lash_mm,
+            pinion_axial_mm: built.pinion.and_then(|p| p.axial_mm),
+            lash_mm: around.map(|[low, high, _, _]| [low, high]),
+            lash_spread_mm: around.map(|[_, _, least, largest]| largest - least),
             flanks,
             pinion_torque_nm: felt.map(|f| f.total_nm - f.side_bearings_nm),
             side_torque_nm: felt.filter(|_| built.placement.is_some()).map(|f| f.side_bearings_nm),

@@ -1,7 +1,8 @@
 //! A scenario: everything about an exercise that does not depend on the seed.
 
+use super::counted::Counted;
 use super::spread::Spread;
-use super::wanted::{Asked, Counted, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};
+use super::wanted::{Asked, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};
 use crate::axle::{DepthShim, Layout, Member, Target};
 use crate::bench::{KitMakeup, Part, StemChoice};
 
@@ -32,6 +33,8 @@ pub struct Scenario {
     pub target: Target,
     /// What is wanted.
     pub targets: Targets,
+    /// Which of it wins points.
+    pub counts: Vec<Counted>,
     /// What lies on the bench.
     pub start: Start,
     /// How parts were made: deviation from the drawing, mm (rad for squareness).
@@ -40,8 +43,6 @@ pub struct Scenario {
     pub factors: Vec<(Factor, Spread)>,
     /// What may be wrong besides.
     pub faults: Vec<Fault>,
-    /// Quantities of the axle that the outcome is judged by.
-    pub counts: Vec<Counted>,
     /// From where depth is judged.
     pub depth_from: DepthFrom,
     /// Values that are asked for.
@@ -115,6 +116,12 @@ pub struct Targets {
     pub pinion_torque_nm: Window,
     /// What the side bearings add to it, felt at the pinion, N m.
     pub side_torque_nm: Window,
+    /// Rolling torque of the pinion alone at whose ends there are no marks left, N m.
+    pub pinion_torque_zero_nm: Window,
+    /// What the side bearings add at whose ends there are no marks left, N m.
+    pub side_torque_zero_nm: Window,
+    /// Face runout of the wheel at its teeth, total, mm, at most.
+    pub face_runout_mm: f64,
     /// Depth, mm from the best that this axle can be set to: full marks within, none beyond.
     pub depth_mm: [f64; 2],
 }

@@ -1,9 +1,10 @@
 //! The file format `lashwright-scenario/1`: reading and checking.
 
+use super::counted::Counted;
 use super::scenario::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, Window};
 use super::spread::Spread;
-use super::wanted::{Counted, DepthFrom};
-use super::wanted_file::{check_judged, read_counts, read_options};
+use super::wanted::DepthFrom;
+use super::wanted_file::{read_counts, read_options};
 use crate::axle::{DepthShim, Layout, Member, Target};
 use crate::bench::StemChoice;
 use crate::quantity::radians;
@@ -11,6 +12,8 @@ use crate::text::{Document, Limits, NumberRange, Problems, Table};
 
 /// Largest deviation of a size that a file may give, mm.
 const MOST_MM: f64 = 2.0;
+/// Face runout that a card allows where it does not say, mm (light axle; common practice, no source).
+const USUAL_FACE_RUNOUT_MM: f64 = 0.05;
 /// Largest deviation of an angle, degrees.
 const MOST_DEG: f64 = 0.5;
 
@@ -58,16 +61,16 @@ impl Scenario {
             .filter_map(|t| read_fault(t, layout, p))
             .collect();
         let options = read_options(&mut root, p);
-        let place = root.place_of("wanted");
         root.finish(p);
         let scenario = (|| {
             let (target, targets, counts, depth_from) = wanted?;
-            let whole_build = whole_build?;
+            let (whole_build, start) = (whole_build?, start?);
             Some(Self {
                 counts: match counts {
                     Some(counts) => counts,
-                    None if whole_build => Counted::ALL.to_vec(),
-                    None => Vec::new(),
+                    // Without an axle to hand over nothing of it counts.
+                    None if options.asks_otherwise() => Vec::new(),
+                    None => Counted::usual(whole_build, start.fitted),
                 },
                 depth_from,
                 asked: options.asked,
@@ -91,15 +94,12 @@ impl Scenario {
                 hints: hints?,
                 target,
                 targets,
-                start: start?,
+                start,
                 made,
                 factors,
                 faults,
             })
         })();
-        if let Some(scenario) = &scenario {
-            check_judged(scenario, place, p);
-        }
         problems.verdict(scenario)
     }
 }
@@ -141,6 +141,35 @@ fn read_window(table: &mut Table<'_>, key: &'static str, range: NumberRange, p: 
     }
 }
 
+/// A window beyond which there are no marks: it has to hold the one with full marks.
+fn read_zero(
+    table: &mut Table<'_>,
+    key: &'static str,
+    range: NumberRange,
+    full: Option<Window>,
+    usual: fn(Window) -> Window,
+    p: &mut Problems,
+) -> Option<Window> {
+    if !table.has(key) {
+        return full.map(usual);
+    }
+    let zero = read_window(table, key, range, p)?;
+    let full = full?;
+    if zero.low <= full.low && zero.high >= full.high {
+        return Some(zero);
+    }
+    p.note(
+        table.place_of(key),
+        format!(
+            "`{key}` does not hold the window with full marks, {} to {}",
+            full.low, full.high
+        ),
+        "",
+        "Write the two values at which no marks are left, outside of that window.",
+    );
+    None
+}
+
 /// What `[wanted]` says: the designed state, the windows, what counts, from where depth is judged.
 type Wanted = (Target, Targets, Option<Vec<Counted>>, DepthFrom);
 
@@ -168,6 +197,36 @@ fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<Wanted> {
     let felt = NumberRange::closed(0.0, 30.0);
     let pinion_torque_nm = read_window(&mut table, "pinion_torque_nm", felt, p);
     let side_torque_nm = read_window(&mut table, "side_torque_nm", felt, p);
+    // Ends without marks as usual beside such windows: 10 of 16 and 40 of 30 in-lb; 0 and about twice (common practice, no
+    // source).
+    let pinion_torque_zero_nm = read_zero(
+        &mut table,
+        "pinion_torque_zero_nm",
+        felt,
+        pinion_torque_nm,
+        |full| Window {
+            low: 0.6 * full.low,
+            high: 1.35 * full.high,
+        },
+        p,
+    );
+    let side_torque_zero_nm = read_zero(
+        &mut table,
+        "side_torque_zero_nm",
+        felt,
+        side_torque_nm,
+        |full| Window {
+            low: 0.0,
+            high: 2.0 * full.high,
+        },
+        p,
+    );
+    let runout = NumberRange::above(0.0, 1.0);
+    let face_runout_mm = if table.has("face_runout_mm") {
+        table.number("face_runout_mm", runout, p)
+    } else {
+        Some(USUAL_FACE_RUNOUT_MM)
+    };
     let depth_mm = read_window(&mut table, "depth_mm", NumberRange::closed(0.0, 1.0), p);
     let (counts, depth_from) = read_counts(&mut table, p);
     table.finish(p);
@@ -184,6 +243,9 @@ fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<Wanted> {
         lash_spread_mm: lash_spread_mm?,
         pinion_torque_nm: pinion_torque_nm?,
         side_torque_nm: side_torque_nm?,
+        pinion_torque_zero_nm: pinion_torque_zero_nm?,
+        side_torque_zero_nm: side_torque_zero_nm?,
+        face_runout_mm: face_runout_mm?,
         depth_mm: [depth.low, depth.high],
     };
     Some((target, targets, counts, depth_from))

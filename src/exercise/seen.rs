@@ -11,6 +11,8 @@ pub struct Seen {
     pub card: Scenario,
     /// Pieces of the kit by their labels.
     pub kit: Vec<SeenPiece>,
+    /// Names of the gear sets on painted plates, in their order.
+    pub plates: Vec<String>,
     /// Names of the instruments.
     pub tools: Vec<String>,
     /// Parts that may be used only once.
@@ -46,7 +48,7 @@ pub struct SeenPiece {
 
 impl Seen {
     /// What can be seen of a bench after these answers.
-    pub fn of(exercise: &Exercise, bench: &Bench, answers: &[Answer]) -> Self {
+    pub fn of<'a>(exercise: &Exercise, bench: &Bench, answers: impl Iterator<Item = &'a Answer>) -> Self {
         let packs = bench.packs();
         let setting = bench.setting();
         let kit = (0_u32..)
@@ -61,9 +63,10 @@ impl Seen {
         Self {
             card: exercise.scenario().clone(),
             kit: kit.collect(),
+            plates: setting.plates.iter().map(|p| p.gears.clone()).collect(),
             tools: setting.tools.iter().map(|t| t.name.clone()).collect(),
             single_use: setting.single_use.clone(),
-            answers: answers.to_vec(),
+            answers: answers.cloned().collect(),
             records: bench.records().to_vec(),
             notes: bench.notes().to_vec(),
             minutes: ledger.minutes,

@@ -2,51 +2,6 @@
 
 use crate::bench::{Measurand, ShimPlace};
 
-/// A quantity of the axle that the outcome is judged by.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Counted {
-    /// Depth of the pinion.
-    Depth,
-    /// Lash at the tightest place.
-    Lash,
-    /// Difference between tightest and loosest place.
-    Spread,
-    /// Face runout of the ring gear's back.
-    Runout,
-    /// Rolling torque of the pinion alone.
-    PinionTorque,
-    /// What the side bearings add to it.
-    SideTorque,
-    /// The print on both flanks.
-    Print,
-}
-
-impl Counted {
-    /// All of them, in the order of files and pages.
-    pub const ALL: [Self; 7] = [
-        Self::Depth,
-        Self::Lash,
-        Self::Spread,
-        Self::Runout,
-        Self::PinionTorque,
-        Self::SideTorque,
-        Self::Print,
-    ];
-
-    /// Its name in files.
-    pub fn name(self) -> &'static str {
-        match self {
-            Self::Depth => "depth",
-            Self::Lash => "lash",
-            Self::Spread => "spread",
-            Self::Runout => "runout",
-            Self::PinionTorque => "pinion_torque",
-            Self::SideTorque => "side_torque",
-            Self::Print => "print",
-        }
-    }
-}
-
 /// From where depth is judged.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum DepthFrom {
@@ -101,6 +56,17 @@ impl AskedFor {
             Self::PinionDepth => "pinion_depth",
             Self::PinionEndPlay => "pinion_end_play",
             Self::WheelFaceRunout => "wheel_face_runout",
+        }
+    }
+
+    /// In the middle of a sentence.
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Lash => "lash",
+            Self::RollingTorque => "rolling torque",
+            Self::PinionDepth => "the pinion's depth",
+            Self::PinionEndPlay => "the pinion's end play",
+            Self::WheelFaceRunout => "the ring gear's runout",
         }
     }
 

@@ -1,7 +1,7 @@
 //! Reading what an exercise is judged by, and the other optional tables of `lashwright-scenario/1`.
 
-use super::scenario::Scenario;
-use super::wanted::{Asked, AskedFor, Counted, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};
+use super::counted::Counted;
+use super::wanted::{Asked, AskedFor, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};
 use crate::bench::{KitMakeup, Part, ShimPlace, Tariff, Tool};
 use crate::text::{NumberRange, Problems, Table};
 
@@ -17,6 +17,13 @@ pub(super) struct Options {
     pub(super) minutes: Vec<(String, f64)>,
     pub(super) prices: Vec<(Part, f64)>,
     pub(super) cautions: Vec<String>,
+}
+
+impl Options {
+    /// Whether something else than an axle is asked for.
+    pub(super) fn asks_otherwise(&self) -> bool {
+        !self.asked.is_empty() || self.pack.is_some() || self.plates.is_some()
+    }
 }
 
 /// Reads them all.
@@ -104,18 +111,6 @@ pub(super) fn read_counts(table: &mut Table<'_>, p: &mut Problems) -> (Option<Ve
         DepthFrom::default()
     };
     (counts, from)
-}
-
-/// Sees that an exercise is judged by something, once all of it has been read.
-pub(super) fn check_judged(scenario: &Scenario, place: std::ops::Range<usize>, p: &mut Problems) {
-    if scenario.counts.is_empty() && scenario.asked.is_empty() && scenario.pack.is_none() && scenario.plates.is_none() {
-        p.note(
-            place,
-            "nothing in this exercise is judged".to_owned(),
-            "",
-            "Write `counts` in [wanted], or [[asked]], [pack] or [prints]; or say `whole_build = true`.".to_owned(),
-        );
-    }
 }
 
 fn read_asked(mut table: Table<'_>, p: &mut Problems) -> Option<Asked> {

@@ -1,18 +1,22 @@
 //! An attempt without a screen: operations in, answers out, each kept before it is shown.
 
 use std::path::Path;
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 
 use serde_json::Value;
 
 use crate::bench::{Answer, Operation};
-use crate::document::attempt::{AttemptDocument, ExerciseRow, ReplayDocument, TruthDocument, UsedDocument};
-use crate::exercise::Attempt;
+use crate::document::attempt::{
+    AttemptDocument, ExerciseRow, LossDocument, ReplayDocument, ScoreDocument, TruthDocument, UsedDocument,
+};
 use crate::exercise::journal::{self, Header, Writer};
+use crate::exercise::technician::{Policy, play};
+use crate::exercise::{Attempt, Par, Score, par, score};
 use crate::store::{self, JournalFile};
 
-use super::Failure;
+use super::attempt_journal::Journal;
 use super::scenarios::{self, FoundScenario};
+use super::{Failure, text_file};
 
 mod resume;
 
@@ -22,6 +26,9 @@ pub use super::attempt_text::{answer_text, card_text, final_text};
 
 /// Program and version that write journals.
 const CREATED_BY: &str = concat!("lashwright ", env!("CARGO_PKG_VERSION"));
+
+/// Longest line that names an operation, bytes: its texts and lists are limited, and this is many times what they take.
+pub const LONGEST_LINE: usize = 64 * 1024;
 
 /// All exercises that ship with the program.
 ///
@@ -39,7 +46,11 @@ pub fn list() -> Result<Vec<ExerciseRow>, Failure> {
 pub struct Session {
     found: FoundScenario,
     attempt: Attempt,
-    journal: Option<(JournalFile, Option<Writer>)>,
+    /// Worked out when it is first asked for: the reference technician plays the seed.
+    par: OnceLock<Par>,
+    /// Of the finished attempt.
+    score: Option<Score>,
+    journal: Option<Journal>,
 }
 
 impl Session {
@@ -52,13 +63,13 @@ impl Session {
         let attempt = begin(&found, seed)?;
         let journal = journal
             .map(|path| -> Result<_, Failure> {
-                let mut file = JournalFile::create(path)?;
                 let (writer, line) = Writer::begin(&Header::new(&found.source, texts(&found), seed, CREATED_BY));
-                file.append(&line)?;
-                Ok((file, Some(writer)))
+                Ok(Journal::new(JournalFile::create(path, &line)?, writer))
             })
             .transpose()?;
         Ok(Self {
+            par: OnceLock::new(),
+            score: None,
             found,
             attempt,
             journal,
@@ -73,42 +84,98 @@ impl Session {
     /// Does the operation that a line of JSON names, keeps it and gives its answer. The axle handed over seals the journal.
     ///
     /// # Errors
-    /// A line that is no operation, or a journal that cannot be written: then nothing was done.
+    /// A line that is too long or no operation, or a journal that is sealed, full or cannot be written: then nothing was
+    /// done, and once there is room again the attempt goes on.
     pub fn apply(&mut self, line: &str) -> Result<Answer, Failure> {
-        let operation = Operation::from_json(line).map_err(|error| Failure::input(format!("error: {error}.")))?;
-        let mut next = self.attempt.clone();
-        let answer = next.apply(&operation);
-        if let Some((file, writer)) = &mut self.journal {
-            let Some(mut going_on) = writer.take() else {
-                return Err(Failure::input("error: the axle has been handed over."));
-            };
-            let mut lines = going_on.entry(&value(&operation)?, &value(&answer)?);
-            let sealed = next.is_finished();
-            if sealed {
-                lines.push_str(&going_on.clone().seal(&Value::Null));
-            }
-            file.append(&lines)?;
-            *writer = (!sealed).then_some(going_on);
+        if line.len() > LONGEST_LINE {
+            return Err(text_file::too_long(LONGEST_LINE));
         }
-        self.attempt = next;
+        let operation = Operation::from_json(line).map_err(|error| Failure::input(format!("error: {error}.")))?;
+        if let Some(journal) = &self.journal {
+            journal.takes(&operation)?;
+        }
+        let answer = answered(&mut self.attempt, &operation);
+        if self.attempt.is_finished() && self.score.is_none() {
+            self.score = Some(score(&self.attempt, &self.par()?));
+        }
+        if let Some(journal) = &mut self.journal {
+            let sealed = self.score.as_ref().map(|s| value(&ScoreDocument::new(s))).transpose()?;
+            if let Err(failure) = journal.keep(operation, &answer, sealed.as_ref()) {
+                self.attempt = begin(&self.found, self.attempt.seed())?;
+                for operation in journal.kept() {
+                    self.attempt.apply(operation);
+                }
+                self.score = None;
+                return Err(failure);
+            }
+        }
         Ok(answer)
     }
 
+    /// What the reference technician takes for this seed.
+    ///
+    /// # Errors
+    /// None in practice: a seed that begins can be played.
+    pub fn par(&self) -> Result<Par, Failure> {
+        if let Some(par) = self.par.get() {
+            return Ok(*par);
+        }
+        let par = par_of(&self.found, self.attempt.seed())?;
+        Ok(*self.par.get_or_init(|| par))
+    }
+
     /// What stands at the end.
-    pub fn document(&self) -> AttemptDocument {
+    ///
+    /// # Errors
+    /// As for [`Session::par`].
+    pub fn document(&self) -> Result<AttemptDocument, Failure> {
         let bench = self.attempt.bench();
-        AttemptDocument {
+        let par = self.par()?;
+        let points = self.score.clone().unwrap_or_else(|| score(&self.attempt, &par));
+        Ok(AttemptDocument {
             scenario: self.found.source.clone(),
             seed: self.attempt.seed(),
             finished: self.attempt.is_finished(),
+            score: ScoreDocument::new(&points),
+            par: UsedDocument::of_par(&par),
             used: UsedDocument::new(bench.ledger()),
+            losses: points.losses.iter().map(LossDocument::new).collect(),
             truth: self
                 .attempt
                 .is_finished()
                 .then(|| TruthDocument::new(&self.attempt.outcome())),
             state_hash: bench.state_hash(),
-        }
+        })
     }
+}
+
+/// Does an operation. An operation that costs nothing costs 0 and not −0, which the sum of no prices is.
+fn answered(attempt: &mut Attempt, operation: &Operation) -> Answer {
+    let mut answer = attempt.apply(operation);
+    answer.money += 0.0;
+    answer
+}
+
+/// The operations of somebody who plays a seed to its end, as JSON lines: `reference`, `reversed` or `random`.
+///
+/// # Errors
+/// A policy that there is not; a scenario that cannot be found, read or played.
+pub fn played(scenario: &str, seed: u64, policy: &str) -> Result<Vec<String>, Failure> {
+    let Some(policy) = Policy::ALL.into_iter().find(|p| p.name() == policy) else {
+        let names: Vec<&str> = Policy::ALL.into_iter().map(Policy::name).collect();
+        return Err(Failure::input(format!(
+            "error: nobody plays like `{policy}`. Choose from: {}.",
+            names.join(", ")
+        )));
+    };
+    let found = scenarios::find(scenario)?;
+    let attempt = play(&Arc::new(found.exercise.clone()), seed, policy)
+        .map_err(|error| Failure::input(format!("error: seed {seed} of `{scenario}` cannot be played: {error}.")))?;
+    attempt
+        .steps()
+        .iter()
+        .map(|step| serde_json::to_string(&step.operation).map_err(|error| Failure::other(format!("error: {error}."))))
+        .collect()
 }
 
 /// Texts that an attempt depends on: scenario, gear set, support.
@@ -126,7 +193,16 @@ fn begin(found: &FoundScenario, seed: u64) -> Result<Attempt, Failure> {
     })
 }
 
-fn value<T: serde::Serialize>(of: &T) -> Result<Value, Failure> {
+fn par_of(found: &FoundScenario, seed: u64) -> Result<Par, Failure> {
+    par(&Arc::new(found.exercise.clone()), seed).map_err(|error| {
+        Failure::input(format!(
+            "error: seed {seed} of `{}` cannot be played: {error}.",
+            found.source
+        ))
+    })
+}
+
+pub(super) fn value<T: serde::Serialize>(of: &T) -> Result<Value, Failure> {
     serde_json::to_value(of).map_err(|error| Failure::other(format!("error: {error}.")))
 }
 
@@ -148,20 +224,26 @@ pub fn replay(path: &Path) -> Result<ReplayDocument, Failure> {
                 index + 1
             ))
         })?;
-        let answer = attempt.apply(&operation);
+        let answer = answered(&mut attempt, &operation);
         if value(&answer)? != entry.answer && first_difference.is_none() {
             first_difference = Some(index + 1);
         }
     }
+    let points = ScoreDocument::new(&score(&attempt, &par_of(&found, read.header.seed)?));
+    // Journals that were sealed before there was a score hold none.
+    let kept = read.sealed.as_ref().filter(|score| !score.is_null());
+    let score_identical = kept.map(|kept| value(&points).map(|now| now == *kept)).transpose()?;
     Ok(ReplayDocument {
         journal: path.display().to_string(),
         scenario: read.header.scenario.clone(),
         seed: read.header.seed,
         operations: read.entries.len(),
-        identical: first_difference.is_none(),
+        identical: first_difference.is_none() && score_identical != Some(false),
         first_difference,
         recomputed: !read.same_physics() || !read.same_texts(texts(&found)),
         sealed: read.sealed.is_some(),
+        score: points,
+        score_identical,
         notice: read.torn.clone(),
         state_hash: attempt.bench().state_hash(),
     })

@@ -1,8 +1,8 @@
 //! An attempt in words for people.
 
 use crate::bench::{Answer, ShimPlace, StemChoice};
-use crate::document::attempt::{AttemptDocument, PrintDocument, TruthDocument};
-use crate::exercise::{Attempt, Window};
+use crate::document::attempt::{AttemptDocument, LossDocument, PrintDocument, TruthDocument};
+use crate::exercise::{Attempt, Counted, Window};
 use crate::quantity::{Units, length, number, signed, torque};
 
 /// The card: what is told, what is wanted, what lies on the bench.
@@ -45,9 +45,22 @@ pub fn card_text(attempt: &Attempt) -> String {
             "Lash, spread",
             format!("at most {}", length(wanted.lash_spread_mm, Units::Metric)),
         ),
+        (
+            "Face runout",
+            format!("at most {}", length(wanted.face_runout_mm, Units::Metric)),
+        ),
+        (
+            "Depth",
+            format!(
+                "within {} of the best that this axle can be set to",
+                length(wanted.depth_mm[0], Units::Metric)
+            ),
+        ),
     ] {
         lines.push(format!("  {what:<24}{words}"));
     }
+    let counts: Vec<&str> = card.counts.iter().map(|c| Counted::words(*c)).collect();
+    lines.push(format!("What wins points: {}", counts.join(", ")));
     lines.push(String::new());
     lines.push(format!("Instruments: {}", seen.tools.join(", ")));
     let mut kit: Vec<String> = Vec::new();
@@ -151,12 +164,41 @@ pub fn final_text(document: &AttemptDocument) -> String {
         number(document.used.money, 0),
         document.used.teardowns
     )];
+    if document.finished {
+        lines.push(format!(
+            "Score {} of 100: outcome {} of 50, process {} of 25, understanding {} of 15, economy {} of 10",
+            number(document.score.total, 1),
+            number(document.score.outcome, 1),
+            number(document.score.process, 1),
+            number(document.score.understanding, 1),
+            number(document.score.economy, 1)
+        ));
+        lines.push(format!(
+            "Par: {} min, {} money, {} tear-downs",
+            number(document.par.minutes, 0),
+            number(document.par.money, 0),
+            document.par.teardowns
+        ));
+        // What is lost in rounding is not worth a line; a cap is, even where it takes nothing more.
+        let told = |loss: &&LossDocument| loss.points >= 0.05 || loss.part == "cap";
+        lines.extend(document.losses.iter().filter(told).map(loss_line));
+    }
     if let Some(truth) = &document.truth {
         lines.push("What is true of the axle".to_owned());
         lines.extend(truth_lines(truth));
     }
     lines.push(format!("State {}", document.state_hash));
     lines.join("\n")
+}
+
+fn loss_line(loss: &LossDocument) -> String {
+    let operation = loss.operation.map_or_else(String::new, |o| format!(" [{o}]"));
+    format!(
+        "  {:>5} {}{operation}: {}",
+        number(-loss.points, 1),
+        loss.part,
+        loss.why
+    )
 }
 
 fn truth_lines(truth: &TruthDocument) -> Vec<String> {

@@ -4,6 +4,7 @@
 //! a [`Failure`]: a finished text for people and whether their input was at fault.
 
 pub mod attempt;
+pub mod attempt_journal;
 mod attempt_text;
 pub mod check;
 mod failure;

@@ -1,5 +1,6 @@
-//! Text files of lines that are given to a command.
+//! Lines of text that are given to a command, in a file or on standard input.
 
+use std::io::{BufRead, Read as _};
 use std::path::Path;
 
 use crate::store;
@@ -26,4 +27,50 @@ pub fn read_lines(path: &Path) -> Result<Vec<String>, Failure> {
         ))
     })?;
     Ok(text.lines().map(str::to_owned).collect())
+}
+
+/// The lines of a reader, each as soon as it is there, without their ends. Never holds more of a line than `most` bytes and
+/// its end, whatever comes; the first failure is the last item.
+///
+/// # Errors
+/// Each item: a line longer than `most` bytes or that is no text; a reader that cannot be read.
+pub fn lines_within(mut reader: impl BufRead, most: usize) -> impl Iterator<Item = Result<String, Failure>> {
+    let mut failed = false;
+    std::iter::from_fn(move || {
+        if failed {
+            return None;
+        }
+        let line = next_line(&mut reader, most).transpose();
+        failed = matches!(line, Some(Err(_)));
+        line
+    })
+}
+
+fn next_line(reader: &mut impl BufRead, most: usize) -> Result<Option<String>, Failure> {
+    // Room for the two bytes of a line end.
+    let room = u64::try_from(most).unwrap_or(u64::MAX).saturating_add(2);
+    let mut bytes = Vec::new();
+    reader
+        .take(room)
+        .read_until(b'\n', &mut bytes)
+        .map_err(|error| Failure::other(format!("error: cannot read standard input: {error}.")))?;
+    if bytes.is_empty() {
+        return Ok(None);
+    }
+    if bytes.pop_if(|b| *b == b'\n').is_some() {
+        bytes.pop_if(|b| *b == b'\r');
+    }
+    if bytes.len() > most {
+        return Err(too_long(most));
+    }
+    String::from_utf8(bytes)
+        .map(Some)
+        .map_err(|error| Failure::input(format!("error: this is no text: {}.", error.utf8_error())))
+}
+
+/// What is said of a line that is too long.
+pub(super) fn too_long(most: usize) -> Failure {
+    Failure::input(format!(
+        "error: this line is too long: no operation takes more than {most} bytes."
+    ))
 }

@@ -11,16 +11,19 @@ use super::StoreError;
 pub struct JournalFile {
     file: File,
     path: PathBuf,
+    /// Bytes of all acknowledged lines: what is kept when a line cannot be written to its end.
+    length: u64,
+    /// Whether a line that failed may have left a part of itself after them.
+    torn: bool,
 }
 
 impl JournalFile {
-    /// Makes a new file.
+    /// Makes a new file that begins with these lines. When it returns they are on the disk.
     ///
     /// # Errors
-    /// [`StoreError::Exists`] where there is one already: an attempt is never written over; [`StoreError::Write`],
-    /// [`StoreError::Locked`].
-    #[expect(clippy::disallowed_methods, reason = "this floor is the one that writes files")]
-    pub fn create(path: &Path) -> Result<Self, StoreError> {
+    /// [`StoreError::Exists`] where there is one already, [`StoreError::Locked`] where another program is writing that one:
+    /// an attempt is never written over. [`StoreError::Write`]; no file is then left behind.
+    pub fn create(path: &Path, lines: &str) -> Result<Self, StoreError> {
         let file = OpenOptions::new()
             .read(true)
             .append(true)
@@ -28,31 +31,31 @@ impl JournalFile {
             .open(path)
             .map_err(|source| {
                 if source.kind() == std::io::ErrorKind::AlreadyExists {
-                    StoreError::Exists { path: path.to_owned() }
+                    there_already(path)
                 } else {
                     write_failed(path, source)
                 }
             })?;
-        let journal = Self {
+        let mut journal = Self {
             file,
             path: path.to_owned(),
+            length: 0,
+            torn: false,
         };
         journal.lock()?;
-        // The name itself must last too.
-        if let Some(folder) = path.parent() {
-            let folder = if folder.as_os_str().is_empty() {
-                Path::new(".")
-            } else {
-                folder
-            };
-            File::open(folder)
-                .and_then(|f| f.sync_all())
-                .map_err(|source| write_failed(path, source))?;
+        let begun = journal
+            .append(lines)
+            .and_then(|()| keep_name(path).map_err(|source| write_failed(path, source)));
+        if let Err(error) = begun {
+            // Whether it can be taken away or not, the first failure is the one to tell.
+            drop(std::fs::remove_file(path));
+            return Err(error);
         }
         Ok(journal)
     }
 
-    /// Opens a file to go on with it: the file and its bytes, at most `limit`.
+    /// Opens a file to go on with it: the file and its bytes, at most `limit`. What it ends in may be torn: read it, and
+    /// [`JournalFile::cut_to`] its whole lines before adding to them.
     ///
     /// # Errors
     /// [`StoreError::Read`], [`StoreError::TooLarge`], [`StoreError::Locked`].
@@ -65,6 +68,8 @@ impl JournalFile {
         let mut journal = Self {
             file,
             path: path.to_owned(),
+            length: 0,
+            torn: false,
         };
         journal.lock()?;
         let mut bytes = Vec::new();
@@ -77,30 +82,68 @@ impl JournalFile {
                 limit,
             });
         }
+        journal.length = u64::try_from(bytes.len()).unwrap_or(u64::MAX);
         Ok((journal, bytes))
     }
 
     /// Cuts a torn end off: `whole` bytes stay.
     ///
     /// # Errors
-    /// [`StoreError::Write`].
+    /// [`StoreError::Write`], also for more bytes than there are: a file is never made longer with nothing.
     pub fn cut_to(&mut self, whole: usize) -> Result<(), StoreError> {
         let length = u64::try_from(whole).unwrap_or(u64::MAX);
-        self.file
-            .set_len(length)
-            .and_then(|()| self.file.sync_all())
-            .map_err(|source| write_failed(&self.path, source))
+        if length > self.length {
+            return Err(write_failed(
+                &self.path,
+                std::io::Error::from(std::io::ErrorKind::InvalidInput),
+            ));
+        }
+        self.keep(length).map_err(|source| write_failed(&self.path, source))?;
+        self.length = length;
+        self.torn = false;
+        Ok(())
     }
 
     /// Adds whole lines. When it returns they are on the disk.
     ///
     /// # Errors
-    /// [`StoreError::Write`]; then at most a part of the lines stands at the end, and is dropped when the file is read.
+    /// [`StoreError::Write`]; the lines are then taken off again, so that a full disk leaves no torn line before those that
+    /// are written once there is room. Should even that fail, it is done before anything else is written. A file that
+    /// another program made longer or shorter meanwhile is left as it is.
     pub fn append(&mut self, lines: &str) -> Result<(), StoreError> {
-        self.file
+        let added = u64::try_from(lines.len()).unwrap_or(u64::MAX);
+        self.at_its_end().map_err(|source| write_failed(&self.path, source))?;
+        let written = self
+            .file
             .write_all(lines.as_bytes())
-            .and_then(|()| self.file.sync_data())
-            .map_err(|source| write_failed(&self.path, source))
+            .and_then(|()| self.file.sync_data());
+        if let Err(source) = written {
+            // What the first failure says is what matters; `at_its_end` tries again.
+            self.torn = self.keep(self.length).is_err();
+            return Err(write_failed(&self.path, source));
+        }
+        self.length = self.length.saturating_add(added);
+        Ok(())
+    }
+
+    /// Sees to it that the file ends after the acknowledged lines: takes off what a failure of ours left, and refuses a file
+    /// that somebody else made longer or shorter meanwhile.
+    fn at_its_end(&mut self) -> std::io::Result<()> {
+        if self.torn {
+            self.keep(self.length)?;
+            self.torn = false;
+        }
+        if self.file.metadata()?.len() == self.length {
+            Ok(())
+        } else {
+            Err(std::io::Error::other("another program changed it meanwhile"))
+        }
+    }
+
+    /// Keeps this many bytes.
+    fn keep(&self, length: u64) -> std::io::Result<()> {
+        self.file.set_len(length)?;
+        self.file.sync_all()
     }
 
     fn lock(&self) -> Result<(), StoreError> {
@@ -111,6 +154,31 @@ impl JournalFile {
             TryLockError::Error(source) => write_failed(&self.path, source),
         })
     }
+}
+
+/// Why a file that is there is not made: another program may be writing it.
+#[expect(clippy::disallowed_methods, reason = "this floor is the one that opens files")]
+fn there_already(path: &Path) -> StoreError {
+    let path = path.to_owned();
+    // A lock that is got here goes with the file at the end of this function; one that cannot be asked for is nobody's.
+    match File::open(&path).map(|file| file.try_lock()) {
+        Ok(Err(TryLockError::WouldBlock)) => StoreError::Locked { path },
+        _ => StoreError::Exists { path },
+    }
+}
+
+/// Sees to it that the name of a new file lasts too.
+#[expect(clippy::disallowed_methods, reason = "this floor is the one that opens files")]
+fn keep_name(path: &Path) -> std::io::Result<()> {
+    let Some(folder) = path.parent() else {
+        return Ok(());
+    };
+    let folder = if folder.as_os_str().is_empty() {
+        Path::new(".")
+    } else {
+        folder
+    };
+    File::open(folder)?.sync_all()
 }
 
 fn write_failed(path: &Path, source: std::io::Error) -> StoreError {

@@ -1,41 +1,16 @@
-//! `lashwright attempt`, `replay`, `operations`: a build played from the shell, journals that survive, mistakes that say
+//! `lashwright attempt`, `replay`, `operations`: a build played from the shell, mistakes that say
 //! what to do.
 
-use std::io::{BufRead as _, BufReader, Write as _};
 use std::path::{Path, PathBuf};
-use std::process::{Child, Command, Stdio};
 
 use insta::assert_snapshot;
 use lashwright::exercise::journal;
-use lashwright::numerics::random::Stream;
 use lashwright::store;
 use serde_json::Value;
 
-use super::program::run;
+use super::program::{Folder, run};
 
 const EXERCISE: &str = "oat-barn-tractor";
-
-/// An empty folder that is taken away at the end.
-struct Folder(PathBuf);
-
-impl Folder {
-    fn new(name: &str) -> Self {
-        let path = std::env::temp_dir().join(format!("lashwright-{name}-{}", std::process::id()));
-        std::fs::create_dir_all(&path).expect("a folder");
-        Self(path)
-    }
-
-    fn file(&self, name: &str) -> PathBuf {
-        self.0.join(name)
-    }
-}
-
-impl Drop for Folder {
-    fn drop(&mut self) {
-        // If it cannot be taken away, the system's own cleaning does it.
-        drop(std::fs::remove_dir_all(&self.0));
-    }
-}
 
 fn words(path: &Path) -> &str {
     path.to_str().expect("a plain name")
@@ -97,6 +72,37 @@ fn an_attempt_is_answered_line_by_line_and_ends_with_the_truth() {
     assert_eq!(end["seed"], 3);
     assert!(end["truth"]["pinion_axial_mm"].is_number(), "{end}");
     assert_eq!(end["state_hash"].as_str().map(str::len), Some(64));
+    // Points add up, and every lost one is told.
+    let points = |key: &str| end["score"][key].as_f64().expect("points");
+    let parts: f64 = ["outcome", "process", "economy", "understanding"]
+        .map(points)
+        .iter()
+        .sum();
+    assert!(
+        (0.0..=100.0).contains(&points("total")) && points("total") <= parts + 1e-9,
+        "{end}"
+    );
+    let losses = end["losses"].as_array().expect("a list");
+    let lost: f64 = losses.iter().map(|l| l["points"].as_f64().expect("points")).sum();
+    assert!((100.0 - points("total") - lost).abs() < 1e-9, "{end}");
+    for loss in losses {
+        assert!(loss["part"].is_string() && loss["why"].is_string(), "{loss}");
+        assert!(loss["operation"].is_null() || loss["operation"].is_u64(), "{loss}");
+    }
+    for key in ["teardowns", "minutes", "money"] {
+        assert!(
+            end["par"][key].is_number() && end["used"][key].is_number(),
+            "{key}: {end}"
+        );
+    }
+    // What costs nothing costs 0; no sum of no prices shows through.
+    for text in [
+        run.out.as_bytes(),
+        &store::read_within(&journal, 1 << 20).expect("there"),
+    ] {
+        let text = String::from_utf8_lossy(text);
+        assert!(text.contains("\"money\":0.0") && !text.contains(":-0.0"), "{text}");
+    }
     // Before the end nothing of the truth is said.
     for answer in &lines[..READINGS.len()] {
         assert!(
@@ -110,6 +116,73 @@ fn an_attempt_is_answered_line_by_line_and_ends_with_the_truth() {
     assert_eq!(replayed["identical"], true, "{replayed}");
     assert_eq!(replayed["sealed"], true);
     assert_eq!(replayed["state_hash"], end["state_hash"], "the same state");
+    assert_eq!(replayed["score_identical"], true, "{replayed}");
+    assert_eq!(replayed["score"], end["score"], "the same points");
+}
+
+#[test]
+fn an_attempt_that_is_not_finished_has_no_points() {
+    let folder = Folder::new("unfinished");
+    let file = operations(&folder, &READINGS[..2]);
+    let run = run(&[
+        "attempt",
+        EXERCISE,
+        "--seed",
+        "3",
+        "--operations",
+        words(&file),
+        "--json",
+    ]);
+    let end: Value = serde_json::from_str(run.out.lines().last().expect("lines")).expect("a document");
+    assert_eq!(end["finished"], false);
+    assert_eq!(end["score"]["total"], 0.0, "{end}");
+    assert!(end["truth"].is_null(), "{end}");
+}
+
+/// A journal whose chain is whole but whose score is another: told. One that was sealed without a score is no worse.
+#[test]
+fn replay_compares_the_score() {
+    let folder = Folder::new("score");
+    let file = operations(&folder, &READINGS);
+    let kept = folder.file("kept.jsonl");
+    run(&[
+        "attempt",
+        EXERCISE,
+        "--seed",
+        "4",
+        "--operations",
+        words(&file),
+        "--journal",
+        words(&kept),
+        "--json",
+    ]);
+    let read = journal::read(&store::read_within(&kept, 1 << 20).expect("there")).expect("whole");
+    let sealed = read.sealed.clone().expect("sealed");
+    assert!(sealed["total"].is_number(), "{sealed}");
+    let mut better = sealed.clone();
+    better["total"] = Value::from(100.0);
+    for (name, score, identical) in [
+        ("better", better, Some(false)),
+        ("none", Value::Null, None),
+        ("same", sealed, Some(true)),
+    ] {
+        let (mut writer, mut lines) = journal::Writer::begin(&read.header);
+        for entry in &read.entries {
+            lines += &writer.entry(&entry.operation, &entry.answer);
+        }
+        lines += &writer.seal(&score);
+        let path = folder.file(&format!("{name}.jsonl"));
+        store::write_whole(&path, lines.as_bytes()).expect("written");
+        let told: Value = serde_json::from_str(&run(&["replay", words(&path), "--json"]).out).expect("a document");
+        assert_eq!(told["score_identical"].as_bool(), identical, "{name}: {told}");
+        assert_eq!(told["identical"], identical != Some(false), "{name}: {told}");
+        let people = run(&["replay", words(&path)]).out;
+        assert_eq!(
+            people.contains("holds another"),
+            identical == Some(false),
+            "{name}: {people}"
+        );
+    }
 }
 
 #[test]
@@ -267,91 +340,4 @@ fn a_changed_journal_is_told_from_a_damaged_one_and_check_knows_both() {
             run.err
         );
     }
-}
-
-/// A program that plays an attempt from a pipe.
-fn player(journal: &Path) -> Child {
-    Command::new(env!("CARGO_BIN_EXE_lashwright"))
-        .args(["attempt", EXERCISE, "--json", "--journal", words(journal)])
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .stderr(Stdio::null())
-        .spawn()
-        .expect("it runs")
-}
-
-/// Killed at random, a hundred times: whatever was answered is in the journal, and the journal is never damaged.
-#[test]
-fn a_killed_attempt_never_loses_an_acknowledged_operation() {
-    let folder = Folder::new("killed");
-    let mut stream = Stream::new(20_260_104, "moments of death");
-    let (mut answered_in_all, mut torn) = (0, 0);
-    for round in 0..100 {
-        let journal = folder.file(&format!("{round}.jsonl"));
-        let mut child = player(&journal);
-        let mut input = child.stdin.take().expect("piped");
-        let mut answers = BufReader::new(child.stdout.take().expect("piped")).lines();
-        let writing = std::thread::spawn(move || {
-            for turns in 1..=4000 {
-                let line = format!(
-                    "{{\"do\":\"turn\",\"what\":\"pinion\",\"turns\":{}}}\n",
-                    f64::from(turns % 50) + 0.5
-                );
-                // The reader may be dead by now.
-                if input.write_all(line.as_bytes()).is_err() {
-                    return;
-                }
-            }
-        });
-        let until = stream.index(60);
-        let mut answered: u64 = 0;
-        while answered < until {
-            let line = answers.next().expect("an answer").expect("text");
-            assert!(line.contains("\"done\":true"), "{line}");
-            answered += 1;
-        }
-        let pause = stream.index(3000);
-        std::thread::sleep(std::time::Duration::from_micros(pause));
-        child.kill().expect("killed");
-        // What was in the pipe when it died was acknowledged too.
-        answered += answers.map_while(Result::ok).filter(|line| line.ends_with('}')).count() as u64;
-        child.wait().expect("dead");
-        writing.join().expect("the writer ends");
-        let bytes = store::read_within(&journal, journal::LIMITS.bytes).unwrap_or_default();
-        match journal::read(&bytes) {
-            Ok(found) => {
-                assert!(
-                    found.entries.len() as u64 >= answered,
-                    "round {round}: {answered} answered, {} kept",
-                    found.entries.len()
-                );
-                torn += usize::from(found.torn.is_some());
-            }
-            Err(error) => assert_eq!(answered, 0, "round {round}: {error}"),
-        }
-        answered_in_all += answered;
-    }
-    println!("{answered_in_all} operations answered before 100 deaths, {torn} journals with a torn end");
-    assert!(answered_in_all > 1000, "the deaths came too early: {answered_in_all}");
-}
-
-#[test]
-fn two_programs_cannot_write_one_journal() {
-    let folder = Folder::new("locked");
-    let journal = folder.file("one.jsonl");
-    let mut first = player(&journal);
-    let mut input = first.stdin.take().expect("piped");
-    input
-        .write_all(b"{\"do\":\"turn\",\"what\":\"pinion\",\"turns\":1}\n")
-        .expect("it listens");
-    let mut answers = BufReader::new(first.stdout.take().expect("piped")).lines();
-    answers.next().expect("an answer").expect("text");
-    let Err(error) = store::JournalFile::open(&journal, 1 << 20) else {
-        panic!("a journal that is being written was opened");
-    };
-    assert!(error.to_string().contains("another Lashwright"), "{error}");
-    drop(input);
-    assert!(first.wait().expect("ends").success(), "the end of its input ends it");
-    let (_, bytes) = store::JournalFile::open(&journal, 1 << 20).expect("free again");
-    assert_eq!(journal::read(&bytes).expect("whole").entries.len(), 1);
 }

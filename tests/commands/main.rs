@@ -3,6 +3,7 @@
 mod attempt;
 mod check;
 mod gears;
+mod journal_file;
 mod mesh;
 mod mesh_picture;
 mod preload;

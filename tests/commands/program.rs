@@ -1,8 +1,31 @@
 //! Running the program.
 
+use std::path::PathBuf;
 use std::process::Output;
 
 use assert_cmd::Command;
+
+/// An empty folder that is taken away at the end.
+pub(crate) struct Folder(PathBuf);
+
+impl Folder {
+    pub(crate) fn new(name: &str) -> Self {
+        let path = std::env::temp_dir().join(format!("lashwright-{name}-{}", std::process::id()));
+        std::fs::create_dir_all(&path).expect("a folder");
+        Self(path)
+    }
+
+    pub(crate) fn file(&self, name: &str) -> PathBuf {
+        self.0.join(name)
+    }
+}
+
+impl Drop for Folder {
+    fn drop(&mut self) {
+        // If it cannot be taken away, the system's own cleaning does it.
+        drop(std::fs::remove_dir_all(&self.0));
+    }
+}
 
 /// What a run printed and how it ended.
 pub(crate) struct Run {

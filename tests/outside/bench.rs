@@ -1,5 +1,6 @@
 //! Whole builds at the bench: what can be done, what is refused, what follows. Common practice, no source.
 
+use std::ops::Bound;
 use std::sync::Arc;
 
 use lashwright::axle::{Assembly, Layout, Member, SpacerFitted, Truth};
@@ -8,6 +9,9 @@ use lashwright::contact::Pair;
 use lashwright::gear::GearSet;
 
 use super::axles::{axle_with, gears, gears_of};
+use super::guide::{Row, Source, checks};
+
+const TRADE: Source = Source::Practice("");
 
 /// A kit with pieces of 0.05, 0.08, 0.13, 0.25, 0.5 mm, twice each, for every place, and one pack of 6 mm a side.
 fn kit() -> Vec<ShimPiece> {
@@ -65,13 +69,15 @@ fn done(bench: &mut Bench, json: &str) -> Answer {
     answer
 }
 
-fn refused(bench: &mut Bench, json: &str) -> String {
+/// Asks for what cannot be done; the refusal must speak of this word.
+fn refused(bench: &mut Bench, row: &mut Row, json: &str, word: &str) {
     let before = bench.clone();
     let answer = asked(bench, json);
     assert!(!answer.done, "{json} was done");
     assert_eq!((answer.minutes, answer.money), (0.0, 0.0), "a refusal takes nothing");
     assert_eq!(bench.assembly(), before.assembly(), "a refusal changes nothing");
-    answer.refused.expect("a reason")
+    let reason = answer.refused.expect("a reason");
+    row.is(format_args!("{json}: {reason}"), reason.contains(word));
 }
 
 fn fit(bench: &mut Bench, place: ShimPlace, thickness_mm: f64) {
@@ -108,17 +114,49 @@ fn wheel_on(bench: &mut Bench) {
 }
 
 /// Layout A from parts to a print: head shim, sleeve crushed by angle, spread case, side shims.
-#[test]
-fn a_light_axle_is_built_from_parts() {
+fn a_light_axle_is_built_from_parts() -> Vec<Row> {
+    let mut refusals = Row::stated(
+        "Layout A from parts to a print: what cannot be done yet is refused for its reason",
+        TRADE,
+        "as stated",
+    );
+    let mut crushed = Row::range(
+        "Layout A: preload of a sleeve crushed by angle to 5 kN",
+        TRADE,
+        ..5_600.0,
+        "N",
+    );
+    let mut depth = Row::absolute(
+        "Layout A: P is what the pack is thinner than nominal",
+        TRADE,
+        0.003,
+        "mm",
+    );
+    let mut wheel = Row::absolute("Layout A: G with equal packs of nominal parts", TRADE, 0.02, "mm");
+    let mut read = Row::range(
+        "Layout A: lash read with a dial",
+        TRADE,
+        (Bound::Excluded(0.1), Bound::Unbounded),
+        "mm",
+    );
+    let mut follows = Row::stated(
+        "Layout A: the print shows both flanks, taking apart is one tear-down, makes lengths stale, and what is handed over \
+         stays",
+        TRADE,
+        "as stated",
+    );
     let mut b = bench(Layout::A, Truth::default());
     let b = &mut b;
     done(b, r#"{"do":"clean","what":"shims"}"#);
-    let text = refused(b, r#"{"do":"insert_pinion"}"#);
-    assert!(text.contains("bearings"), "{text}");
+    refused(b, &mut refusals, r#"{"do":"insert_pinion"}"#, "bearings");
     fit(b, ShimPlace::Depth, 0.90);
     press_all(b);
-    let text = refused(b, r#"{"do":"fit_shims","place":"depth","pieces":[]}"#);
-    assert!(text.contains("cone"), "{text}");
+    refused(
+        b,
+        &mut refusals,
+        r#"{"do":"fit_shims","place":"depth","pieces":[]}"#,
+        "cone",
+    );
     done(b, r#"{"do":"fit_spacer","spacer":"own","new":true}"#);
     done(b, r#"{"do":"insert_pinion"}"#);
     done(b, r#"{"do":"fit_nut","new":true}"#);
@@ -138,7 +176,7 @@ fn a_light_axle_is_built_from_parts() {
         steps += 1;
         assert!(steps < 300, "the sleeve never came to its preload");
     }
-    assert!(preload(b) < 5_600.0, "overshot: {}", preload(b));
+    crushed.found(format_args!("after {steps} steps"), preload(b));
     done(b, r#"{"do":"turn","what":"pinion","turns":15}"#);
     done(
         b,
@@ -151,8 +189,7 @@ fn a_light_axle_is_built_from_parts() {
     wheel_on(b);
     fit(b, ShimPlace::ToothSide, 6.0);
     fit(b, ShimPlace::BackSide, 6.0);
-    let text = refused(b, r#"{"do":"set_carrier_in"}"#);
-    assert!(text.contains("Spread the case"), "{text}");
+    refused(b, &mut refusals, r#"{"do":"set_carrier_in"}"#, "Spread the case");
     done(b, r#"{"do":"spread_case","by_mm":0.4}"#);
     done(b, r#"{"do":"set_carrier_in","precautions":["hoist"]}"#);
     done(b, r#"{"do":"release_spreader"}"#);
@@ -162,42 +199,67 @@ fn a_light_axle_is_built_from_parts() {
     let placement = b.built().placement.expect("in mesh");
     // What the pack is thinner than nominal the pinion stands shallower, but for the springs of a preload near its target.
     let thinner = 0.90 - b.assembly().depth_shim_mm;
-    assert!(
-        (placement.pinion_axial_mm - thinner).abs() < 0.003,
-        "{placement:?} {thinner}"
-    );
-    assert!(placement.wheel_axial_mm.abs() < 0.02, "{placement:?}");
+    depth.near("P", placement.pinion_axial_mm, thinner);
+    wheel.near("G", placement.wheel_axial_mm, 0.0);
     let lash = done(
         b,
         r#"{"do":"measure","what":{"quantity":"lash","tooth":0},"instrument":"dial_indicator"}"#,
     );
-    assert!(lash.readings[0].value.expect("a value") > 0.1, "{lash:?}");
-    let text = refused(b, r#"{"do":"measure","what":{"quantity":"print"},"instrument":"eye"}"#);
-    assert!(text.contains("paste"), "{text}");
+    read.found("tooth 0", lash.readings[0].value.expect("a value"));
+    refused(
+        b,
+        &mut refusals,
+        r#"{"do":"measure","what":{"quantity":"print"},"instrument":"eye"}"#,
+        "paste",
+    );
     done(b, r#"{"do":"brush_paste","teeth":[0,1,2,3],"film":"usual"}"#);
     done(b, r#"{"do":"roll","drag_nm":12,"passes":5}"#);
     let print = done(b, r#"{"do":"measure","what":{"quantity":"print"},"instrument":"eye"}"#);
-    assert!(print.readings.len() >= 6, "both flanks: {print:?}");
+    follows.is(format_args!("both flanks: {print:?}"), print.readings.len() >= 6);
     let teardowns = b.ledger().tear_downs;
     done(
         b,
         r#"{"do":"take_apart","to":"bearings","precautions":["hoist","holding_bar","eye_protection"]}"#,
     );
-    assert_eq!(b.ledger().tear_downs, teardowns + 1, "one tear-down");
-    assert!(
+    follows.is("one tear-down", b.ledger().tear_downs == teardowns + 1);
+    follows.is(
+        "stale now",
         b.records().iter().filter(|r| r.what.unit() == "mm").all(|r| r.stale),
-        "stale now"
     );
     done(b, r#"{"do":"finish"}"#);
-    assert!(
+    follows.is(
+        "handed over",
         !asked(b, r#"{"do":"push","what":"pinion","toward":"mesh"}"#).done,
-        "handed over"
     );
+    vec![refusals, crushed, depth, wheel, read, follows]
 }
 
 /// Layout B: cartridge under its own nut, bolted on; adjusters by notch with locks.
-#[test]
-fn a_cartridge_axle_is_built_from_parts() {
+fn a_cartridge_axle_is_built_from_parts() -> Vec<Row> {
+    let mut refusals = Row::stated(
+        "Layout B from parts: shims under a bolted cartridge, rings without caps, locks off a slot, rings under torqued \
+         caps, caps under locks are refused for their reason",
+        TRADE,
+        "as stated",
+    );
+    let mut depth = Row::absolute(
+        "Layout B: a cartridge shim 0.1 mm thinner cancels a face 0.1 mm too far out",
+        TRADE,
+        0.02,
+        "mm",
+    );
+    let mut side_row = Row::range(
+        "Layout B: side preload with both rings one turn in",
+        TRADE,
+        (Bound::Excluded(3_000.0), Bound::Unbounded),
+        "N",
+    );
+    let mut wheel = Row::absolute("Layout B: G with both rings one turn in", TRADE, 0.01, "mm");
+    let mut follows = Row::stated(
+        "Layout B: no P before the cartridge is bolted on; a heavy carrier without a hoist is warned of and booked",
+        TRADE,
+        "as stated",
+    );
     let mut truth = Truth::default();
     truth.deviations.set(Member::CartridgeFace, 0.10);
     let mut b = bench(Layout::B, truth);
@@ -212,47 +274,69 @@ fn a_cartridge_axle_is_built_from_parts() {
         b,
         r#"{"do":"tighten_nut","torque_nm":500,"wrench":"multiplier_wrench","precautions":["holding_bar"]}"#,
     );
-    assert!(
+    follows.is(
+        "not in its case yet",
         b.built().pinion.expect("held").axial_mm.is_none(),
-        "not in its case yet"
     );
     fit(b, ShimPlace::Depth, 0.5);
     done(b, r#"{"do":"bolt_cartridge"}"#);
     // Cartridge shim 0.1 thinner cancels a face 0.1 too far out.
     let axial = b.built().pinion.expect("held").axial_mm.expect("in its case");
-    assert!(axial.abs() < 0.02, "{axial}");
-    let text = refused(b, r#"{"do":"fit_shims","place":"depth","pieces":[]}"#);
-    assert!(text.contains("cartridge"), "{text}");
+    depth.near("P", axial, 0.0);
+    refused(
+        b,
+        &mut refusals,
+        r#"{"do":"fit_shims","place":"depth","pieces":[]}"#,
+        "cartridge",
+    );
     wheel_on(b);
     let lifted = done(b, r#"{"do":"set_carrier_in"}"#);
-    assert_eq!(lifted.cautions, [Caution::HeavyCarrier], "268 mm of ring gear");
-    assert_eq!(b.ledger().unsafe_acts.len(), 1, "and it is booked");
-    let text = refused(b, r#"{"do":"turn_adjuster","side":"tooth","notches":3}"#);
-    assert!(text.contains("cap"), "{text}");
+    follows.is("268 mm of ring gear", lifted.cautions == [Caution::HeavyCarrier]);
+    follows.is("and it is booked", b.ledger().unsafe_acts.len() == 1);
+    refused(
+        b,
+        &mut refusals,
+        r#"{"do":"turn_adjuster","side":"tooth","notches":3}"#,
+        "cap",
+    );
     done(b, r#"{"do":"fit_caps","as_marked":true}"#);
     for side in ["back", "tooth"] {
         done(b, &format!(r#"{{"do":"turn_adjuster","side":"{side}","notches":18}}"#));
     }
     let side = b.built().side.expect("held");
-    assert!(side.preload_n > 3_000.0 && side.axial_mm.abs() < 0.01, "{side:?}");
+    side_row.found("18 notches each", side.preload_n);
+    wheel.near("18 notches each", side.axial_mm, 0.0);
     done(b, r#"{"do":"turn_adjuster","side":"tooth","notches":0.5}"#);
-    let text = refused(b, r#"{"do":"fit_lock","side":"tooth"}"#);
-    assert!(text.contains("slot"), "{text}");
+    refused(b, &mut refusals, r#"{"do":"fit_lock","side":"tooth"}"#, "slot");
     done(b, r#"{"do":"turn_adjuster","side":"tooth","notches":0.5}"#);
     done(b, r#"{"do":"turn_adjuster","side":"back","notches":-1}"#);
     done(b, r#"{"do":"turn_adjuster","side":"back","notches":0}"#);
     done(b, r#"{"do":"fit_lock","side":"tooth"}"#);
     done(b, r#"{"do":"tighten_caps","to":"full"}"#);
-    let text = refused(b, r#"{"do":"turn_adjuster","side":"back","notches":1}"#);
-    assert!(text.contains("binds"), "{text}");
-    let text = refused(b, r#"{"do":"remove_caps"}"#);
-    assert!(text.contains("lock"), "{text}");
+    refused(
+        b,
+        &mut refusals,
+        r#"{"do":"turn_adjuster","side":"back","notches":1}"#,
+        "binds",
+    );
+    refused(b, &mut refusals, r#"{"do":"remove_caps"}"#, "lock");
     done(b, r#"{"do":"turn","what":"carrier","turns":3}"#);
+    vec![refusals, depth, side_row, wheel, follows]
 }
 
 /// A worn axle comes in whole: what is read first goes stale with the strip-down.
-#[test]
-fn a_worn_axle_is_stripped_down() {
+fn a_worn_axle_is_stripped_down() -> Vec<Row> {
+    let mut refusals = Row::stated(
+        "A worn axle: numbers are hidden while the carrier is in",
+        TRADE,
+        "as stated",
+    );
+    let mut follows = Row::stated(
+        "A worn axle: stripping down makes lash, torque and the note stale, not the wheel's runout; takes time; shows \
+         numbers and mark; spoils the seal",
+        TRADE,
+        "as stated",
+    );
     let layout = Layout::C;
     let truth = Truth::default();
     let axle = axle_with(layout, layout.depth_shims()[0]);
@@ -272,8 +356,7 @@ fn a_worn_axle_is_stripped_down() {
     };
     let mut b = Bench::new(setting, truth, &start).expect("a start");
     let b = &mut b;
-    let text = refused(b, r#"{"do":"compare_numbers"}"#);
-    assert!(text.contains("carrier"), "{text}");
+    refused(b, &mut refusals, r#"{"do":"compare_numbers"}"#, "carrier");
     done(
         b,
         r#"{"do":"measure","what":{"quantity":"lash","tooth":5},"instrument":"dial_indicator"}"#,
@@ -286,30 +369,44 @@ fn a_worn_axle_is_stripped_down() {
         b,
         r#"{"do":"measure","what":{"quantity":"wheel_face_runout"},"instrument":"dial_indicator"}"#,
     );
-    assert!(face.stale.is_empty(), "reading changes nothing");
+    follows.is("reading changes nothing", face.stale.is_empty());
     done(b, r#"{"do":"note","what":{"quantity":"lash","tooth":5},"value":0.2}"#);
     let apart = done(b, r#"{"do":"take_apart","to":"carrier","precautions":["hoist"]}"#);
-    assert_eq!(
-        apart.stale,
-        [1, 2],
-        "lash and torque, not the runout of the wheel on its carrier"
+    follows.is(
+        "lash and torque, not the runout of the wheel on its carrier",
+        apart.stale == [1, 2],
     );
-    assert!(b.notes()[0].stale, "the note as well");
-    assert!(apart.minutes > 6.0, "locks, caps, carrier: {}", apart.minutes);
+    follows.is("the note as well", b.notes()[0].stale);
+    follows.is(
+        format_args!("locks, caps, carrier: {} minutes", apart.minutes),
+        apart.minutes > 6.0,
+    );
     let answer = done(b, r#"{"do":"compare_numbers"}"#);
-    assert_eq!(answer.noticed.len(), 2, "numbers and mark");
+    follows.is("numbers and mark", answer.noticed.len() == 2);
     done(b, r#"{"do":"take_apart","to":"pinion","precautions":["holding_bar"]}"#);
-    assert!(matches!(b.assembly().spacer, SpacerFitted::None), "spacer off");
-    assert_eq!(
-        b.ledger().spoiled.iter().filter(|(_, p)| *p == Part::Seal).count(),
-        1,
-        "the seal is spoiled"
+    follows.is("spacer off", matches!(b.assembly().spacer, SpacerFitted::None));
+    follows.is(
+        "the seal is spoiled",
+        b.ledger().spoiled.iter().filter(|(_, p)| *p == Part::Seal).count() == 1,
     );
+    vec![refusals, follows]
 }
 
 /// An overheated wheel is scrap; one drawn on cold sits crookedly, and one fitted warm does not.
-#[test]
-fn heat_decides_how_the_wheel_sits() {
+fn heat_decides_how_the_wheel_sits() -> Vec<Row> {
+    let mut cold_row = Row::range(
+        "Tilt of a wheel drawn on cold, bolts not crosswise",
+        TRADE,
+        (Bound::Excluded(0.05), Bound::Unbounded),
+        "mm",
+    );
+    let mut crossed_row = Row::range("Tilt of one drawn on cold crosswise", TRADE, ..0.02, "mm");
+    let mut warm_row = Row::range("Tilt of one fitted warm on a clean seat", TRADE, ..0.001, "mm");
+    let mut follows = Row::stated(
+        "A wheel above 149 °C is scrap, at 130 °C it is not; what was not cleaned stays under it",
+        Source::Practice("149 °C (300 °F) from a service sheet"),
+        "as stated",
+    );
     let mut truth = Truth::default();
     truth.deviations.set(Member::WheelSeatChip, 0.05);
     let tilt = |operations: &[&str]| {
@@ -326,17 +423,27 @@ fn heat_decides_how_the_wheel_sits() {
     let (warm, sound) = tilt(&[clean, r#"{"do":"heat_wheel","to_c":130}"#, on]);
     let (_, scrap) = tilt(&[clean, r#"{"do":"heat_wheel","to_c":200}"#, on]);
     let (dirty, _) = tilt(&[r#"{"do":"heat_wheel","to_c":130}"#, on]);
-    assert!(
-        cold.tilt_mm > 0.05 && crossed.tilt_mm < 0.02 && warm.tilt_mm < 0.001,
-        "{cold:?} {crossed:?} {warm:?}"
-    );
-    assert!(!sound && scrap, "above 149 °C it is scrap");
-    assert!(dirty.dirty && !warm.dirty, "what was not cleaned stays under it");
+    cold_row.found("cold", cold.tilt_mm);
+    crossed_row.found("crosswise", crossed.tilt_mm);
+    warm_row.found("130 °C", warm.tilt_mm);
+    follows.is("130 °C and 200 °C", !sound && scrap);
+    follows.is("dirty and clean seat", dirty.dirty && !warm.dirty);
+    vec![cold_row, crossed_row, warm_row, follows]
 }
 
 /// A ring pressed short is not home, and the case spread too far takes a set.
-#[test]
-fn what_is_done_too_little_or_too_much_stays() {
+fn what_is_done_too_little_or_too_much_stays() -> Vec<Row> {
+    let mut ring = Row::stated(
+        "A ring pressed with too little comes off again, with more stays with a gap that shrinks, at last is home; a feeler \
+         finds the gap",
+        TRADE,
+        "order",
+    );
+    let mut case = Row::stated(
+        "A case spread by 0.4 mm springs back, by 0.8 mm takes a set",
+        TRADE,
+        "order",
+    );
     let mut b = bench(Layout::A, Truth::default());
     let b = &mut b;
     // From too little upward, a tenth of a kilonewton at a time: first it comes off again, then it stays with a gap that
@@ -350,7 +457,7 @@ fn what_is_done_too_little_or_too_much_stays() {
             &format!(r#"{{"do":"press","ring":"head_cone","force_kn":{force_kn}}}"#),
         );
         if answer.noticed.iter().any(|n| n.contains("came off")) {
-            assert!(gaps.is_empty(), "more force, less way");
+            ring.is("more force, less way", gaps.is_empty());
             continue;
         }
         gaps.push(on(b));
@@ -359,29 +466,42 @@ fn what_is_done_too_little_or_too_much_stays() {
         }
         done(b, r#"{"do":"pull_off","ring":"head_cone"}"#);
     }
-    assert!(gaps.len() > 5 && gaps.is_sorted_by(|a, b| a > b), "{gaps:?}");
-    assert!(gaps[0] <= 2.0 && gaps.last() == Some(&0.0), "{gaps:?}");
+    ring.is(
+        format_args!("shrinking: {gaps:?}"),
+        gaps.len() > 5 && gaps.is_sorted_by(|a, b| a > b),
+    );
+    ring.is("at last home", gaps[0] <= 2.0 && gaps.last() == Some(&0.0));
     let feeler = done(
         b,
         r#"{"do":"measure","what":{"quantity":"seat_gap","ring":"head_cone"},"instrument":"feeler"}"#,
     );
-    assert!(!feeler.readings.is_empty(), "{feeler:?}");
+    ring.is(format_args!("{feeler:?}"), !feeler.readings.is_empty());
     done(b, r#"{"do":"pull_off","ring":"head_cone"}"#);
-    assert!(
+    ring.is(
+        "done, but it came off",
         asked(b, r#"{"do":"press","ring":"head_cone","force_kn":2}"#).done,
-        "done, but it came off"
     );
-    assert!(b.assembly().seating.head_cone.gap_mm == 0.0, "nothing is left on");
+    ring.is("nothing is left on", b.assembly().seating.head_cone.gap_mm == 0.0);
     let seat = |b: &Bench| b.truth().deviations.get(Member::ToothSideSeat);
     let before = seat(b);
     done(b, r#"{"do":"spread_case","by_mm":0.4}"#);
-    assert!(seat(b) <= before, "within the limit it springs back");
+    case.is("within the limit it springs back", seat(b) <= before);
     done(b, r#"{"do":"spread_case","by_mm":0.8}"#);
-    assert!(seat(b) > before, "beyond it does not");
+    case.is("beyond it does not", seat(b) > before);
+    vec![ring, case]
 }
 
-#[test]
-fn operations_are_checked_before_they_are_done() {
+fn operations_are_checked_before_they_are_done() -> Vec<Row> {
+    let mut errors = Row::stated(
+        "Operations out of their ranges are refused by the name of what is wrong",
+        TRADE,
+        "as stated",
+    );
+    let mut words = Row::stated(
+        "The schema of operations speaks of what can be asked for",
+        TRADE,
+        "as stated",
+    );
     for (json, what) in [
         (r#"{"do":"dance"}"#, "dance"),
         (r#"{"do":"turn_nut","angle_deg":99999}"#, "angle_deg"),
@@ -396,17 +516,31 @@ fn operations_are_checked_before_they_are_done() {
         (r"[]", "operations"),
     ] {
         let error = Operation::from_json(json).expect_err(json).to_string();
-        assert!(error.contains(what), "{json}: {error}");
+        errors.is(format_args!("{json}: {error}"), error.contains(what));
     }
     let schema = Operation::schema().to_string();
     for word in ["angle_deg", "maximum", "fit_shims", "declined"] {
-        assert_eq!(schema.contains(word), word != "declined", "{word} in the schema");
+        words.is(word, schema.contains(word) == (word != "declined"));
     }
+    vec![errors, words]
 }
 
 /// A wheel cools in still air: warm enough to drop on right after heating, cold after two hours.
-#[test]
-fn a_warm_wheel_cools_while_time_passes() {
+fn a_warm_wheel_cools_while_time_passes() -> Vec<Row> {
+    let mut heated = Row::absolute(
+        "A wheel heated to 120 °C, read at once with a usual thermometer",
+        TRADE,
+        7.0,
+        "K",
+    );
+    let mut cooling = Row::absolute(
+        "25 minutes later, a little over a third of its warmth is left",
+        Source::Law("exponential cooling"),
+        12.0,
+        "K",
+    );
+    let mut cold = Row::range("Two hours later", TRADE, ..27.0, "°C");
+    let mut hazard = Row::stated("A hot wheel is warned of, a cold one is not", TRADE, "as stated");
     let mut b = bench(Layout::A, Truth::default());
     let b = &mut b;
     let read = |b: &mut Bench| {
@@ -415,24 +549,37 @@ fn a_warm_wheel_cools_while_time_passes() {
     };
     done(b, r#"{"do":"heat_wheel","to_c":120,"precautions":["hot_gloves"]}"#);
     let hot = read(b);
-    assert!(
-        (hot - 120.0).abs() < 7.0,
-        "just heated, read with a usual thermometer: {hot}"
-    );
+    heated.near("just heated", hot, 120.0);
     let unmet = Operation::from_json(r#"{"do":"fit_wheel","crosswise":true}"#).expect("good");
-    assert_eq!(b.cautions(&unmet), [Caution::HotWheel], "shown beforehand");
+    hazard.is("shown beforehand", b.cautions(&unmet) == [Caution::HotWheel]);
     done(b, r#"{"do":"wait","minutes":25}"#);
     let warm = read(b);
     // 63 % of its warmth is gone in 25 minutes and a little more in the 3 of the reading.
-    assert!((warm - (20.0 + 100.0 / std::f64::consts::E)).abs() < 12.0, "{warm}");
+    cooling.near("in still air", warm, 20.0 + 100.0 / std::f64::consts::E);
     done(b, r#"{"do":"wait","minutes":120}"#);
-    assert!(read(b) < 27.0, "cold");
-    assert!(b.cautions(&unmet).is_empty(), "no hazard is left");
+    cold.found("in still air", read(b));
+    hazard.is("no hazard is left", b.cautions(&unmet).is_empty());
+    vec![heated, cooling, cold, hazard]
 }
 
 /// A nut is felt through its wrench: one that is too small shows nothing, a click wrench cannot be read, both turn it.
-#[test]
-fn a_nut_is_read_while_it_turns() {
+fn a_nut_is_read_while_it_turns() -> Vec<Row> {
+    let mut refusals = Row::stated(
+        "A nut: a wrench beyond its range and a tool that is none are refused",
+        TRADE,
+        "as stated",
+    );
+    let mut shown_row = Row::absolute(
+        "What a dial wrench shows of 217 N·m set with a click wrench (4 % each, pulls, graduation)",
+        TRADE,
+        0.12,
+        "of it",
+    );
+    let mut follows = Row::stated(
+        "A nut without a holding bar is warned of; a click wrench shows nothing, a small dial stands at its stop",
+        TRADE,
+        "as stated",
+    );
     let mut b = bench(Layout::C, Truth::default());
     let b = &mut b;
     press_all(b);
@@ -440,38 +587,53 @@ fn a_nut_is_read_while_it_turns() {
     done(b, r#"{"do":"fit_spacer","spacer":"own"}"#);
     done(b, r#"{"do":"insert_pinion"}"#);
     done(b, r#"{"do":"fit_nut","new":true}"#);
-    let text = refused(b, r#"{"do":"tighten_nut","torque_nm":500,"wrench":"click_wrench"}"#);
-    assert!(text.contains("340"), "{text}");
-    let text = refused(b, r#"{"do":"tighten_nut","torque_nm":100,"wrench":"micrometer"}"#);
-    assert!(text.contains("micrometer"), "{text}");
+    refused(
+        b,
+        &mut refusals,
+        r#"{"do":"tighten_nut","torque_nm":500,"wrench":"click_wrench"}"#,
+        "340",
+    );
+    refused(
+        b,
+        &mut refusals,
+        r#"{"do":"tighten_nut","torque_nm":100,"wrench":"micrometer"}"#,
+        "micrometer",
+    );
     let unmet = done(b, r#"{"do":"tighten_nut","torque_nm":217,"wrench":"click_wrench"}"#);
-    assert_eq!(unmet.cautions, [Caution::NutReaction], "217 N·m on the flange");
+    follows.is("217 N·m on the flange", unmet.cautions == [Caution::NutReaction]);
     let read = |b: &mut Bench, wrench: &str| {
         let json = format!(r#"{{"do":"turn_nut","angle_deg":0.2,"wrench":"{wrench}","precautions":["holding_bar"]}}"#);
         done(b, &json).readings[0].value
     };
     let shown = read(b, "large_dial_wrench").expect("a value");
     // Click wrench 4 %, dial wrench 4 %, pulls 2 % each, five degrees' graduation: within 12 % of what was set.
-    assert!((shown / 217.0 - 1.0).abs() < 0.12, "{shown}");
-    assert_eq!(read(b, "click_wrench"), None, "it shows nothing");
-    assert_eq!(read(b, "small_dial_wrench"), None, "its pointer is at the stop");
+    shown_row.near("large dial wrench", shown / 217.0, 1.0);
+    follows.is("it shows nothing", read(b, "click_wrench").is_none());
+    follows.is("its pointer is at the stop", read(b, "small_dial_wrench").is_none());
+    vec![refusals, shown_row, follows]
 }
 
 /// The hand-over can be refused for nothing, but a verdict needs evidence that is there.
-#[test]
-fn a_part_is_condemned_with_evidence() {
+fn a_part_is_condemned_with_evidence() -> Vec<Row> {
+    let mut refusals = Row::stated(
+        "A part is condemned with evidence that is there, and not otherwise",
+        TRADE,
+        "as stated",
+    );
     let mut b = bench(Layout::A, Truth::default());
     let b = &mut b;
-    let text = refused(
+    refused(
         b,
+        &mut refusals,
         r#"{"do":"condemn","part":"gears","reason":"no match","evidence":[]}"#,
+        "evidence",
     );
-    assert!(text.contains("evidence"), "{text}");
-    let text = refused(
+    refused(
         b,
+        &mut refusals,
         r#"{"do":"condemn","part":"gears","reason":"no match","evidence":[4]}"#,
+        "no record 4",
     );
-    assert!(text.contains("no record 4"), "{text}");
     done(
         b,
         r#"{"do":"measure","what":{"quantity":"shim_piece","piece":0},"instrument":"micrometer"}"#,
@@ -480,5 +642,18 @@ fn a_part_is_condemned_with_evidence() {
         b,
         r#"{"do":"condemn","part":"gears","reason":"no match","evidence":[1]}"#,
     );
-    assert_eq!(b.judgements().len(), 1, "booked");
+    refusals.is("booked", b.judgements().len() == 1);
+    vec![refusals]
 }
+
+checks![
+    a_light_axle_is_built_from_parts,
+    a_cartridge_axle_is_built_from_parts,
+    a_worn_axle_is_stripped_down,
+    heat_decides_how_the_wheel_sits,
+    what_is_done_too_little_or_too_much_stays,
+    operations_are_checked_before_they_are_done,
+    a_warm_wheel_cools_while_time_passes,
+    a_nut_is_read_while_it_turns,
+    a_part_is_condemned_with_evidence,
+];

@@ -8,6 +8,7 @@ use lashwright::contact::Placement;
 
 use super::core::mesh;
 use super::core_surfaces::{gap_map_um, geometry};
+use super::guide::{Row, Source, checks};
 use super::oracle::contact::{Motion, Moved, edge_shares, lash, least_gaps, pattern};
 use super::oracle::flank::Gears;
 use super::sets::{all, numbers, shipped};
@@ -49,19 +50,31 @@ pub(crate) fn placement(moved: &Moved) -> Placement {
 
 const FILM_MM: f64 = 0.008;
 
+const EXPLICIT: Source = Source::Second("explicit pinion points against the cutter's cone");
+
 /// Four sets: both families, with and without offset.
 const RATIOS: [&str; 4] = ["3.00", "3.42", "3.73", "4.56"];
 
 /// The numbers of the `geometry` object, all sets.
-#[test]
-fn geometry_of_all_sets() {
-    let mut worst = 0.0_f64;
+fn geometry_of_all_sets() -> Vec<Row> {
+    let mut numbers_row = Row::absolute(
+        "Geometry of all shipped sets, 16 numbers each",
+        Source::Second("pitch cones by plain vectors, blank and slot by hand"),
+        1e-8,
+        "° or mm",
+    )
+    .in_bulk();
+    let mut limit = Row::stated(
+        "A limit radius where both routes have one, and nowhere else",
+        EXPLICIT,
+        "as stated",
+    );
     for design in all() {
         let gears = Gears::new(&numbers(&design));
         let got = geometry(&design).expect("shipped sets have a geometry");
         let (p, b) = (&gears.pitch, &gears.blank);
         let rho = p.rho_lim;
-        assert_eq!(got.limit_radius_mm.is_some(), rho.is_some(), "{}", design.name);
+        limit.is(&design.name, got.limit_radius_mm.is_some() == rho.is_some());
         for (name, got, want) in [
             ("pinion pitch angle", got.pinion_pitch_angle_deg, p.delta1.to_degrees()),
             ("wheel pitch angle", got.wheel_pitch_angle_deg, p.delta2.to_degrees()),
@@ -96,18 +109,26 @@ fn geometry_of_all_sets() {
                 gears.cones[1].blade.to_degrees(),
             ),
         ] {
-            let deviation = (got - want).abs();
-            worst = if deviation > worst { deviation } else { worst };
-            assert!(deviation < 1e-8, "{}: {name} {got}, independent {want}", design.name);
+            numbers_row.near(format_args!("{}: {name}", design.name), got, want);
         }
     }
-    println!("geometry of all sets: largest deviation {worst:.1e} (degrees, mm)");
+    vec![numbers_row, limit]
 }
 
 /// Transmission error and lash at ten placements of four sets.
-#[test]
-fn motion_and_lash_at_random_placements() {
-    let (mut worst_motion, mut worst_lash) = (0.0_f64, 0.0_f64);
+fn motion_and_lash_at_random_placements() -> Vec<Row> {
+    let mut motion_row = Row::absolute(
+        "Transmission error of four sets at ten random placements, both flanks",
+        EXPLICIT,
+        0.2,
+        "µrad",
+    );
+    let mut lash_row = Row::absolute(
+        "Least, mean and largest lash of four sets at ten random placements",
+        EXPLICIT,
+        0.2,
+        "µm",
+    );
     for (k, ratio) in RATIOS.iter().enumerate() {
         let design = shipped(ratio);
         let gears = Gears::new(&numbers(&design));
@@ -117,40 +138,28 @@ fn motion_and_lash_at_random_placements() {
             for (side, motion) in motions.iter().enumerate() {
                 let want = 1e6 * motion.transmission_error().expect("contact at every roll");
                 let found = got.flanks[side].transmission_error_urad.expect("contact at every roll");
-                let deviation = (found - want).abs();
-                worst_motion = if deviation > worst_motion {
-                    deviation
-                } else {
-                    worst_motion
-                };
-                assert!(
-                    deviation < 0.2,
-                    "{} {moved:?} side {side}: {found} µrad, independent {want}",
-                    design.name
-                );
+                motion_row.near(format_args!("{} {moved:?} side {side}", design.name), found, want);
             }
             let want = lash(&motions[0], &motions[1]).expect("contact on both flanks");
             for (found, want) in got.lash_mm.expect("contact on both flanks").into_iter().zip(want) {
-                let deviation = 1e3 * (found - want).abs();
-                worst_lash = if deviation > worst_lash { deviation } else { worst_lash };
-                assert!(
-                    deviation < 0.2,
-                    "{} {moved:?}: lash {found} mm, independent {want}",
-                    design.name
-                );
+                lash_row.near(format_args!("{} {moved:?}", design.name), 1e3 * found, 1e3 * want);
             }
         }
     }
-    println!(
-        "four sets, ten placements: transmission error within {worst_motion:.3} µrad, lash within {worst_lash:.3} µm"
-    );
+    vec![motion_row, lash_row]
 }
 
 /// Smallest gap over the roll at places of the flank, the wheel held by whichever pair touches: what the print is made
 /// of. Bound 0.2 µm where the gap is under 30 µm.
-#[test]
-fn gaps_of_wheel_points() {
-    let (mut worst, mut compared) = (0.0_f64, 0);
+fn gaps_of_wheel_points() -> Vec<Row> {
+    let mut row = Row::absolute(
+        "Least gap over the roll at places of the flank, where under 30 µm, four sets, both flanks",
+        EXPLICIT,
+        0.2,
+        "µm",
+    )
+    .in_bulk();
+    let mut compared = 0;
     for (k, ratio) in RATIOS.iter().enumerate() {
         let design = shipped(ratio);
         let gears = Gears::new(&numbers(&design));
@@ -167,24 +176,29 @@ fn gaps_of_wheel_points() {
             let motion = Motion::new(&gears, side, moved, 2, 12);
             for ((at, found), want) in chosen.iter().zip(least_gaps(&motion, &places)) {
                 let want = 1e3 * want.expect("a partner where the core finds one");
-                let deviation = (found - want).abs();
-                worst = if deviation > worst { deviation } else { worst };
                 compared += 1;
-                assert!(
-                    deviation < 0.2,
-                    "{} side {side} at {at:?}: {found} µm, independent {want}",
-                    design.name
-                );
+                row.near(format_args!("{} side {side} at {at:?}", design.name), *found, want);
             }
         }
     }
-    println!("gaps of {compared} wheel points: within {worst:.4} µm");
     assert!(compared > 300, "the comparison must compare: {compared}");
+    vec![row]
 }
 
 /// Transmission error and lash of every shipped set as designed.
-#[test]
-fn motion_and_lash_of_all_sets_as_designed() {
+fn motion_and_lash_of_all_sets_as_designed() -> Vec<Row> {
+    let mut motion_row = Row::absolute(
+        "Transmission error of all shipped sets as designed, both flanks",
+        EXPLICIT,
+        0.2,
+        "µrad",
+    );
+    let mut lash_row = Row::absolute(
+        "Least, mean and largest lash of all shipped sets as designed",
+        EXPLICIT,
+        2e-4,
+        "mm",
+    );
     for design in all() {
         let gears = Gears::new(&numbers(&design));
         let got = mesh(&design, &Placement::default(), FILM_MM).expect("a shipped set meshes");
@@ -194,24 +208,36 @@ fn motion_and_lash_of_all_sets_as_designed() {
         for (side, motion) in motions.iter().enumerate() {
             let want = 1e6 * motion.transmission_error().expect("contact at every roll");
             let found = got.flanks[side].transmission_error_urad.expect("contact at every roll");
-            println!(
-                "{} side {side}: {found:.3} µrad, independent {:+.4}",
-                design.name,
-                want - found
-            );
-            assert!((found - want).abs() < 0.2, "{}: {found} {want}", design.name);
+            motion_row.near(format_args!("{} side {side}", design.name), found, want);
         }
         for (found, want) in found.into_iter().zip(want) {
-            assert!((found - want).abs() < 2e-4, "{}: lash {found} {want}", design.name);
+            lash_row.near(&design.name, found, want);
         }
     }
+    vec![motion_row, lash_row]
 }
 
 /// Print: area, centroid, extents, by the gap of wheel points on a grid of its own. The bounds are those of the core's
 /// own convergence (0.002, extents 0.006) and as much again for the oracle's straight interpolation.
-#[test]
-fn prints_of_two_sets() {
-    let mut worst = [0.0_f64; 3];
+fn prints_of_two_sets() -> Vec<Row> {
+    let mut area = Row::absolute(
+        "Area of the print over that of the flank, two sets, two placements, both flanks",
+        EXPLICIT,
+        0.004,
+        "",
+    );
+    let mut centroids = Row::absolute(
+        "Centroid of these prints, in half the face width and half the depth",
+        EXPLICIT,
+        0.004,
+        "",
+    );
+    let mut ends = Row::absolute(
+        "Toe, heel, root and top ends of these prints, likewise",
+        EXPLICIT,
+        0.012,
+        "",
+    );
     for (k, ratio) in ["3.73", "4.56"].into_iter().enumerate() {
         let design = shipped(ratio);
         let gears = Gears::new(&numbers(&design));
@@ -222,38 +248,31 @@ fn prints_of_two_sets() {
                 let flank = &got.flanks[side];
                 let centroid = flank.centroid.expect("a print");
                 let extents = [flank.toe, flank.heel, flank.root, flank.top].map(|e| e.expect("a print"));
-                let apart = |a: &[f64], b: &[f64]| a.iter().zip(b).map(|(a, b)| (a - b).abs()).fold(0.0, f64::max);
-                let found = [
-                    (flank.area_fraction - want.area).abs(),
-                    apart(&centroid, &want.centroid),
-                    apart(&extents, &want.extents),
-                ];
-                println!(
-                    "{} {moved:?} side {side}: area {:.4} ({:.4}), centroid {centroid:.4?} ({:.4?}), extents {extents:.4?} \
-                     ({:.4?})",
-                    design.name, flank.area_fraction, want.area, want.centroid, want.extents
-                );
-                for (w, f) in worst.iter_mut().zip(found) {
-                    *w = if f > *w { f } else { *w };
+                let place = format!("{} {moved:?} side {side}", design.name);
+                area.near(&place, flank.area_fraction, want.area);
+                for (got, want) in centroid.into_iter().zip(want.centroid) {
+                    centroids.near(&place, got, want);
                 }
-                assert!(
-                    found[0] < 0.004 && found[1] < 0.004 && found[2] < 0.012,
-                    "{}: {found:?}",
-                    design.name
-                );
+                for (got, want) in extents.into_iter().zip(want.extents) {
+                    ends.near(&place, got, want);
+                }
             }
         }
     }
-    println!(
-        "prints: area within {:.4}, centroid {:.4}, extents {:.4}",
-        worst[0], worst[1], worst[2]
-    );
+    vec![area, centroids, ends]
 }
 
 /// Mirror (`checks/gears.md` 8): a left-hand set with the offset on the other side, moved the other way along y, does
 /// the same.
-#[test]
-fn mirrored_set_does_the_same() {
+fn mirrored_set_does_the_same() -> Vec<Row> {
+    const MIRROR: Source = Source::Second("explicit pinion points of the mirrored set, moved the other way along y");
+    let mut motion_row = Row::absolute(
+        "Transmission error of four sets and of their mirror images, both flanks",
+        MIRROR,
+        0.2,
+        "µrad",
+    );
+    let mut lash_row = Row::absolute("Lash of four sets and of their mirror images", MIRROR, 2e-4, "mm");
     for (k, ratio) in RATIOS.iter().enumerate() {
         let design = shipped(ratio);
         let mirrored = Gears::new(&numbers(&design)).mirrored();
@@ -267,19 +286,31 @@ fn mirrored_set_does_the_same() {
         for (side, motion) in motions.iter().enumerate() {
             let want = 1e6 * motion.transmission_error().expect("contact at every roll");
             let found = got.flanks[side].transmission_error_urad.expect("contact at every roll");
-            println!("{} side {side}: {found:.3} µrad, mirrored {want:.3}", design.name);
-            assert!((found - want).abs() < 0.2, "{found} {want}");
+            motion_row.near(format_args!("{} side {side}", design.name), found, want);
         }
         let want = lash(&motions[0], &motions[1]).expect("contact on both flanks");
         for (found, want) in got.lash_mm.expect("contact on both flanks").into_iter().zip(want) {
-            assert!((found - want).abs() < 2e-4, "{}: lash {found} {want}", design.name);
+            lash_row.near(&design.name, found, want);
         }
     }
+    vec![motion_row, lash_row]
 }
 
 /// Without ease-off the pinion is the wheel's exact mate: no transmission error where the flank is regular.
-#[test]
-fn conjugate_flanks_run_true() {
+fn conjugate_flanks_run_true() -> Vec<Row> {
+    const MATE: Source = Source::Law("the pinion is then the wheel's exact mate");
+    let mut motion_row = Row::absolute(
+        "Without ease-off there is no transmission error, all shipped sets, both flanks",
+        MATE,
+        0.05,
+        "µrad",
+    );
+    let mut lash_row = Row::absolute(
+        "Without ease-off the lash is the designed one everywhere",
+        MATE,
+        1e-5,
+        "mm",
+    );
     for design in all() {
         let bare = lashwright::gear::Design {
             ease_off_drive: lashwright::gear::EaseOff::default(),
@@ -289,26 +320,28 @@ fn conjugate_flanks_run_true() {
         let got = mesh(&bare, &Placement::default(), FILM_MM).expect("a shipped set meshes");
         for flank in &got.flanks {
             let error = flank.transmission_error_urad.expect("contact at every roll");
-            println!("{}: {error:.2e} µrad without ease-off", bare.name);
-            assert!(error < 0.05, "{}: {error}", bare.name);
+            motion_row.near(&bare.name, error, 0.0);
         }
         let [low, mean, high] = got.lash_mm.expect("contact on both flanks");
         for value in [low, mean, high] {
-            assert!(
-                (value - bare.lash_mm).abs() < 1e-5,
-                "{}: lash {value}, designed {}",
-                bare.name,
-                bare.lash_mm
-            );
+            lash_row.near(&bare.name, value, bare.lash_mm);
         }
     }
+    vec![motion_row, lash_row]
 }
 
 /// Where edges decide: share of the roll on an edge of the wheel and on the pinion's tip, transmission error and lash, at
 /// placements that drive the touchy sets to their edges. The curves have corners there, so that both routes sample
 /// them more coarsely; bounds 1 µrad, 0.2 µm, and 3 % of the roll.
-#[test]
-fn edges_at_far_placements() {
+fn edges_at_far_placements() -> Vec<Row> {
+    let mut shares = Row::absolute(
+        "Share of the roll on an edge of the wheel and on the pinion's tip, touchy sets far from their place",
+        EXPLICIT,
+        0.03,
+        "of the roll",
+    );
+    let mut motion_row = Row::absolute("Transmission error there", EXPLICIT, 1.0, "µrad");
+    let mut lash_row = Row::absolute("Lash there", EXPLICIT, 2e-4, "mm");
     for (ratio, pinion_axial) in [("4.11", 0.15), ("4.11", -0.15), ("4.88", 0.3), ("4.88", -0.3)] {
         let design = shipped(ratio);
         let gears = Gears::new(&numbers(&design));
@@ -327,21 +360,26 @@ fn edges_at_far_placements() {
             );
             let want = 1e6 * motion.transmission_error().expect("contact at every roll");
             let found = flank.transmission_error_urad.expect("contact at every roll");
-            println!(
-                "{} P {pinion_axial:+} side {side}: wheel edge {found_wheel:.3} (independent {wheel:.3}), pinion tip \
-                 {found_tip:.3} ({tip:.3}), {found:.3} µrad ({want:.3})",
-                design.name
-            );
-            assert!(
-                (found_wheel - wheel).abs() <= 0.03 && (found_tip - tip).abs() <= 0.03,
-                "{}",
-                design.name
-            );
-            assert!((found - want).abs() < 1.0, "{}: {found} {want}", design.name);
+            let place = format!("{} P {pinion_axial:+} side {side}", design.name);
+            shares.near(format_args!("{place}, wheel's edge"), found_wheel, wheel);
+            shares.near(format_args!("{place}, pinion's tip"), found_tip, tip);
+            motion_row.near(place, found, want);
         }
         let want = lash(&motions[0], &motions[1]).expect("contact on both flanks");
         for (found, want) in got.lash_mm.expect("contact on both flanks").into_iter().zip(want) {
-            assert!((found - want).abs() < 2e-4, "{}: lash {found} {want}", design.name);
+            lash_row.near(format_args!("{} P {pinion_axial:+}", design.name), found, want);
         }
     }
+    vec![shares, motion_row, lash_row]
 }
+
+checks![
+    geometry_of_all_sets,
+    motion_and_lash_at_random_placements,
+    gaps_of_wheel_points,
+    motion_and_lash_of_all_sets_as_designed,
+    prints_of_two_sets,
+    mirrored_set_does_the_same,
+    conjugate_flanks_run_true,
+    edges_at_far_placements,
+];

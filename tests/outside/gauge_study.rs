@@ -6,8 +6,15 @@
 //! An appraiser is a set-up of the instrument, parts are lashes across the window of a light axle, the tolerance is that
 //! window (0.13 to 0.23 mm, common practice, no source).
 
+use std::ops::Bound;
+
 use lashwright::bench::instrument::{Dial, Use};
 use lashwright::numerics::random::Stream;
+
+use super::guide::{Row, Source, checks};
+
+const STUDIES: Source =
+    Source::Memory("Automotive Industry Action Group, Measurement Systems Analysis, 4th ed. (2010)");
 
 const K1: f64 = 0.5908;
 const K2: f64 = 0.5231;
@@ -75,18 +82,40 @@ fn study(dial: &Dial) -> f64 {
     mean(&studies)
 }
 
-#[test]
-fn the_good_dial_is_good_and_the_worn_one_is_not() {
+fn the_good_dial_is_good_and_the_worn_one_is_not() -> Vec<Row> {
     let [good, usual, worn] = [Dial::GOOD, Dial::USUAL, Dial::WORN].map(|dial| study(&dial));
     println!("of a tolerance of {TOLERANCE_MM} mm: good {good:.1} %, usual {usual:.1} %, worn {worn:.1} %");
     // Under 10 % is acceptable, over 30 % is not (AIAG, from memory).
-    assert!(good < 10.0, "good dial: {good:.1} %");
-    assert!(worn > 30.0, "worn dial: {worn:.1} %");
-    assert!(good < usual && usual < worn, "{good} {usual} {worn}");
+    let mut acceptable = Row::range(
+        "Repeatability and reproducibility of the good dial, of a lash window of 0.10 mm",
+        STUDIES,
+        ..10.0,
+        "%",
+    );
+    acceptable.found("mean of 200 studies", good);
+    let mut unacceptable = Row::range(
+        "Repeatability and reproducibility of the worn dial",
+        STUDIES,
+        (Bound::Excluded(30.0), Bound::Unbounded),
+        "%",
+    );
+    unacceptable.found("mean of 200 studies", worn);
+    let mut order = Row::stated(
+        "The usual dial lies between the good and the worn one",
+        Source::Practice(""),
+        "order",
+    );
+    order.is(format_args!("{good} {usual} {worn}"), good < usual && usual < worn);
+    vec![acceptable, unacceptable, order]
 }
 
-#[test]
-fn the_constants_are_those_of_ranges() {
+fn the_constants_are_those_of_ranges() -> Vec<Row> {
+    let mut constants = Row::absolute(
+        "Constants K1 and K2 of the studies, as 1/d2 and 1/d2* of simulated ranges of three",
+        STUDIES,
+        0.003,
+        "",
+    );
     // d2* of one range tends to d2 for many: mean range of 3 normal numbers in standard deviations.
     let mut stream = Stream::new(7, "ranges");
     let count = 200_000;
@@ -94,13 +123,17 @@ fn the_constants_are_those_of_ranges() {
         .map(|_| range(&[stream.normal(), stream.normal(), stream.normal()]))
         .sum();
     let d2 = total / f64::from(count);
-    println!("1/d2 for 3: {:.4}", 1.0 / d2);
-    assert!((1.0 / d2 - K1).abs() < 0.003, "K1 is 1/d2 of three: {}", 1.0 / d2);
+    constants.near("K1", 1.0 / d2, K1);
     // K2 is for a single range of three: 1/d2* with d2* the root of the mean square of a range.
     let squares: f64 = (0..count)
         .map(|_| range(&[stream.normal(), stream.normal(), stream.normal()]).powi_two())
         .sum();
     let d2_star = (squares / f64::from(count)).sqrt();
-    println!("1/d2* for 3: {:.4}", 1.0 / d2_star);
-    assert!((1.0 / d2_star - K2).abs() < 0.003, "K2: {}", 1.0 / d2_star);
+    constants.near("K2", 1.0 / d2_star, K2);
+    vec![constants]
 }
+
+checks![
+    the_good_dial_is_good_and_the_worn_one_is_not,
+    the_constants_are_those_of_ranges,
+];

@@ -2,10 +2,21 @@
 
 use lashwright::gear::{Hunting, HuntingKind};
 
+use super::guide::{Row, Source, checks};
+
 /// Wheel and pinion teeth; pinion turns, wheel turns and contacts until the same pair meets again. Formula read on a
 /// hunting-tooth calculator's page [50], numbers verified there.
-#[test]
-fn turns_until_the_same_pair_meets_again() {
+fn turns_until_the_same_pair_meets_again() -> Vec<Row> {
+    let mut turns = Row::stated(
+        "Pinion turns, wheel turns and contacts until the same two teeth meet again, seven sets",
+        Source::Published("hunting-tooth calculator's page on the web"),
+        "equal",
+    );
+    let mut counted = Row::stated(
+        "Yardstick: the same contacts, counted tooth by tooth",
+        Source::Law("least common multiple"),
+        "equal",
+    );
     for (z2, z1, pinion_turns, wheel_turns, contacts) in [
         (41, 11, 41, 11, 451),
         (41, 10, 41, 10, 410),
@@ -16,21 +27,24 @@ fn turns_until_the_same_pair_meets_again() {
         (37, 9, 37, 9, 333),
     ] {
         let got = Hunting::of(z1, z2).expect("both have teeth");
-        println!("{z2}/{z1}: {got:?}");
-        assert_eq!(
-            (got.pinion_turns, got.wheel_turns, got.contacts),
-            (pinion_turns, wheel_turns, contacts),
-            "{z2}/{z1}"
+        turns.is(
+            format_args!("{z2}/{z1}: {got:?}"),
+            (got.pinion_turns, got.wheel_turns, got.contacts) == (pinion_turns, wheel_turns, contacts),
         );
         // Simulated tooth by tooth: the pair (0, 0) comes back after that many contacts, not before.
         let back = (1..=contacts).find(|k| k % u64::from(z1) == 0 && k % u64::from(z2) == 0);
-        assert_eq!(back, Some(contacts), "{z2}/{z1} counted tooth by tooth");
+        counted.is(format_args!("{z2}/{z1}: {back:?}"), back == Some(contacts));
     }
+    vec![turns, counted]
 }
 
 /// Workshop text [27]: non-hunting and partly hunting sets are timed, hunting sets need no marks.
-#[test]
-fn timing_marks() {
+fn timing_marks() -> Vec<Row> {
+    let mut row = Row::stated(
+        "Kind of four sets, and whether they need timing marks",
+        Source::Published("workshop text on timing marks"),
+        "as stated",
+    );
     for (z2, z1, kind) in [
         (39, 13, HuntingKind::NonHunting),
         (35, 10, HuntingKind::PartlyHunting),
@@ -38,25 +52,43 @@ fn timing_marks() {
         (41, 11, HuntingKind::Hunting),
     ] {
         let got = Hunting::of(z1, z2).expect("both have teeth");
-        assert_eq!(got.kind, kind, "{z2}/{z1}");
-        assert_eq!(got.needs_timing_marks(), kind != HuntingKind::Hunting, "{z2}/{z1}");
+        row.is(format_args!("{z2}/{z1}: {:?}", got.kind), got.kind == kind);
+        row.is(
+            format_args!("{z2}/{z1}: marks"),
+            got.needs_timing_marks() == (kind != HuntingKind::Hunting),
+        );
     }
+    vec![row]
 }
 
 /// A web page calls 40/10 "4.10, non-hunting" [52]: 40/10 is 4.00; 4.10 is 41/10 and hunts.
-#[test]
-fn the_wrong_ratio_of_a_web_page() {
+fn the_wrong_ratio_of_a_web_page() -> Vec<Row> {
+    let mut row = Row::stated(
+        "40/10 does not hunt and 41/10 does, against a web page that calls 40/10 \"4.10\"",
+        Source::Law("arithmetic"),
+        "as stated",
+    );
     let forty = Hunting::of(10, 40).expect("both have teeth");
     let forty_one = Hunting::of(10, 41).expect("both have teeth");
-    assert_eq!(forty.kind, HuntingKind::NonHunting);
-    assert_eq!(forty_one.kind, HuntingKind::Hunting);
-    assert!((41.0_f64 / 10.0 - 4.10).abs() < 1e-12, "4.10 is 41/10");
+    row.is("40/10", forty.kind == HuntingKind::NonHunting);
+    row.is("41/10", forty_one.kind == HuntingKind::Hunting);
+    let mut ratio = Row::absolute("Yardstick: 4.10 is 41/10", Source::Law("arithmetic"), 1e-12, "");
+    ratio.near("41/10", 41.0 / 10.0, 4.10);
+    vec![row, ratio]
 }
 
 /// No tooth, no meeting.
-#[test]
-fn no_teeth() {
-    assert_eq!(Hunting::of(0, 41), None);
-    assert_eq!(Hunting::of(11, 0), None);
-    assert_eq!(Hunting::of(0, 0), None);
+fn no_teeth() -> Vec<Row> {
+    let mut row = Row::stated("Without teeth nothing meets", Source::Law("arithmetic"), "as stated");
+    for (z1, z2) in [(0, 41), (11, 0), (0, 0)] {
+        row.is(format_args!("{z2}/{z1}"), Hunting::of(z1, z2).is_none());
+    }
+    vec![row]
 }
+
+checks![
+    turns_until_the_same_pair_meets_again,
+    timing_marks,
+    the_wrong_ratio_of_a_web_page,
+    no_teeth,
+];

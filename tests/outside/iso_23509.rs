@@ -7,10 +7,14 @@
     reason = "an oracle must not go through the core's door to sine and cosine"
 )]
 
+use super::guide::{Row, Source, checks};
 use super::oracle::pitch_iteration::{Converged, Start, converge};
 use super::oracle::pitch_vectors::{self, Pitch};
 use super::sets::{all, numbers};
 use lashwright::gear::{Design, PitchCones, PitchInput};
+
+const MEMORY: Source = Source::Memory("ISO 23509, method 1; formulas remembered, numbers computed from them in Python");
+const VECTORS: Source = Source::Second("pitch cones by plain vectors, without iteration");
 
 /// Cases A to D of table 1.3.
 pub(crate) const CASES: [(&str, Start); 4] = [
@@ -71,11 +75,10 @@ pub(crate) fn by_vectors(start: &Start, end: &Converged) -> Pitch {
 }
 
 /// Table 1.3, row by row; degrees and mm, tolerance 1e-5 (v_s/v_t2 and module: as printed, half a last digit).
-#[test]
-fn table_of_reference_results() {
-    type Row = (&'static str, fn(&Converged) -> f64, [f64; 4]);
+fn table_of_reference_results() -> Vec<Row> {
+    type Quantity = (&'static str, fn(&Converged) -> f64, [f64; 4]);
     #[rustfmt::skip]
-    let rows: [Row; 25] = [
+    let quantities: [Quantity; 25] = [
         ("start delta_int2", |c| c.start_delta2, [69.623565, 72.153974, 73.727903, 73.686148]),
         ("start K1", |c| c.start_k1, [1.21638591, 1.37597968, 1.30115578, 1.39950026]),
         ("start r_mn1", |c| c.start_r_mn1, [26.708419, 35.456081, 24.278113, 30.563437]),
@@ -102,25 +105,35 @@ fn table_of_reference_results() {
         ("c_be2", |c| c.c_be2, [0.504379, 0.506942, 0.503103, 0.497219]),
         ("r_mpt2", |c| c.r_mpt2, [141.877242 / 2.0, 192.087844 / 2.0, 153.417477 / 2.0, 179.078337 / 2.0]),
     ];
+    let mut table = Row::absolute(
+        "Yardstick: pitch cones by iteration, 25 quantities of cases A to D, against the reference table",
+        MEMORY,
+        1e-5,
+        "° or mm",
+    );
     for (k, (case, start)) in CASES.iter().enumerate() {
         let got = converge(*start);
-        for (name, value, printed) in &rows {
-            let (value, printed) = (value(&got), printed[k]);
-            println!(
-                "case {case} {name}: {value:.8}, printed {printed}, deviation {:+.1e}",
-                value - printed
-            );
-            assert!(
-                (value - printed).abs() < 1e-5,
-                "case {case} {name}: {value}, printed {printed}"
-            );
+        for (name, value, printed) in &quantities {
+            table.near(format_args!("case {case} {name}"), value(&got), printed[k]);
         }
     }
+    vec![table]
 }
 
 /// Where the iteration ends, the vector model finds the same cones, spiral angles, limit angle and limit radius.
-#[test]
-fn iteration_and_vectors_agree() {
+fn iteration_and_vectors_agree() -> Vec<Row> {
+    let mut agree = Row::absolute(
+        "Yardstick: where the iteration ends, plain vectors find the same cones",
+        VECTORS,
+        1e-10,
+        "of the value, at least of 1",
+    );
+    let mut slide = Row::absolute(
+        "Yardstick: sliding over rolling speed at the mean point, cases A to D, against the reference table",
+        MEMORY,
+        1e-7,
+        "",
+    );
     let sliding = [0.3072114, 0.5749969, 0.4699323, 0.6247060];
     for ((case, start), printed) in CASES.iter().zip(sliding) {
         let end = converge(*start);
@@ -139,17 +152,22 @@ fn iteration_and_vectors_agree() {
             ("t_zm1", v.p.0, end.t_zm1),
             ("t_zm2", v.p.2, end.t_zm2),
         ] {
-            println!("case {case} {name}: vectors − iteration {:+.1e}", a - b);
-            assert!((a - b).abs() <= 1e-10 * b.abs().max(1.0), "case {case} {name}: {a} {b}");
+            let scale = b.abs().max(1.0);
+            agree.near(format_args!("case {case} {name}"), a / scale, b / scale);
         }
-        println!("case {case} v_s/v_t2: {:.7}, printed {printed}", v.sliding);
-        assert!((v.sliding - printed).abs() < 1e-7, "case {case}: {}", v.sliding);
+        slide.near(format_args!("case {case}"), v.sliding, printed);
     }
+    vec![agree, slide]
 }
 
 /// The identities of 1.2 on the vector model, 1e-10.
-#[test]
-fn identities_of_the_vector_model() {
+fn identities_of_the_vector_model() -> Vec<Row> {
+    let mut identities = Row::absolute(
+        "Yardstick: identities of hypoid cones on the vectors, cases A to D",
+        Source::Law("identities of two cones with one tangent plane"),
+        1e-10,
+        "",
+    );
     for (case, start) in &CASES {
         let v = by_vectors(start, &converge(*start));
         let (b1, b2) = (v.beta1, v.beta2);
@@ -170,10 +188,10 @@ fn identities_of_the_vector_model() {
                 v.sliding - v.zeta_mp.sin() / b1.cos(),
             ),
         ] {
-            println!("case {case} {name}: {miss:+.1e}");
-            assert!(miss.abs() < 1e-10, "case {case} {name}: {miss}");
+            identities.near(format_args!("case {case} {name}"), miss, 0.0);
         }
     }
+    vec![identities]
 }
 
 /// What the core's exact form is fed with to meet the iteration: its spiral angle and its mean radius, which it keeps
@@ -196,9 +214,13 @@ fn core_input(start: &Start, end: &Converged) -> PitchInput {
 }
 
 /// The core's cones, fed with the iteration's mean radius, against table 1.3 by way of the iteration.
-#[test]
-fn core_meets_the_iteration() {
-    let mut worst = 0.0_f64;
+fn core_meets_the_iteration() -> Vec<Row> {
+    let mut meets = Row::absolute(
+        "Pitch cones of cases A to D, 14 quantities",
+        Source::Second("iteration of ISO 23509, method 1, from memory"),
+        1e-8,
+        "° or mm",
+    );
     for (case, start) in &CASES {
         let end = converge(*start);
         let cones = PitchCones::with_wheel_mean_radius(&core_input(start, &end), end.r_mpt2).expect("cones exist");
@@ -218,17 +240,20 @@ fn core_meets_the_iteration() {
             ("t_zm1", cones.pinion_crossing_to_mean_mm, end.t_zm1),
             ("t_zm2", cones.wheel_crossing_to_mean_mm, end.t_zm2),
         ] {
-            let deviation = (got - want).abs();
-            worst = if deviation > worst { deviation } else { worst };
-            assert!(deviation < 1e-8, "case {case} {name}: core {got}, iteration {want}");
+            meets.near(format_args!("case {case} {name}"), got, want);
         }
     }
-    println!("core against iteration, cases A to D: largest deviation {worst:.1e} (degrees, mm)");
+    vec![meets]
 }
 
 /// Identities 1.2 on the core's cones of every shipped set with offset, 1e-10, and the given numbers kept.
-#[test]
-fn identities_of_the_core() {
+fn identities_of_the_core() -> Vec<Row> {
+    let mut identities = Row::absolute(
+        "Identities of hypoid cones and the numbers asked for, all shipped sets",
+        Source::Law("identities of two cones with one tangent plane"),
+        1e-10,
+        "",
+    );
     for design in all() {
         let v = PitchCones::solve(&PitchInput::from(&design)).expect("shipped sets have cones");
         let (b1, b2) = (v.pinion_spiral_angle_rad, v.wheel_spiral_angle_rad);
@@ -266,15 +291,28 @@ fn identities_of_the_core() {
                 v.limit_radius_mm.map_or(0.0, |rho| rho / design.limit_radius_mm - 1.0),
             ),
         ] {
-            assert!(miss.abs() < 1e-10, "{}: {name} misses by {miss}", design.name);
+            identities.near(format_args!("{}: {name}", design.name), miss, 0.0);
         }
     }
+    vec![identities]
 }
 
 /// a → 0: the cones go over into those of a spiral bevel set (continuity), and the mirror root (β_m2 > β_m1 at small
 /// offsets) never appears.
-#[test]
-fn small_offsets_go_over_into_none() {
+fn small_offsets_go_over_into_none() -> Vec<Row> {
+    let continuity = Source::Law("continuity in the offset");
+    let mut cones = Row::absolute(
+        "Without offset the cones are those of a spiral bevel set, all shipped sets",
+        continuity,
+        1e-12,
+        "",
+    );
+    let mut no_limit = Row::stated("Without offset there is no limit radius", continuity, "as stated");
+    let mut root = Row::stated(
+        "At small offsets the pinion's spiral angle stays the larger one (never the mirror root)",
+        continuity,
+        "sign",
+    );
     for design in all() {
         let at = |offset_mm: f64| {
             let input = PitchInput {
@@ -284,29 +322,44 @@ fn small_offsets_go_over_into_none() {
             PitchCones::solve(&input)
         };
         let bevel = at(0.0).expect("a bevel set always has cones");
-        assert!((bevel.pinion_pitch_angle_rad.tan() * bevel.wheel_pitch_angle_rad.tan() - 1.0).abs() < 1e-12);
-        assert!(
-            bevel.limit_radius_mm.is_none() && bevel.limit_pressure_angle_rad.abs() < 1e-12,
-            "no offset, no limit"
+        let tangents = bevel.pinion_pitch_angle_rad.tan() * bevel.wheel_pitch_angle_rad.tan();
+        cones.near(format_args!("{}: tan delta1 tan delta2", design.name), tangents, 1.0);
+        cones.near(
+            format_args!("{}: limit pressure angle", design.name),
+            bevel.limit_pressure_angle_rad,
+            0.0,
         );
+        no_limit.is(&design.name, bevel.limit_radius_mm.is_none());
         for offset_mm in [0.01, 0.1, 1.0, 3.0, 10.0] {
             // Some limit radii cannot be had at small offsets; that is an error then, and never the other root.
             if let Ok(cones) = at(offset_mm) {
-                assert!(
+                root.is(
+                    format_args!("{} at {offset_mm} mm", design.name),
                     cones.offset_angle_pitch_plane_rad > 0.0,
-                    "{}: mirror root at {offset_mm}",
-                    design.name
                 );
             }
         }
     }
+    vec![cones, no_limit, root]
 }
 
 /// Random sets, far wider than anybody would cut: where both routes find cones they find the same ones, and the core
 /// finds them wherever the vectors do (on the side of the true root, β_m1 > β_m2).
-#[test]
-fn random_sets_by_vectors_and_core() {
-    let (mut both, mut only_core, mut worst) = (0, 0, 0.0_f64);
+fn random_sets_by_vectors_and_core() -> Vec<Row> {
+    let mut angles = Row::absolute(
+        "Five angles of random hypoid sets, far wider than anybody would cut",
+        VECTORS,
+        1e-9,
+        "rad",
+    )
+    .in_bulk();
+    let mut exists = Row::stated(
+        "Random sets have cones wherever the vectors find some",
+        VECTORS,
+        "as stated",
+    )
+    .in_bulk();
+    let (mut both, mut only_core) = (0, 0);
     let mut state = 7_u64;
     let mut spread = || {
         // Knuth, TAOCP vol. 2, 3.3.4, line 26.
@@ -327,6 +380,16 @@ fn random_sets_by_vectors_and_core() {
             let core = PitchCones::solve(&PitchInput::from(&design)).ok();
             let vectors =
                 pitch_vectors::try_pitch(&numbers(&design)).filter(|v| v.zeta_mp >= 0.0 && v.beta1 >= v.beta2);
+            let place = format!(
+                "offset {} mm, face {} mm, spiral angle {}°, limit radius {} mm",
+                design.offset_mm,
+                design.wheel_face_width_mm,
+                design.pinion_mean_spiral_angle_deg,
+                design.limit_radius_mm
+            );
+            if vectors.is_some() {
+                exists.is(&place, core.is_some());
+            }
             match (core, vectors) {
                 (Some(core), Some(v)) => {
                     both += 1;
@@ -337,17 +400,25 @@ fn random_sets_by_vectors_and_core() {
                         (core.offset_angle_axial_rad, v.zeta_m),
                         (core.limit_pressure_angle_rad, v.alpha_lim),
                     ] {
-                        let deviation = (got - want).abs();
-                        worst = if deviation > worst { deviation } else { worst };
-                        assert!(deviation < 1e-9, "{design:?}: core {core:?}, vectors {v:?}");
+                        angles.near(format_args!("{}, {place}", design.name), got, want);
                     }
                 }
-                (None, Some(v)) => panic!("{design:?}: the core misses {v:?}"),
                 (Some(_), None) => only_core += 1,
-                (None, None) => {}
+                (None, _) => {}
             }
         }
     }
-    println!("random sets: {both} by both, {only_core} by the core alone, largest deviation {worst:.1e} rad");
+    println!("random sets: {both} by both, {only_core} by the core alone");
     assert!(both > 400, "the comparison must compare: {both}");
+    vec![angles, exists]
 }
+
+checks![
+    table_of_reference_results,
+    iteration_and_vectors_agree,
+    identities_of_the_vector_model,
+    core_meets_the_iteration,
+    identities_of_the_core,
+    small_offsets_go_over_into_none,
+    random_sets_by_vectors_and_core,
+];

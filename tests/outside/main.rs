@@ -1,5 +1,5 @@
 //! Checks against the outside world: one module a source; the deviation from each number is printed
-//! (`cargo test --test outside -- --nocapture`).
+//! (`cargo test --test outside -- --nocapture`), the largest of each row is written into `tests/GUIDE.md` (see `guide`).
 
 mod axle;
 mod axles;
@@ -11,11 +11,13 @@ mod crown_gear;
 mod crown_gear_core;
 mod explicit_pinion;
 mod gauge_study;
+mod guide;
 mod handbook_bevels;
 mod hunting_tooth;
 mod iso_23509;
 mod lash_slopes;
 mod marking_film;
 mod oracle;
+mod row;
 mod sets;
 mod worked_build;

@@ -8,30 +8,56 @@ use lashwright::contact::Placement;
 use lashwright::gear::{Design, EaseOff};
 
 use super::core::mesh;
+use super::guide::{Row, Source, checks};
 use super::oracle::flank::Gears;
 use super::sets::{numbers, shipped};
 
 /// Half length of a marked band along the tooth, a = √(2t/Δκ), with Δκ = cos α·|1/R1 − 1/R2| for the crown-gear pair.
 /// Verified there by geometry; 1 %.
-#[test]
-fn half_length_of_the_band() {
+fn half_length_of_the_band() -> Vec<Row> {
+    const GEOMETRY: Source = Source::Second("a = √(2t/Δκ), by hand");
+    let mut curvature_row = Row::absolute(
+        "Yardstick: relative curvature of the crown-gear pair along the tooth",
+        GEOMETRY,
+        5e-9,
+        "1/mm",
+    );
+    let mut lengths = Row::relative(
+        "Yardstick: half length of the marked band, three curvatures, film 6.35 µm",
+        GEOMETRY,
+        0.01,
+    );
     let film = 0.00635;
     let crown = 20.0_f64.to_radians().cos() * (1.0 / 76.2 - 1.0 / 78.486_f64).abs();
-    println!("relative curvature {crown:.4e} per mm, printed 3.5918e-4");
-    assert!((crown - 3.5918e-4).abs() < 5e-9, "{crown}");
+    curvature_row.near("R 76.2 against 78.486 mm", crown, 3.5918e-4);
     for (curvature, printed) in [(crown, 5.946), (1.0 / 500.0, 2.520), (1.0 / 1000.0, 3.564)] {
         let a = (2.0 * film / curvature).sqrt();
-        println!("half length {a:.4} mm, printed {printed}");
-        assert!((a - printed).abs() <= 0.01 * printed, "{a} {printed}");
+        lengths.near(format_args!("{curvature:.4e} per mm"), a, printed);
     }
+    vec![curvature_row, lengths]
 }
 
 /// A core set relieved only along the tooth: where the pairs follow one another at x = 0 without a break (here: the rolls
 /// at which the middle of the tooth meets the pinion last longer than a pitch), the motion is exact as for the crown-gear
 /// pair without blade relief, and the print is the band |x| < √(film / crown), which is the same formula with
 /// Δκ = 2 CL/(b2/2)².
-#[test]
-fn band_of_a_set_crowned_along_the_tooth() {
+fn band_of_a_set_crowned_along_the_tooth() -> Vec<Row> {
+    let mut band = Row::relative(
+        "Half length of the print of three sets crowned along the tooth only, three films, both flanks",
+        Source::Second("|x| = √(film / crown), the formula a = √(2t/Δκ)"),
+        0.01,
+    );
+    let mut motion = Row::absolute(
+        "Crowning along the tooth alone leaves the motion exact",
+        Source::Law("contact stays on one section of the exact mate"),
+        0.05,
+        "µrad",
+    );
+    let mut root_two = Row::relative(
+        "Twice the film, a print √2 times as long",
+        Source::Law("the gap is a parabola"),
+        0.01,
+    );
     for ratio in ["3.00", "3.23", "3.42"] {
         let design = shipped(ratio);
         // Light crowning: the print of strong crowning is a little longer, because the gap's smallest place along the roll
@@ -70,27 +96,19 @@ fn band_of_a_set_crowned_along_the_tooth() {
             for flank in &mesh.flanks {
                 let (toe, heel) = (flank.toe.expect("a print"), flank.heel.expect("a print"));
                 let error = flank.transmission_error_urad.expect("motion");
-                println!(
-                    "{}: film {film_um} µm, x {toe:+.4} to {heel:+.4}, formula ±{want:.4}, motion {error:.4} µrad",
-                    design.name
-                );
-                assert!(
-                    (heel / want - 1.0).abs() < 0.01 && (toe / want + 1.0).abs() < 0.01,
-                    "{toe} {heel} {want}"
-                );
-                assert!(
-                    error < 0.05,
-                    "crowning along the tooth alone leaves the motion exact: {error}"
-                );
+                let place = format!("{}, film {film_um} µm", design.name);
+                band.near(format_args!("{place}, heel"), heel, want);
+                band.near(format_args!("{place}, toe"), toe, -want);
+                motion.near(place, error, 0.0);
             }
             halves.push(mesh.flanks[0].heel.expect("a print"));
         }
         // Doubling the film lengthens the band by √2.
         for pair in halves.windows(2) {
-            assert!(
-                (pair[1] / pair[0] / std::f64::consts::SQRT_2 - 1.0).abs() < 0.01,
-                "{halves:?}"
-            );
+            root_two.near(&design.name, pair[1] / pair[0], std::f64::consts::SQRT_2);
         }
     }
+    vec![band, motion, root_two]
 }
+
+checks![half_length_of_the_band, band_of_a_set_crowned_along_the_tooth,];

@@ -21,6 +21,8 @@ use lashwright::contact::{Film, Pair, Route, solve};
 use lashwright::gear::{Design, GearSet};
 use lashwright::job::supports;
 
+use super::guide::{Row, Source, checks};
+
 const NUT_TORQUE_NM: f64 = 217.0;
 
 fn parts() -> (Axle, Pair) {
@@ -78,14 +80,17 @@ fn built(axle: &Axle, truth: &Truth, cup_shim_mm: f64, spacer_shims_mm: f64, not
     settle(axle, truth, &tight).expect("settles")
 }
 
-#[track_caller]
-fn near(what: &str, got: f64, by_hand: f64, tolerance: f64) {
-    println!("{what}: {got:.5}, by hand {by_hand:.5}, apart {:+.1e}", got - by_hand);
-    assert!((got - by_hand).abs() < tolerance, "{what}: {got} instead of {by_hand}");
+/// A row of one number.
+fn one(what: &'static str, unit: &'static str, got: f64, by_hand: f64, tolerance: f64) -> Row {
+    let source = Source::Second("worked by hand from the formulas and the parts' files");
+    let mut row = Row::absolute(what, source, tolerance, unit);
+    row.near("layout C, 3.73 set", got, by_hand);
+    row
 }
 
-#[test]
-fn a_build_worked_through_by_hand() {
+fn a_build_worked_through_by_hand() -> Vec<Row> {
+    let mut rows = Vec::new();
+    let mut near = |what, unit, got, by_hand, tolerance| rows.push(one(what, unit, got, by_hand, tolerance));
     let (axle, pair) = parts();
     let truth = off_the_drawing();
 
@@ -98,19 +103,31 @@ fn a_build_worked_through_by_hand() {
     //    0.02262 mm that the drawing allows for at 5500 N: P = −0.1234 mm.
     let first = built(&axle, &truth, 1.00, 0.80, [0.0, 0.0]);
     let pinion = first.pinion.expect("held");
-    near("clamp, N", pinion.tightened.clamp_n, 64_511.6, 1.0);
-    near("preload as it comes, N", pinion.tightened.preload_n, 15_071.0, 5.0);
+    near("Clamp of the nut", "N", pinion.tightened.clamp_n, 64_511.6, 1.0);
+    near("Preload as it comes", "N", pinion.tightened.preload_n, 15_071.0, 5.0);
     let placement = first.placement.expect("in mesh");
-    near("P as it comes, mm", placement.pinion_axial_mm, -0.123_44, 2e-5);
+    near("P as it comes", "mm", placement.pinion_axial_mm, -0.123_44, 2e-5);
     //    G: the wheel is 0.04 thick toward the pinion.
-    near("G as it comes, mm", placement.wheel_axial_mm, -0.04, 1e-9);
+    near("G as it comes", "mm", placement.wheel_axial_mm, -0.04, 1e-9);
     //    Rolling torque (F1 to F5, F16; oil at 20 °C by Walther 489.45 mm²/s; 20 r/min): head 2.9288, tail 2.6063, seal 0.1486
     //    N·m: 5.684 N·m, half as much again as any window allows.
     let felt = |built: &Built| resistance(&axle, &truth, built, Turning::BY_HAND).expect("held");
     let torque = felt(&first);
-    near("head bearing, N·m", torque.head_bearing_nm, 2.928_82, 1e-3);
-    near("tail bearing, N·m", torque.tail_bearing_nm, 2.606_28, 1e-3);
-    near("seal, N·m", torque.seal_nm, 0.148_635, 1e-6);
+    near(
+        "Rolling torque of the head bearing as it comes",
+        "N·m",
+        torque.head_bearing_nm,
+        2.928_82,
+        1e-3,
+    );
+    near(
+        "Rolling torque of the tail bearing as it comes",
+        "N·m",
+        torque.tail_bearing_nm,
+        2.606_28,
+        1e-3,
+    );
+    near("Drag of the seal", "N·m", torque.seal_nm, 0.148_635, 1e-6);
 
     // 2. The shims: depth is to be 0. The chain lacks 0.16, so the cup shim becomes 0.84. That takes 0.16 off the zero-preload
     //    length; the high stand has put 0.08 on it. Spacer shims 0.80 + 0.08 − 0.16 = 0.72 keep the designed closing.
@@ -118,18 +135,30 @@ fn a_build_worked_through_by_hand() {
     //    0.1486 = 2.814 N·m, inside 15 to 35 in·lb (1.69 to 3.95 N·m).
     let second = built(&axle, &truth, 0.84, 0.72, [0.0, 0.0]);
     let pinion = second.pinion.expect("held");
-    near("preload with new shims, N", pinion.tightened.preload_n, 5_546.63, 2.0);
+    near("Preload with new shims", "N", pinion.tightened.preload_n, 5_546.63, 2.0);
     let placement = second.placement.expect("in mesh");
-    near("P with new shims, mm", placement.pinion_axial_mm, 0.000_18, 2e-5);
+    near("P with new shims", "mm", placement.pinion_axial_mm, 0.000_18, 2e-5);
     let torque = felt(&second);
     let alone = torque.total_nm - torque.side_bearings_nm;
-    near("rolling torque with new shims, N·m", alone, 2.814_31, 1e-3);
+    near(
+        "Rolling torque of the pinion with new shims",
+        "N·m",
+        alone,
+        2.814_31,
+        1e-3,
+    );
     //    Had the spacer shims stayed at 0.80, the pair would not have been closed at all: play 52.342 − 52.27 less what the
     //    clamp shortens the spacer by, 64 512 · 52.342/(206 000 · 390) = 0.04203 mm: 0.02997 mm. But the nut then presses on
     //    the spacer alone.
     let forgotten = built(&axle, &truth, 0.84, 0.80, [0.0, 0.0]);
     let loose = forgotten.pinion.expect("held").tightened;
-    near("play when the spacer is forgotten, mm", loose.play_mm, 0.029_97, 2e-5);
+    near(
+        "Play when the spacer shims are forgotten",
+        "mm",
+        loose.play_mm,
+        0.029_97,
+        2e-5,
+    );
 
     // 3. Lash: the wheel stands 0.04 too near. Rings one notch against each other, tooth side in: 1.5/18 = 0.08333 mm away,
     //    G = +0.04333, at the same side preload. Lash (3.2, hypoid form, at the mean radius 96.883): ΔG (tan 13.776° + tan
@@ -137,23 +166,45 @@ fn a_build_worked_through_by_hand() {
     //    The formula takes the angles of the mean point between the flanks; it is good to 6 % (see lash_slopes.rs).
     let third = built(&axle, &truth, 0.84, 0.72, [1.0, -1.0]);
     let moved = third.placement.expect("in mesh");
-    near("G after one notch, mm", moved.wheel_axial_mm, 0.043_333, 1e-6);
+    near(
+        "G after one notch of both rings",
+        "mm",
+        moved.wheel_axial_mm,
+        0.043_333,
+        1e-6,
+    );
     let sides = [&second, &third].map(|b| b.side.expect("held").preload_n);
-    near("side preload kept, N", sides[1], sides[0], 1e-6);
+    near(
+        "Side preload after equal and opposite notches, against that before",
+        "N",
+        sides[1],
+        sides[0],
+        1e-6,
+    );
     let lash = [placement, moved].map(|at| {
         let contact = solve(&pair, at, Film::default(), Route::Exact);
         contact.lash.expect("both flanks touch").mean_mm
     });
-    near("lash gained, mm", lash[1] - lash[0], 0.0773, 0.06 * 0.0773);
+    near(
+        "Lash gained by them (formula of the mean point, good to 6 %)",
+        "mm",
+        lash[1] - lash[0],
+        0.0773,
+        0.06 * 0.0773,
+    );
 
     // 4. Both rings one notch in: 0.16667 mm more squeeze, all of it preload, and G stays.
     let fourth = built(&axle, &truth, 0.84, 0.72, [2.0, 0.0]);
     let side = fourth.side.expect("held");
     near(
-        "squeeze with both rings in, mm",
+        "Squeeze with both rings one notch in",
+        "mm",
         side.squeeze_mm,
         0.20 + 2.0 * 1.5 / 18.0,
         1e-9,
     );
-    near("G with both rings in, mm", side.axial_mm, 0.043_333, 1e-6);
+    near("G with both rings one notch in", "mm", side.axial_mm, 0.043_333, 1e-6);
+    rows
 }
+
+checks![a_build_worked_through_by_hand,];

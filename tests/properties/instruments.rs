@@ -25,48 +25,171 @@ fn spread(values: &[f64]) -> (f64, f64) {
     (mean, square.sqrt())
 }
 
-/// A normal cut off at 2.5 deviations has 0.9563 of their spread: 1 − 2·2.5·φ(2.5)/(2Φ(2.5) − 1) under the root, φ and Φ of
-/// the standard normal (textbook formula of the truncated normal).
-const CUT: f64 = 0.9563;
+/// Where all errors are cut off, in standard deviations.
+const CUT_AT: f64 = 2.5;
 
+/// Share of its spread that a normal keeps when it is cut off at 2.5 deviations: √(1 − 2·2.5·φ(2.5)/(2Φ(2.5) − 1)), φ and Φ
+/// of the standard normal (textbook formula of the truncated normal).
+const CUT: f64 = 0.9546;
+
+/// φ written out and Φ by Simpson's rule.
 #[test]
-fn each_part_of_an_error_has_the_size_that_it_says() {
-    let dial = Dial {
+fn the_cut_normal_has_the_spread_of_its_formula() {
+    let phi = |x: f64| lashwright::numerics::math::exp(-0.5 * x * x) / (2.0 * std::f64::consts::PI).sqrt();
+    let steps = 1000;
+    let width = 2.0 * CUT_AT / f64::from(steps);
+    let inside: f64 = (0..steps)
+        .map(|k| {
+            let x = f64::from(k) * width - CUT_AT;
+            (phi(x) + 4.0 * phi(x + 0.5 * width) + phi(x + width)) * width / 6.0
+        })
+        .sum();
+    let share = (1.0 - 2.0 * CUT_AT * phi(CUT_AT) / inside).sqrt();
+    println!("within: {inside:.6}, spread: {share:.6}");
+    assert!((share - CUT).abs() < 5.0e-5, "{share}");
+}
+
+/// Uses of the same set-up, of ever new set-ups of the same instrument, of ever new instruments.
+const USES: [(&str, fn(u32) -> Use<'static>); 3] = [
+    ("reading", |k| using(1, 0, k)),
+    ("set-up", |k| using(1, k, 0)),
+    ("instrument", |k| using(u64::from(k), 0, 0)),
+];
+
+/// How often each is tried.
+const TRIED: u32 = 10_000;
+
+/// An instrument with its stated standard deviations: its own, of a set-up, of a reading.
+struct Stated {
+    name: &'static str,
+    truth: f64,
+    deviations: [f64; 3],
+    /// Names of the parts of its error; empty where it has none.
+    parts: [&'static str; 3],
+    reads: fn(f64, Use<'_>) -> f64,
+}
+
+/// All that show a number, without graduations.
+fn stated() -> Vec<Stated> {
+    const DIAL: Dial = Dial {
         graduation_mm: 0.0,
         ..Dial::USUAL
     };
-    let travel = 0.2;
-    let of = |values: Vec<f64>, wanted: f64, what: &str| {
-        let (_, found) = spread(&values);
-        println!("{what}: {found:.6}, wanted {wanted:.6}");
-        // The spread of a sample of 10,000 is known to 0.7 %.
-        assert!(
-            (found / wanted - 1.0).abs() < 0.03,
-            "{what}: {found} instead of {wanted}"
-        );
+    const MICROMETER: Micrometer = Micrometer {
+        graduation_mm: 0.0,
+        ..Micrometer::USUAL
     };
-    of(
-        (0..10_000)
-            .map(|k| dial.reads_mm(travel, false, using(1, 0, k)))
-            .collect(),
-        CUT * dial.reading_mm,
-        "reading",
-    );
-    of(
-        (0..10_000)
-            .map(|k| dial.reads_mm(travel, false, using(1, k, 0)))
-            .collect(),
-        CUT * dial.set_up_mm,
-        "set-up",
-    );
-    let own = (dial.own_share * travel).powi_two() + dial.set_up_mm.powi_two() + dial.reading_mm.powi_two();
-    of(
-        (0..10_000)
-            .map(|k| dial.reads_mm(travel, false, using(k, 0, 0)))
-            .collect(),
-        CUT * own.sqrt(),
-        "all",
-    );
+    const DEPTH: DepthGauge = DepthGauge {
+        graduation_mm: 0.0,
+        ..DepthGauge::USUAL
+    };
+    const WARMTH: Thermometer = Thermometer {
+        graduation_c: 0.0,
+        ..Thermometer::USUAL
+    };
+    const PRESS: PressGauge = PressGauge {
+        graduation_n: 0.0,
+        ..PressGauge::USUAL
+    };
+    const CORD: TorqueWrench = TorqueWrench {
+        graduation_nm: 0.0,
+        ..TorqueWrench::CORD
+    };
+    let (travel, force, torque) = (0.2, 20_000.0, 3.0);
+    vec![
+        Stated {
+            name: "dial",
+            truth: travel,
+            deviations: [DIAL.own_share * travel, DIAL.set_up_mm, DIAL.reading_mm],
+            parts: ["gearing", "holding", "needle"],
+            reads: |x, u| DIAL.reads_mm(x, false, u),
+        },
+        Stated {
+            name: "dial turned back",
+            truth: travel,
+            deviations: [DIAL.own_share * travel, DIAL.set_up_mm, DIAL.reading_mm],
+            parts: ["gearing", "holding", "needle"],
+            reads: |x, u| DIAL.reads_mm(x, true, u) - DIAL.hysteresis_mm,
+        },
+        Stated {
+            name: "micrometer",
+            truth: 1.0,
+            deviations: [MICROMETER.own_mm, 0.0, MICROMETER.reading_mm],
+            parts: ["zero", "", "feel"],
+            reads: |x, u| MICROMETER.reads_mm(x, u),
+        },
+        Stated {
+            name: "depth gauge",
+            truth: 80.0,
+            deviations: [DEPTH.own_mm, DEPTH.set_up_mm, DEPTH.reading_mm],
+            parts: ["arbor and block", "seating", "feel"],
+            reads: |x, u| DEPTH.reads_mm(x, u),
+        },
+        Stated {
+            name: "thermometer",
+            truth: 80.0,
+            deviations: [WARMTH.own_c, 0.0, WARMTH.reading_c],
+            parts: ["scale", "", "contact"],
+            reads: |x, u| WARMTH.reads_c(x, u),
+        },
+        Stated {
+            name: "press gauge",
+            truth: force,
+            deviations: [PRESS.own_share * force, 0.0, 0.0],
+            parts: ["scale", "", ""],
+            reads: |x, u| PRESS.reads_n(x, u),
+        },
+        Stated {
+            name: "cord and scale",
+            truth: torque,
+            // Half the permitted deviation is one standard deviation of the tool.
+            deviations: [0.5 * CORD.permitted_share * torque, 0.0, CORD.pull_share * torque],
+            parts: ["calibration", "", "pull"],
+            reads: |x, u| CORD.reads_nm(x, u).expect("within its range"),
+        },
+    ]
+}
+
+/// Of each instrument: what changes from one reading, set-up and instrument to the next has the stated spread, and the mean
+/// is the truth with what stays the same. So nothing reads high or low in the long run that does not say so.
+#[test]
+fn each_part_of_an_error_has_the_mean_and_the_spread_that_it_says() {
+    for instrument in stated() {
+        let [own, set_up, reading] = instrument.deviations;
+        for (level, (what, uses)) in USES.into_iter().enumerate() {
+            let values: Vec<f64> = (0..TRIED)
+                .map(|k| (instrument.reads)(instrument.truth, uses(k)))
+                .collect();
+            let (mean, found) = spread(&values);
+            // What does not change in this row of uses.
+            let u = uses(0);
+            let kept = [
+                (level < 2).then(|| own * u.own(instrument.parts[0])),
+                (level == 0).then(|| set_up * u.of_set_up(instrument.parts[1])),
+                (level == 1).then(|| reading * u.of_reading(instrument.parts[2])),
+            ];
+            let wanted_mean = instrument.truth + kept.into_iter().flatten().sum::<f64>();
+            let changing = match level {
+                0 => [0.0, 0.0, reading],
+                1 => [0.0, set_up, 0.0],
+                _ => [own, set_up, reading],
+            };
+            let wanted = CUT * changing.into_iter().map(Square::powi_two).sum::<f64>().sqrt();
+            let name = instrument.name;
+            println!("{name}, {what}: mean {mean:.6}, wanted {wanted_mean:.6}; spread {found:.6}, wanted {wanted:.6}");
+            // Four standard errors of a mean of 10,000, and rounding.
+            let error = 4.0 * wanted / f64::from(TRIED).sqrt() + 1.0e-12 * instrument.truth;
+            assert!(
+                (mean - wanted_mean).abs() < error,
+                "{name}, {what}: mean {mean} instead of {wanted_mean} ± {error}"
+            );
+            // The spread of a sample of 10,000 is known to 0.7 %.
+            assert!(
+                (found - wanted).abs() <= 0.028 * wanted + 1.0e-12 * instrument.truth,
+                "{name}, {what}: spread {found} instead of {wanted}"
+            );
+        }
+    }
 }
 
 trait Square {

@@ -26,11 +26,11 @@ fn journal(sealed: bool) -> (Vec<u8>, Vec<usize>) {
     let (mut writer, mut text) = Writer::begin(&Header::new("oat-barn-tractor", TEXTS, 7, "lashwright 0.1.0"));
     let mut ends = vec![text.len()];
     for (operation, answer) in entries() {
-        text.push_str(&writer.entry(&operation, &answer));
+        text.push_str(&writer.entry(&operation, &answer).expect("room"));
         ends.push(text.len());
     }
     if sealed {
-        text.push_str(&writer.seal(&json!({"total": 88.5})));
+        text.push_str(&writer.seal(&json!({"total": 88.5})).expect("room"));
         ends.push(text.len());
     }
     (text.into_bytes(), ends)
@@ -66,11 +66,11 @@ fn a_journal_goes_on_where_it_ended() {
     let mut writer = half.go_on().expect("not sealed");
     let mut text = bytes[..ends[1]].to_vec();
     for (operation, answer) in &entries()[1..] {
-        text.extend(writer.entry(operation, answer).bytes());
+        text.extend(writer.entry(operation, answer).expect("room").bytes());
     }
     assert_eq!(text, bytes, "the same lines as if it had never ended");
     let sealed = journal(true).0;
-    text.extend(writer.seal(&json!({"total": 88.5})).bytes());
+    text.extend(writer.seal(&json!({"total": 88.5})).expect("room").bytes());
     assert_eq!(text, sealed, "and the same seal");
 }
 

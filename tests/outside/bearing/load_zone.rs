@@ -3,11 +3,22 @@
 
 use lashwright::bearing::stiffness::{greatest_roller_share, load_zone};
 
-use super::check;
+use super::super::guide::{Row, Source, checks};
+
+const QUADRATURE: Source = Source::Second("quadrature with SciPy");
 
 /// S4: half the circumference loaded; three exponents.
-#[test]
-fn s4_half_the_circumference() {
+fn s4_half_the_circumference() -> Vec<Row> {
+    let mut integrals = Row::relative(
+        "S4 load zone integrals with half the circumference loaded, three exponents",
+        QUADRATURE,
+        0.0005,
+    );
+    let mut report = Row::relative(
+        "S4 thrust and greatest roller load, line and point contact",
+        Source::Published("NSK Technical Report E728g, 5.1"),
+        0.003,
+    );
     let rows = [
         (1.1, [0.2453, 0.3090, 1.2595, 4.0766]),
         (10.0 / 9.0, [0.2448, 0.3080, 1.2580, 4.0850]),
@@ -15,36 +26,41 @@ fn s4_half_the_circumference() {
     ];
     for (exponent, [radial, axial, thrust, greatest]) in rows {
         let zone = load_zone(0.5, exponent);
-        let row = |what: &str| format!("S4 t={exponent:.4} {what}");
-        check(&row("J_r"), zone.radial, radial, 0.0005);
-        check(&row("J_a"), zone.axial, axial, 0.0005);
-        check(&row("F_a/(F_r tan α)"), zone.axial / zone.radial, thrust, 0.0005);
-        check(&row("Q_max Z cos α/F_r"), 1.0 / zone.radial, greatest, 0.0005);
+        let place = |what: &str| format!("t={exponent:.4} {what}");
+        integrals.near(place("J_r"), zone.radial, radial);
+        integrals.near(place("J_a"), zone.axial, axial);
+        integrals.near(place("F_a/(F_r tan α)"), zone.axial / zone.radial, thrust);
+        integrals.near(place("Q_max Z cos α/F_r"), 1.0 / zone.radial, greatest);
     }
     let line = load_zone(0.5, 1.1);
-    check("S4 NSK line contact 1.260", line.axial / line.radial, 1.260, 0.003);
-    check("S4 NSK line contact 4.08", 1.0 / line.radial, 4.08, 0.003);
+    report.near("line contact 1.260", line.axial / line.radial, 1.260);
+    report.near("line contact 4.08", 1.0 / line.radial, 4.08);
     let point = load_zone(0.5, 1.5);
-    check("S4 NSK point contact 1.216", point.axial / point.radial, 1.216, 0.003);
-    check("S4 NSK point contact 4.37", 1.0 / point.radial, 4.37, 0.003);
+    report.near("point contact 1.216", point.axial / point.radial, 1.216);
+    report.near("point contact 4.37", 1.0 / point.radial, 4.37);
+    vec![integrals, report]
 }
 
 /// S5: discrete rollers, no clearance.
-#[test]
-fn s5_discrete_rollers() {
+fn s5_discrete_rollers() -> Vec<Row> {
+    let mut row = Row::relative(
+        "S5 greatest roller load with 17, 40 and 100 rollers, no clearance",
+        Source::Second("routine fcylrolbear of the Python package tribology 0.4.5 (DIN 26281)"),
+        0.002,
+    );
     for (rollers, want) in [(17, 4.088), (40, 4.085), (100, 4.085)] {
-        check(
-            &format!("S5 tribology 0.4.5, Z={rollers}"),
-            greatest_roller_share(rollers),
-            want,
-            0.002,
-        );
+        row.near(format_args!("Z={rollers}"), greatest_roller_share(rollers), want);
     }
+    vec![row]
 }
 
 /// S6: other zones, line contact with t = 1.1 (same as Harris's table, from memory): J_r, J_a, F_r tan α/F_a.
-#[test]
-fn s6_other_zones() {
+fn s6_other_zones() -> Vec<Row> {
+    let mut row = Row::relative(
+        "S6 load zone integrals of four other zones (as in Harris's table, from memory)",
+        QUADRATURE,
+        0.005,
+    );
     let rows = [
         (0.2, [0.1736, 0.1885, 0.9212]),
         (1.0, [0.2523, 0.4817, 0.5238]),
@@ -53,13 +69,11 @@ fn s6_other_zones() {
     ];
     for (share, [radial, axial, slope]) in rows {
         let zone = load_zone(share, 1.1);
-        check(&format!("S6 ε={share} J_r"), zone.radial, radial, 0.005);
-        check(&format!("S6 ε={share} J_a"), zone.axial, axial, 0.005);
-        check(
-            &format!("S6 ε={share} F_r tan α/F_a"),
-            zone.radial / zone.axial,
-            slope,
-            0.005,
-        );
+        row.near(format_args!("ε={share} J_r"), zone.radial, radial);
+        row.near(format_args!("ε={share} J_a"), zone.axial, axial);
+        row.near(format_args!("ε={share} F_r tan α/F_a"), zone.radial / zone.axial, slope);
     }
+    vec![row]
 }
+
+checks![s4_half_the_circumference, s5_discrete_rollers, s6_other_zones,];

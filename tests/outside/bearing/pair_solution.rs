@@ -12,8 +12,10 @@ use lashwright::bearing::stiffness::AxialApproach;
 use lashwright::bearing::{OpposedPair, SideBearings, total_torque_at_pinion};
 use lashwright::quantity::{MM_PER_INCH, NM_PER_INCH_POUND};
 
-use super::check;
+use super::super::guide::{Row, Source, checks};
 use super::parts::{LM501349, M88048, M802048};
+
+const SCIPY: Source = Source::Second("equilibrium of the springs, solved with SciPy");
 
 fn pair(structure_n_per_um: f64) -> OpposedPair {
     OpposedPair {
@@ -33,16 +35,19 @@ fn equal_pair() -> OpposedPair {
 }
 
 /// P11: equal line contacts fall slack at 2^(10/9) times the preload.
-#[test]
-fn p11_slackening_load() {
+fn p11_slackening_load() -> Vec<Row> {
+    const LAW: Source = Source::Law("two equal springs F ∝ δ^(10/9)");
+    let mut row = Row::relative("P11 equal bearings fall slack at 2.1601 times the preload", LAW, 1e-4);
+    let mut exact = Row::relative("P11 the same against 2^(10/9)", LAW, 1e-11);
     let slack = equal_pair().slackening_load_n(5000.0).expect("numbers");
-    check("P11 2^(10/9)", slack / 5000.0, 2.1601, 1e-4);
-    check("P11 exact", slack / 5000.0, 2.0_f64.powf(10.0 / 9.0), 1e-11);
+    row.near("5 kN", slack / 5000.0, 2.1601);
+    exact.near("5 kN", slack / 5000.0, 2.0_f64.powf(10.0 / 9.0));
+    vec![row, exact]
 }
 
 /// P12: load sharing of an equal pair.
-#[test]
-fn p12_load_sharing() {
+fn p12_load_sharing() -> Vec<Row> {
+    let mut row = Row::relative("P12 shares of an equal pair under five loads", SCIPY, 1e-3);
     let rows = [
         (0.25, 1.1258, 0.8758),
         (0.5, 1.2532, 0.7532),
@@ -52,14 +57,15 @@ fn p12_load_sharing() {
     ];
     for (outside, near, far) in rows {
         let shared = equal_pair().share(5000.0, 5000.0 * outside).expect("numbers");
-        check(&format!("P12 Ka={outside} near"), shared.near_n / 5000.0, near, 1e-3);
-        check(&format!("P12 Ka={outside} far"), shared.far_n / 5000.0, far, 1e-3);
+        row.near(format_args!("Ka={outside} near"), shared.near_n / 5000.0, near);
+        row.near(format_args!("Ka={outside} far"), shared.far_n / 5000.0, far);
     }
+    vec![row]
 }
 
 /// P13: unequal pair, both ways.
-#[test]
-fn p13_unequal_pair() {
+fn p13_unequal_pair() -> Vec<Row> {
+    let mut row = Row::relative("P13 load that slackens either bearing of an unequal pair", SCIPY, 0.005);
     let rigid = OpposedPair {
         structure_mm_per_n: 0.0,
         ..pair(1.0)
@@ -70,31 +76,31 @@ fn p13_unequal_pair() {
         ..rigid
     };
     // Toward M802048 the far bearing is M88048.
-    check(
-        "P13 slackens M88048",
+    row.near(
+        "slackens M88048",
         turned.slackening_load_n(5000.0).expect("numbers") / 5000.0,
         2.337,
-        0.005,
     );
-    check(
-        "P13 slackens M802048",
+    row.near(
+        "slackens M802048",
         rigid.slackening_load_n(5000.0).expect("numbers") / 5000.0,
         2.007,
-        0.005,
     );
+    vec![row]
 }
 
 /// P14, P15: stiffness of the pair, alone and with a structure; kN per 0.001 in.
-#[test]
-fn p14_p15_stiffness_of_the_pair() {
+fn p14_p15_stiffness_of_the_pair() -> Vec<Row> {
+    let mut bare = Row::relative("P14 stiffness of the pair alone at three preloads", SCIPY, 0.10);
+    let mut with_structure = Row::relative("P15 stiffness of the pair with four structures at 5 kN", SCIPY, 0.01);
     let rigid = OpposedPair {
         structure_mm_per_n: 0.0,
         ..pair(1.0)
     };
     for (force, want, per_thou) in [(3e3, 263.0, 6.7), (5e3, 277.0, 7.0), (8e3, 290.0, 7.4)] {
         let k = 1e-3 * rigid.stiffness_n_per_mm(force);
-        check(&format!("P14 {force} N"), k, want, 0.10);
-        check(&format!("P14 {force} N, kN/0.001 in"), k * 0.0254, per_thou, 0.10);
+        bare.near(format_args!("{force} N, N/µm"), k, want);
+        bare.near(format_args!("{force} N, kN/0.001 in"), k * 0.0254, per_thou);
     }
     for (structure, want, per_thou) in [
         (400.0, 164.0, 4.16),
@@ -103,41 +109,57 @@ fn p14_p15_stiffness_of_the_pair() {
         (100.0, 73.0, 1.87),
     ] {
         let k = 1e-3 * pair(structure).stiffness_n_per_mm(5e3);
-        check(&format!("P15 structure {structure}"), k, want, 0.01);
-        check(
-            &format!("P15 structure {structure}, kN/0.001 in"),
-            k * 0.0254,
-            per_thou,
-            0.01,
-        );
+        with_structure.near(format_args!("structure {structure}, N/µm"), k, want);
+        with_structure.near(format_args!("structure {structure}, kN/0.001 in"), k * 0.0254, per_thou);
     }
+    vec![bare, with_structure]
 }
 
 /// P16: torque per 0.001 in of shim at 110 N/µm, three rib coefficients.
-#[test]
-fn p16_torque_per_thousandth() {
+fn p16_torque_per_thousandth() -> Vec<Row> {
+    let by_hand = Source::Second("coefficient × arm × force, by hand");
+    let mut arms_row = Row::relative("P16 sum of both rib arms", by_hand, 0.005);
+    let mut torques = Row::relative(
+        "P16 torque for 0.001 in of shim at 110 N/µm, three coefficients",
+        by_hand,
+        0.02,
+    );
+    let mut record = Row::range(
+        "P16 the same within a factor 2 of a shop's record, 7 in·lb",
+        Source::Practice(""),
+        3.5..14.0,
+        "in·lb",
+    );
     let arms: f64 = [M88048, M802048]
         .iter()
         .map(|p| effective_rib_arm_mm(&p.bearing()))
         .sum();
-    check("P16 sum of arms", arms, 1.80, 0.005);
+    arms_row.near("mm", arms, 1.80);
     for (mu, want) in [(0.10, 4.4), (0.15, 6.7), (0.20, 8.9)] {
         let in_lb = 1e-3 * mu * arms * 110e3 * 1e-3 * MM_PER_INCH / NM_PER_INCH_POUND;
-        check(&format!("P16 µ={mu}"), in_lb, want, 0.02);
-        // Shop record (common practice): 7 in·lb for one shim.
-        assert!((3.5..14.0).contains(&in_lb), "factor 2 about the record: {in_lb}");
+        torques.near(format_args!("µ={mu}, in·lb"), in_lb, want);
+        record.found(format_args!("µ={mu}"), in_lb);
     }
+    vec![arms_row, torques, record]
 }
 
 /// P20: aluminium carrier housing of 180 mm, 60 K warmer.
-#[test]
-fn p20_aluminium_housing() {
-    check("P20", housing_outgrows_mm(23e-6, 180.0, 60.0), 0.119, 0.003);
+fn p20_aluminium_housing() -> Vec<Row> {
+    let mut row = Row::relative(
+        "P20 growth of an aluminium housing of 180 mm over steel, 60 K warmer",
+        Source::Second("length × difference of coefficients × rise, by hand"),
+        0.003,
+    );
+    row.near("mm", housing_outgrows_mm(23e-6, 180.0, 60.0), 0.119);
+    vec![row]
 }
 
 /// P21: degrees of nut per kilonewton while a sleeve yields.
-#[test]
-fn p21_nut_angle() {
+fn p21_nut_angle() -> Vec<Row> {
+    let by_hand = Source::Second("pitch over stiffness, by hand");
+    let mut pitch = Row::relative("P21 travel of a nut a degree", by_hand, 1e-4);
+    let mut given = Row::relative("P21 degrees of nut a kilonewton at three stiffnesses", by_hand, 0.003);
+    let mut springs = Row::relative("P21 the same from the springs of pair and structure", by_hand, 0.02);
     let nut = ThreadJoint {
         pitch_mm: 1.5,
         pitch_diameter_mm: 21.0,
@@ -145,44 +167,64 @@ fn p21_nut_angle() {
         friction_thread: 0.12,
         friction_face: 0.12,
     };
-    check("P21 µm a degree", 1e3 * nut.travel_mm(1.0), 4.167, 1e-4);
+    pitch.near("µm", 1e3 * nut.travel_mm(1.0), 4.167);
     for (stiffness, want) in [(72.0, 3.33), (97.0, 2.47), (131.0, 1.83)] {
-        check(
-            &format!("P21 {stiffness} N/µm"),
+        given.near(
+            format_args!("{stiffness} N/µm"),
             1.0 / stiffness / nut.travel_mm(1.0),
             want,
-            0.003,
         );
     }
     // The same from the springs themselves; P15's structure of 100 N/µm makes 73, not 72.
     for (structure, want) in [(100.0, 3.33), (150.0, 2.47), (250.0, 1.83)] {
         let degrees_per_kn = 1e3 / pair(structure).stiffness_n_per_mm(5e3) / nut.travel_mm(1.0);
-        check(&format!("P21 structure {structure}"), degrees_per_kn, want, 0.02);
+        springs.near(format_args!("structure {structure}"), degrees_per_kn, want);
     }
+    vec![pitch, given, springs]
 }
 
 /// P1: linear springs, pair of the catalogue's pinion example: the relation F0 = Ka c_B/(c_A + c_B). With the bearings
 /// made far stiffer than the structure our pair has two equal linear springs, so Ka at slackening is 2 F0.
-#[test]
-fn p1_linear_springs() {
+fn p1_linear_springs() -> Vec<Row> {
+    let mut row = Row::relative(
+        "P1 two equal linear springs fall slack at twice the preload",
+        Source::Published("SKF General Catalogue, p. 209–211"),
+        1e-5,
+    );
     let stiff = AxialApproach { coefficient: 1e-12 };
     let linear = OpposedPair {
         near: stiff,
         far: stiff,
         structure_mm_per_n: 1e-5,
     };
-    check(
-        "P1 equal linear springs",
-        linear.slackening_load_n(5000.0).expect("numbers") / 5000.0,
-        2.0,
-        1e-5,
-    );
+    row.near("5 kN", linear.slackening_load_n(5000.0).expect("numbers") / 5000.0, 2.0);
+    vec![row]
 }
 
 /// Side bearings: common practice, read on public service pages. A pack of 0.25 mm in an aluminium unit lets the
 /// carrier alone turn at 0.6 to 0.7 N m; that was taken to mean 1.8 to 3 kN and a case of 7 to 12 N/µm.
-#[test]
-fn side_bearings_of_an_aluminium_unit() {
+fn side_bearings_of_an_aluminium_unit() -> Vec<Row> {
+    let mut forces = Row::range(
+        "Side preload of an aluminium unit from 0.25 mm of packs, case 7 to 12 N/µm",
+        Source::Practice("the force was worked out from the torque"),
+        1600.0..3000.0,
+        "N",
+    );
+    let mut shared = Row::relative(
+        "The squeeze is shared by both bearings and the case",
+        Source::Law("sum of the deflections"),
+        1e-9,
+    );
+    let mut at_pinion = Row::relative(
+        "Side bearings' torque felt at the pinion",
+        Source::Law("torque over the ratio"),
+        1e-12,
+    );
+    let mut torques = Row::stated(
+        "The carrier of an aluminium unit alone turns at 0.6 to 0.7 N·m, within what both cases give",
+        Source::Practice(""),
+        "order",
+    );
     let running = lashwright::bearing::friction::Running {
         speed_rpm: 5.0,
         viscosity_mm2_s: 350.0,
@@ -195,13 +237,10 @@ fn side_bearings_of_an_aluminium_unit() {
         };
         let state = side.squeezed_by(0.25).expect("numbers");
         let torque = side.rolling_torque_nm(state.preload_n, running);
-        println!(
-            "side bearings, case {case_n_per_um} N/µm: {:.0} N, {torque:.2} N·m alone",
-            state.preload_n
-        );
-        assert!((1600.0..3000.0).contains(&state.preload_n), "{state:?}");
+        let place = format!("case {case_n_per_um} N/µm");
+        forces.found(&place, state.preload_n);
         let closing = state.tooth_side_deflection_mm + state.back_side_deflection_mm + state.case_spread_mm;
-        check("squeeze is shared by both bearings and the case", closing, 0.25, 1e-9);
+        shared.near(&place, closing, 0.25);
         let pinion = lashwright::bearing::Torque {
             head_bearing_nm: 0.9,
             tail_bearing_nm: 0.7,
@@ -209,13 +248,24 @@ fn side_bearings_of_an_aluminium_unit() {
             total_nm: 1.75,
         };
         let total = total_torque_at_pinion(&pinion, torque, 41.0 / 11.0);
-        check(
-            "total at the pinion",
-            total.total_nm,
-            1.75 + torque * 11.0 / 41.0,
-            1e-12,
-        );
+        at_pinion.near(place, total.total_nm, 1.75 + torque * 11.0 / 41.0);
         torque
     });
-    assert!(range[0] < 0.65 && 0.6 < range[1], "0.6 to 0.7 N·m lies in {range:?}");
+    torques.is(
+        format_args!("{} to {} N·m", range[0], range[1]),
+        range[0] < 0.65 && 0.6 < range[1],
+    );
+    vec![forces, shared, at_pinion, torques]
 }
+
+checks![
+    p11_slackening_load,
+    p12_load_sharing,
+    p13_unequal_pair,
+    p14_p15_stiffness_of_the_pair,
+    p16_torque_per_thousandth,
+    p20_aluminium_housing,
+    p21_nut_angle,
+    p1_linear_springs,
+    side_bearings_of_an_aluminium_unit,
+];

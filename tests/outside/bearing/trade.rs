@@ -1,12 +1,17 @@
 //! What the trade knows of spacers, sleeves and windows: common practice, no source, unless one is named.
 
+use std::ops::Bound;
+
 use lashwright::bearing::friction::{self, Running};
 use lashwright::bearing::{SeatGap, Seating, SpacerMemory, Support, Tightened};
 use lashwright::job::preload::{Request, Window, preload};
 use lashwright::quantity::{MM_PER_INCH, NM_PER_FOOT_POUND, inch_pounds};
 
-use super::check;
+use super::super::guide::{Row, Source, checks};
 use super::parts::{M88048, M802048};
+
+const TRADE: Source = Source::Practice("");
+const SPRINGS: Source = Source::Law("springs in series");
 
 const NEW: SpacerMemory = SpacerMemory {
     plastic_shortening_mm: 0.0,
@@ -74,8 +79,18 @@ fn tightened(support: &Support, torque_nm: f64) -> Tightened {
 }
 
 /// The sample, computed a second time from the definitions alone (Python, `scipy.optimize.brentq`).
-#[test]
-fn sample_against_an_independent_computation() {
+fn sample_against_an_independent_computation() -> Vec<Row> {
+    let python = Source::Second("definitions of the file format, with SciPy's brentq");
+    let mut nut = Row::relative(
+        "Sample support, two spacers: clamp, spacer force, loaded length",
+        python,
+        1e-9,
+    );
+    let mut pair = Row::relative(
+        "Sample support, two spacers: preload, deflections, pinion shift, rolling and breakaway torque",
+        python,
+        1e-8,
+    );
     let running = sample().running(20.0, 20.0);
     for (length, spacer, bearings, loaded, deflection, shift, rolling, breakaway) in [
         (
@@ -101,54 +116,72 @@ fn sample_against_an_independent_computation() {
     ] {
         let support = sample().with_spacer_length_mm(length);
         let state = tightened(&support, 217.0);
-        let row = |what: &str| format!("sample, spacer {length}: {what}");
-        check(&row("F_c"), state.clamp_n, 64_321.928_003_407_97, 1e-9);
-        check(&row("F_s"), state.spacer_n, spacer, 1e-9);
-        check(&row("F_p"), state.preload_n, bearings, 1e-8);
-        check(&row("L"), state.spacer_loaded_length_mm, loaded, 1e-9);
-        check(&row("δ_h, µm"), 1e3 * state.head_deflection_mm, deflection, 1e-8);
-        check(&row("δ_t, µm"), 1e3 * state.tail_deflection_mm, deflection, 1e-8);
-        check(&row("P, µm"), 1e3 * state.pinion_shift_mm, shift, 1e-8);
-        check(
-            &row("rolling"),
+        let place = |what: &str| format!("spacer {length}: {what}");
+        nut.near(place("F_c"), state.clamp_n, 64_321.928_003_407_97);
+        nut.near(place("F_s"), state.spacer_n, spacer);
+        pair.near(place("F_p"), state.preload_n, bearings);
+        nut.near(place("L"), state.spacer_loaded_length_mm, loaded);
+        pair.near(place("δ_h, µm"), 1e3 * state.head_deflection_mm, deflection);
+        pair.near(place("δ_t, µm"), 1e3 * state.tail_deflection_mm, deflection);
+        pair.near(place("P, µm"), 1e3 * state.pinion_shift_mm, shift);
+        pair.near(
+            place("rolling"),
             support.rolling_torque(state.preload_n, running).total_nm,
             rolling,
-            1e-8,
         );
-        check(
-            &row("breakaway"),
+        pair.near(
+            place("breakaway"),
             support.breakaway_torque(state.preload_n).total_nm,
             breakaway,
-            1e-8,
         );
     }
+    vec![nut, pair]
 }
 
 /// The sample with a spacer of 44.957 mm: 8 kN, 2.6 kN for 0.001 in, and the pinion 0.038 mm too deep without
 /// preload.
-#[test]
-fn sample_as_the_shop_sees_it() {
+fn sample_as_the_shop_sees_it() -> Vec<Row> {
+    let mut force = Row::relative("Sample support, spacer 44.957 mm: preload 8 kN", TRADE, 0.01);
+    let mut shift = Row::relative("Sample support: pinion 0.038 mm too deep without preload", TRADE, 0.02);
+    let mut shim = Row::relative("Sample support: 2.6 kN for 0.001 in of spacer", TRADE, 0.05);
+    let mut friction = Row::range(
+        "Preload that a tenth more nut friction costs with a solid spacer, about 4 %",
+        TRADE,
+        0.01..0.06,
+        "",
+    );
     let support = sample().with_spacer_length_mm(44.957);
     let state = tightened(&support, 217.0);
-    check("8 kN", state.preload_n, 8000.0, 0.01);
-    check("0.038 mm too deep unpreloaded", state.pinion_shift_mm, 0.038, 0.02);
+    force.near("N", state.preload_n, 8000.0);
+    shift.near("mm", state.pinion_shift_mm, 0.038);
     let thicker = tightened(&sample().with_spacer_length_mm(44.957 + 1e-3 * MM_PER_INCH), 217.0);
-    check("kN for 0.001 in", state.preload_n - thicker.preload_n, 2600.0, 0.05);
+    shim.near("N", state.preload_n - thicker.preload_n, 2600.0);
     // A tenth more nut friction costs 4 % of the preload.
     let mut dry = support.clone();
     dry.nut = dry.nut.with_friction_times(1.1);
     let lost = 1.0 - tightened(&dry, 217.0).preload_n / state.preload_n;
-    println!(
-        "10 % more nut friction costs {:.1} % preload with a solid spacer",
-        100.0 * lost
-    );
-    assert!((0.01..0.06).contains(&lost), "about 4 %: {lost}");
+    friction.found("217 N·m", lost);
+    vec![force, shift, shim, friction]
 }
 
 /// At the middle of its window each support feels 16 to 35 in·lb with new bearings and 5 to 15 with run-in ones; on the
 /// medium one 0.001 in of shim changes the feel by 4 to 9 in·lb, new or run in; and its nut takes 160 lb·ft.
-#[test]
-fn embedded_supports_feel_right() {
+fn embedded_supports_feel_right() -> Vec<Row> {
+    let mut middle_row = Row::relative(
+        "Rolling torque of the shipped supports at the middle of their window",
+        TRADE,
+        0.05,
+    );
+    let mut new_row = Row::range("Rolling torque with new bearings", TRADE, 16.0..=35.0, "in·lb");
+    let mut run_in_row = Row::range("Rolling torque with run-in bearings", TRADE, 5.0..=15.0, "in·lb");
+    let mut starts = Row::stated("It starts harder than it turns", TRADE, "order");
+    let mut nut = Row::relative("The medium axle's nut takes 160 lb·ft", TRADE, 0.001);
+    let mut slopes = Row::range(
+        "The medium axle's torque for 0.001 in of shim, new and run in",
+        TRADE,
+        4.0..=9.0,
+        "in·lb",
+    );
     for name in [
         "light-axle-sleeve",
         "medium-axle-solid",
@@ -165,19 +198,15 @@ fn embedded_supports_feel_right() {
             1e-3 * case.state.preload_n,
             inch_pounds(case.breakaway.total_nm)
         );
-        check(&format!("{name} stands at the middle of its window"), new, middle, 0.05);
-        assert!((16.0..=35.0).contains(&new), "{name} new: {new}");
-        assert!((5.0..=15.0).contains(&run_in), "{name} run in: {run_in}");
-        assert!(
-            case.breakaway.total_nm > case.rolling.total_nm,
-            "{name} starts harder than it turns"
-        );
+        middle_row.near(format_args!("{name}, in·lb"), new, middle);
+        new_row.found(name, new);
+        run_in_row.found(name, run_in);
+        starts.is(name, case.breakaway.total_nm > case.rolling.total_nm);
         if name == "medium-axle-solid" {
-            check(
-                "its nut, lb·ft",
+            nut.near(
+                format_args!("{name}, lb·ft"),
                 case.conditions.nut_torque_nm / NM_PER_FOOT_POUND,
                 160.0,
-                0.001,
             );
             let half = 0.5e-3 * MM_PER_INCH;
             for factor in [2.0, 1.0] {
@@ -188,17 +217,28 @@ fn embedded_supports_feel_right() {
                     inch_pounds(support.rolling_torque(state.preload_n, case.running).total_nm)
                 };
                 let slope = feel(case.conditions.spacer_mm - half) - feel(case.conditions.spacer_mm + half);
-                println!("{name}, friction factor {factor}: {slope:.2} in·lb for 0.001 in");
-                assert!((4.0..=9.0).contains(&slope), "factor {factor}: {slope}");
+                slopes.found(format_args!("{name}, friction factor {factor}"), slope);
             }
         }
     }
+    vec![middle_row, new_row, run_in_row, starts, nut, slopes]
 }
 
 /// Windows read on public service pages (makes left out): the force that the model needs for 20 to 30 in·lb on a pair of
 /// real parts was worked out as 10 to 17 kN for seated bearings.
-#[test]
-fn force_behind_the_torque() {
+fn force_behind_the_torque() -> Vec<Row> {
+    let mut low = Row::range(
+        "Torque of a real pair at 10 kN, about 2.3 N·m (20 in·lb)",
+        TRADE,
+        2.0..2.6,
+        "N·m",
+    );
+    let mut high = Row::range(
+        "Torque of a real pair at 17 kN, about 3.4 N·m (30 in·lb)",
+        TRADE,
+        3.2..3.9,
+        "N·m",
+    );
     let running = Running {
         speed_rpm: 20.0,
         viscosity_mm2_s: 350.0,
@@ -210,102 +250,111 @@ fn force_behind_the_torque() {
             .sum();
         bearings + 0.225
     };
-    println!("10 kN feels {:.2} N·m, 17 kN {:.2} N·m", feel(10e3), feel(17e3));
-    assert!((2.0..2.6).contains(&feel(10e3)), "2.3 N·m at 10 kN: {}", feel(10e3));
-    assert!((3.2..3.9).contains(&feel(17e3)), "3.4 N·m at 17 kN: {}", feel(17e3));
+    low.found("M88048 with M802048", feel(10e3));
+    high.found("M88048 with M802048", feel(17e3));
+    vec![low, high]
 }
 
 /// Why shops like solid spacers: nut off, nut on at the same torque, same preload within 0.1 %.
-#[test]
-fn a_solid_spacer_survives_a_retorque() {
+fn a_solid_spacer_survives_a_retorque() -> Vec<Row> {
+    let mut loose = Row::stated(
+        "With the nut off there is play, no clamp, no preload",
+        TRADE,
+        "as stated",
+    );
+    let mut again_row = Row::relative(
+        "A solid spacer's preload after the nut was off and on at the same torque",
+        TRADE,
+        1e-3,
+    );
     for name in ["medium-axle-solid", "cartridge-solid", "heavy-axle-solid"] {
         let case = preload(&request(name)).expect("embedded");
         let first = case.state;
         let off = case.support.turned_on(&first, -720.0).expect("numbers");
-        assert!(
+        loose.is(
+            format_args!("{name}: {off:?}"),
             off.clamp_n == 0.0 && off.preload_n == 0.0 && off.play_mm > 1.0,
-            "{name} is loose: {off:?}"
         );
         let again = case
             .support
             .tightened_to(case.conditions.nut_torque_nm, off.memory)
             .expect("numbers");
-        check(&format!("{name} retorqued"), again.preload_n, first.preload_n, 1e-3);
+        again_row.near(format_args!("{name}, N"), again.preload_n, first.preload_n);
     }
+    vec![loose, again_row]
 }
 
 /// What a sleeve remembers.
-#[test]
-fn a_sleeve_remembers_its_crush() {
+fn a_sleeve_remembers_its_crush() -> Vec<Row> {
+    let mut remembers = Row::stated(
+        "A sleeve backed off stays short and has lost clamp and preload; at 80 % of its torque it preloads where a new \
+         one leaves play; with less friction it is crushed on, by more than a whole preload",
+        TRADE,
+        "order",
+    );
+    let mut springs_back = Row::relative("A sleeve springs back by force times compliance", SPRINGS, 1e-9);
+    let mut same = Row::relative("At the same torque and friction it preloads as before", TRADE, 1e-6);
     let case = preload(&request("light-axle-sleeve")).expect("embedded");
     let (support, torque) = (&case.support, case.conditions.nut_torque_nm);
     let first = case.state;
     // Backed off it springs back by its elastic part only and stays short.
     let off = support.turned_on(&first, -720.0).expect("numbers");
-    assert_eq!(off.memory, first.memory, "the crush stays");
-    assert!(off.clamp_n == 0.0 && off.play_mm > 1.0, "no clamp, no preload: {off:?}");
-    let sprung_back = support.spacer.relaxed_length_mm(off.memory) - first.spacer_loaded_length_mm;
-    check(
-        "springback",
-        sprung_back,
-        first.spacer_n * support.spacer.compliance_mm_per_n(),
-        1e-9,
+    remembers.is("the crush stays", off.memory == first.memory);
+    remembers.is(
+        format_args!("no clamp, no preload: {off:?}"),
+        off.clamp_n == 0.0 && off.play_mm > 1.0,
     );
-    assert!(
+    let sprung_back = support.spacer.relaxed_length_mm(off.memory) - first.spacer_loaded_length_mm;
+    springs_back.near("mm", sprung_back, first.spacer_n * support.spacer.compliance_mm_per_n());
+    remembers.is(
+        "still short",
         support.spacer.relaxed_length_mm(off.memory) < support.spacer.free_length_mm - 0.8,
-        "still short"
     );
     // The same torque with the very same friction ends where it was, up the elastic line.
     let again = support.tightened_to(torque, off.memory).expect("numbers");
-    check("same torque, same friction", again.preload_n, first.preload_n, 1e-6);
+    same.near("N", again.preload_n, first.preload_n);
     // Below the first torque it is no sleeve any more but a stiff, short spacer: it preloads where a new one would hold
     // the bearings apart.
     let low = 0.8 * torque;
     let old = support.tightened_to(low, off.memory).expect("numbers");
     let fresh = tightened(support, low);
-    println!(
-        "at 80 % torque: old sleeve {:.2} kN, new sleeve {:.3} mm end play",
-        1e-3 * old.preload_n,
-        fresh.play_mm
-    );
-    assert!(
+    remembers.is(
+        format_args!("old sleeve at 80 %: {old:?}"),
         old.preload_n > 0.7 * first.preload_n && old.preload_n < first.preload_n,
-        "{old:?}"
     );
-    assert!(fresh.preload_n == 0.0 && fresh.play_mm > 0.3, "{fresh:?}");
-    assert_eq!(old.memory, first.memory, "below the first crush nothing is crushed");
+    remembers.is(
+        format_args!("new sleeve at 80 %: {fresh:?}"),
+        fresh.preload_n == 0.0 && fresh.play_mm > 0.3,
+    );
+    remembers.is("below the first crush nothing is crushed", old.memory == first.memory);
     // A tenth less friction at the same torque crushes on: preload far above, and nothing brings the length back.
     let mut oiled = support.clone();
     oiled.nut = oiled.nut.with_friction_times(0.9);
     let over = oiled.tightened_to(torque, off.memory).expect("numbers");
-    println!(
-        "10 % less nut friction: {:.2} kN instead of {:.2}",
-        1e-3 * over.preload_n,
-        1e-3 * first.preload_n
-    );
-    assert!(
+    remembers.is(
+        format_args!("10 % less friction, more than the whole preload: {over:?}"),
         over.preload_n > first.preload_n + 5000.0,
-        "more than the whole preload: {over:?}"
     );
-    assert!(
+    remembers.is(
+        "crushed further",
         over.memory.plastic_shortening_mm > first.memory.plastic_shortening_mm,
-        "crushed further"
     );
+    vec![remembers, springs_back, same]
 }
 
 /// Overshoot: turning back to the right preload costs the clamp, which is why the sleeve must be replaced.
-#[test]
-fn backing_off_a_sleeve_loses_the_clamp() {
+fn backing_off_a_sleeve_loses_the_clamp() -> Vec<Row> {
+    let mut same = Row::relative(
+        "Turned 12° too far and back, a sleeve has the same preload",
+        SPRINGS,
+        1e-6,
+    );
+    let mut clamp = Row::range("Clamp that is then left, of the first", TRADE, ..0.4, "");
     let case = preload(&request("light-axle-sleeve")).expect("embedded");
     let support = &case.support;
     let over = support.turned_on(&case.state, 12.0).expect("numbers");
     let back = support.turned_on(&over, -12.0).expect("numbers");
-    check(
-        "same nut angle, same preload",
-        back.preload_n,
-        case.state.preload_n,
-        1e-6,
-    );
+    same.near("same nut angle, N", back.preload_n, case.state.preload_n);
     println!(
         "12° too far and back: clamp {:.1} kN instead of {:.1}, nut torque {:.0} N·m instead of {:.0}",
         1e-3 * back.clamp_n,
@@ -313,16 +362,20 @@ fn backing_off_a_sleeve_loses_the_clamp() {
         support.nut_torque_nm(&back),
         support.nut_torque_nm(&case.state)
     );
-    assert!(back.clamp_n < 0.4 * case.state.clamp_n, "{back:?}");
+    clamp.found("light-axle-sleeve", back.clamp_n / case.state.clamp_n);
+    vec![same, clamp]
 }
 
 /// A sleeve is set by nut angle: near the target a degree is about half a kilonewton, and 1 to 2 in·lb.
-#[test]
-fn a_degree_of_nut_on_a_sleeve() {
+fn a_degree_of_nut_on_a_sleeve() -> Vec<Row> {
+    let mut force = Row::relative("A degree of nut on a sleeve near its target is 0.46 kN", TRADE, 0.15);
+    let mut new_row = Row::range("A degree of nut with new bearings", TRADE, 1.0..2.5, "in·lb");
+    let mut run_in_row = Row::range("A degree of nut with run-in bearings", TRADE, 0.5..1.5, "in·lb");
+    let mut by_torque_row = Row::relative("Tightened to the torque of that angle, the same preload", SPRINGS, 1e-6);
     let case = preload(&request("light-axle-sleeve")).expect("embedded");
     let next = case.support.turned_on(&case.state, 1.0).expect("numbers");
     let kilonewtons = 1e-3 * (next.preload_n - case.state.preload_n);
-    check("kN a degree", kilonewtons, 0.46, 0.15);
+    force.near("kN", kilonewtons, 0.46);
     let feel = |factor: f64, state: &Tightened| {
         inch_pounds(
             case.support
@@ -335,46 +388,47 @@ fn a_degree_of_nut_on_a_sleeve() {
         feel(2.0, &next) - feel(2.0, &case.state),
         feel(1.0, &next) - feel(1.0, &case.state),
     );
-    println!("a degree: {new:.2} in·lb new, {run_in:.2} run in");
-    assert!(
-        (1.0..2.5).contains(&new) && (0.5..1.5).contains(&run_in),
-        "{new}, {run_in}"
-    );
+    new_row.found("light-axle-sleeve", new);
+    run_in_row.found("light-axle-sleeve", run_in);
     // Turning goes on where tightening stopped: the torque follows.
     let by_torque = tightened(&case.support, case.support.nut_torque_nm(&next));
-    check("angle and torque agree", by_torque.preload_n, next.preload_n, 1e-6);
+    by_torque_row.near("N", by_torque.preload_n, next.preload_n);
+    vec![force, new_row, run_in_row, by_torque_row]
 }
 
 /// A shim under the head cup closes the pair; the same shim added to the spacer opens it again.
-#[test]
-fn a_cup_shim_changes_the_preload() {
+fn a_cup_shim_changes_the_preload() -> Vec<Row> {
+    let mut whole = Row::range(
+        "0.003 in under the cup adds about a whole preload",
+        TRADE,
+        (Bound::Excluded(0.9), Bound::Unbounded),
+        "of it",
+    );
+    let mut matched_row = Row::relative("Matched at the spacer, the preload is as before", TRADE, 0.01);
     let case = preload(&request("medium-axle-solid")).expect("embedded");
     let torque = case.conditions.nut_torque_nm;
     let shim = 3e-3 * MM_PER_INCH;
     let shimmed = case.support.with_cup_shim_mm(shim);
     let raised = tightened(&shimmed, torque).preload_n - case.state.preload_n;
-    println!(
-        "0.003 in under the cup: {:+.2} kN on {:.2}",
-        1e-3 * raised,
-        1e-3 * case.state.preload_n
-    );
-    assert!(
-        raised > 0.9 * case.state.preload_n,
-        "0.003 in is a whole preload: {raised}"
-    );
+    whole.found("medium-axle-solid", raised / case.state.preload_n);
     let matched = shimmed.with_spacer_length_mm(case.conditions.spacer_mm + shim);
-    check(
-        "matched at the spacer",
-        tightened(&matched, torque).preload_n,
-        case.state.preload_n,
-        0.01,
-    );
+    matched_row.near("N", tightened(&matched, torque).preload_n, case.state.preload_n);
+    vec![whole, matched_row]
 }
 
 /// A head cone that stands off the pinion head: a trial build under 27 N m leaves the gap, the final nut closes it, so
 /// depth jumps and preload does not.
-#[test]
-fn a_cone_gap_is_closed_by_the_final_nut() {
+fn a_cone_gap_is_closed_by_the_final_nut() -> Vec<Row> {
+    let mut trial_row = Row::relative(
+        "A head cone 0.05 mm off stands as much too deep under a trial nut of 27 N·m",
+        TRADE,
+        1e-12,
+    );
+    let mut closed = Row::stated(
+        "The final nut closes a cone's gap, and the preload does not notice",
+        TRADE,
+        "equal",
+    );
     let case = preload(&request("medium-axle-solid")).expect("embedded");
     let torque = case.conditions.nut_torque_nm;
     let gap = SeatGap {
@@ -386,18 +440,34 @@ fn a_cone_gap_is_closed_by_the_final_nut() {
         ..Seating::default()
     };
     let (_, trial) = case.support.tightened_with_gaps(27.0, NEW, &seating).expect("numbers");
-    check("too deep in the trial", trial.too_deep_mm(), 0.05, 1e-12);
+    trial_row.near("mm", trial.too_deep_mm(), 0.05);
     let (final_state, home) = case
         .support
         .tightened_with_gaps(torque, NEW, &seating)
         .expect("numbers");
-    assert!(home.too_deep_mm() == 0.0, "closed: {home:?}");
-    assert_eq!(final_state, case.state, "the spacer does not notice");
+    closed.is(format_args!("{home:?}"), home.too_deep_mm() == 0.0);
+    closed.is(format_args!("{final_state:?}"), final_state == case.state);
+    vec![trial_row, closed]
 }
 
 /// A head cup that was pressed short: more preload and a deeper pinion together, and both go when it seats in service.
-#[test]
-fn a_cup_gap_raises_preload_until_it_seats() {
+fn a_cup_gap_raises_preload_until_it_seats() -> Vec<Row> {
+    let mut deep = Row::relative(
+        "A tight head cup 0.03 mm short leaves the pinion as much too deep",
+        TRADE,
+        1e-12,
+    );
+    let mut friction = Row::relative(
+        "An easier cup is driven on until the preload is what its fit withstands, 7 kN",
+        TRADE,
+        1e-6,
+    );
+    let mut seats = Row::stated(
+        "A tight cup raises the preload by over 3 kN until it settles in service; an easier one goes part of the way, a \
+         loose one home",
+        TRADE,
+        "order",
+    );
     let case = preload(&request("medium-axle-solid")).expect("embedded");
     let torque = case.conditions.nut_torque_nm;
     let seating = |gap_mm: f64, holding_n: f64| Seating {
@@ -409,42 +479,61 @@ fn a_cup_gap_raises_preload_until_it_seats() {
         .support
         .tightened_with_gaps(torque, NEW, &seating(0.03, 20_000.0))
         .expect("numbers");
-    println!(
-        "cup 0.03 mm short: preload {:.2} kN instead of {:.2}",
-        1e-3 * tight.preload_n,
-        1e-3 * case.state.preload_n
+    seats.is(
+        format_args!("tight: {tight:?}"),
+        tight.preload_n > case.state.preload_n + 3000.0,
     );
-    assert!(tight.preload_n > case.state.preload_n + 3000.0, "{tight:?}");
-    check("and too deep", left.too_deep_mm(), 0.03, 1e-12);
+    deep.near("mm", left.too_deep_mm(), 0.03);
     let (settled, _) = case
         .support
         .tightened_with_gaps(torque, NEW, &left.settled())
         .expect("numbers");
-    assert_eq!(settled, case.state, "after service both are gone");
+    seats.is("after service both are gone", settled == case.state);
     // An easier one is driven on until the preload is no more than its fit withstands.
     let (driven, part) = case
         .support
         .tightened_with_gaps(torque, NEW, &seating(0.03, 7_000.0))
         .expect("numbers");
-    check("stops at its friction", driven.preload_n, 7_000.0, 1e-6);
-    assert!(
+    friction.near("N", driven.preload_n, 7_000.0);
+    seats.is(
+        format_args!("part of the way: {part:?}"),
         part.head_cup.gap_mm > 0.0 && part.head_cup.gap_mm < 0.03,
-        "part of the way: {part:?}"
     );
     // A loose one goes home.
     let (home, none) = case
         .support
         .tightened_with_gaps(torque, NEW, &seating(0.03, 500.0))
         .expect("numbers");
-    assert!(none.head_cup.gap_mm == 0.0, "{none:?}");
-    assert_eq!(home, case.state, "home");
+    seats.is(format_args!("loose: {none:?}"), none.head_cup.gap_mm == 0.0);
+    seats.is("home", home == case.state);
+    vec![deep, friction, seats]
 }
 
 /// The embedded supports differ.
-#[test]
-fn embedded_supports_cover_both_kinds() {
-    assert!(embedded("light-axle-sleeve").has_sleeve(), "light: sleeve");
+fn embedded_supports_cover_both_kinds() -> Vec<Row> {
+    let mut row = Row::stated(
+        "The light axle has a sleeve, the others a solid spacer",
+        TRADE,
+        "as stated",
+    );
+    row.is("light-axle-sleeve", embedded("light-axle-sleeve").has_sleeve());
     for name in ["medium-axle-solid", "cartridge-solid", "heavy-axle-solid"] {
-        assert!(!embedded(name).has_sleeve(), "{name}: solid");
+        row.is(name, !embedded(name).has_sleeve());
     }
+    vec![row]
 }
+
+checks![
+    sample_against_an_independent_computation,
+    sample_as_the_shop_sees_it,
+    embedded_supports_feel_right,
+    force_behind_the_torque,
+    a_solid_spacer_survives_a_retorque,
+    a_sleeve_remembers_its_crush,
+    backing_off_a_sleeve_loses_the_clamp,
+    a_degree_of_nut_on_a_sleeve,
+    a_cup_shim_changes_the_preload,
+    a_cone_gap_is_closed_by_the_final_nut,
+    a_cup_gap_raises_preload_until_it_seats,
+    embedded_supports_cover_both_kinds,
+];

@@ -1,0 +1,196 @@
+//! What an attempt is worth, and where each lost point went.
+//!
+//! ```text
+//! Attempt ─┬─ handed   what was handed over: true numbers, approval prints, best depth
+//!          ├─ verdict  parts condemned against parts that cannot be set right
+//!          └─ result 50, process 25, understanding 15, economy 10 ── marks ──> Score, Loss
+//! ```
+//! - `result`: the truth against the card's bands, flat inside. What a reading said does not matter here.
+//! - `process`: a final verification that is not stale, the sheet, and how the parts were put together.
+//! - `understanding`: predictions by a quadratic rule against "nothing known".
+//! - `economy`: tear-downs and parts beyond par and one more.
+//!
+//! An unsafe act, an incurable fault that was not reported and a sound part condemned cap the total. How the points inside
+//! of a part are shared out is judgement; no source gives it. Sizes of bands stand in the scenario.
+//!
+//! Nothing is lost without a sentence: 100 − total is the sum of all losses.
+
+mod best_depth;
+mod economy;
+mod handed;
+mod marks;
+mod process;
+mod result;
+mod sheet;
+mod understanding;
+mod verdict;
+
+pub use best_depth::{approval, best_depth_mm};
+pub use sheet::PLATE_TOLERANCE_MM;
+
+use super::attempt::Attempt;
+use super::par::Par;
+use crate::quantity::number;
+use handed::Handed;
+use marks::tally;
+use verdict::Verdict;
+
+/// The most that is left after an unsafe act, a missed fault or a false alarm.
+pub const CAP: f64 = 60.0;
+
+/// A score, in points. The total is the sum of the four parts unless it is capped.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Score {
+    /// 0 to 100.
+    pub total: f64,
+    /// 0 to its weight, usually 50.
+    pub outcome: f64,
+    /// 0 to its weight, usually 25.
+    pub process: f64,
+    /// 0 to its weight, usually 10.
+    pub economy: f64,
+    /// 0 to its weight, usually 15.
+    pub understanding: f64,
+    /// Where the rest of 100 points went.
+    pub losses: Vec<Loss>,
+}
+
+/// What points belong to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum ScorePart {
+    /// How near the axle came to what the card wants.
+    Outcome,
+    /// How it was checked, written down and put together.
+    Process,
+    /// What was foreseen.
+    Understanding,
+    /// What it took.
+    Economy,
+    /// What a cap on the total takes from the sum of the parts.
+    Cap,
+}
+
+impl ScorePart {
+    /// Its name in documents.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Outcome => "outcome",
+            Self::Process => "process",
+            Self::Understanding => "understanding",
+            Self::Economy => "economy",
+            Self::Cap => "cap",
+        }
+    }
+}
+
+/// Points lost, and why.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Loss {
+    /// Of which part.
+    pub part: ScorePart,
+    /// How many; 0 where a cap took nothing more.
+    pub points: f64,
+    /// Number of the operation that it comes from, where there is one.
+    pub operation: Option<u32>,
+    /// In a sentence with the numbers, and the way to do it better.
+    pub why: String,
+}
+
+/// The score of an attempt against its par. Pure: the same attempt gives the same bits. An attempt that is not finished has
+/// no points, so that a score tells nothing of a truth that is still hidden.
+pub fn score(attempt: &Attempt, par: &Par) -> Score {
+    if !attempt.is_finished() {
+        return unfinished(attempt);
+    }
+    let weights = attempt.exercise().scenario().weights;
+    let handed = Handed::of(attempt);
+    let verdict = Verdict::of(attempt);
+    let mut losses = Vec::new();
+    let mut part = |part, full, marks: &[marks::Mark]| tally(part, full, marks, &mut losses);
+    let outcome = part(ScorePart::Outcome, weights.outcome, &result::marks(&handed, &verdict));
+    let process = part(ScorePart::Process, weights.process, &process::marks(&handed, &verdict));
+    let understanding = part(
+        ScorePart::Understanding,
+        weights.understanding,
+        &understanding::marks(attempt),
+    );
+    let reached = if weights.outcome > 0.0 {
+        outcome / weights.outcome
+    } else {
+        1.0
+    };
+    let economy = part(
+        ScorePart::Economy,
+        weights.economy,
+        &economy::marks(&handed, &verdict, par, reached),
+    );
+    let sum = outcome + process + understanding + economy;
+    let causes = cap_causes(attempt, &verdict);
+    let total = if causes.is_empty() || sum < CAP { sum } else { CAP };
+    let mut taken = sum - total;
+    for (operation, cause) in causes {
+        losses.push(Loss {
+            part: ScorePart::Cap,
+            points: taken,
+            operation: Some(operation),
+            why: format!(
+                "{cause} No more than {} of 100 points are left; without it there were {}.",
+                number(CAP, 0),
+                number(sum, 1)
+            ),
+        });
+        taken = 0.0;
+    }
+    Score {
+        total,
+        outcome,
+        process,
+        economy,
+        understanding,
+        losses,
+    }
+}
+
+/// What caps a total: the operation and a sentence.
+fn cap_causes(attempt: &Attempt, verdict: &Verdict) -> Vec<(u32, String)> {
+    let unsafe_acts = attempt.bench().ledger().unsafe_acts.iter().take(1);
+    unsafe_acts
+        .map(|(operation, caution)| {
+            let sentence = format!(
+                "Operation {operation} was done without its precaution. {}",
+                caution.text()
+            );
+            (*operation, sentence)
+        })
+        .chain(verdict.missed())
+        .chain(verdict.false_alarms())
+        .collect()
+}
+
+/// No points yet.
+fn unfinished(attempt: &Attempt) -> Score {
+    let done = attempt.bench().operations();
+    let weights = attempt.exercise().scenario().weights;
+    let parts = [
+        (ScorePart::Outcome, weights.outcome),
+        (ScorePart::Process, weights.process),
+        (ScorePart::Understanding, weights.understanding),
+        (ScorePart::Economy, weights.economy),
+    ];
+    Score {
+        total: 0.0,
+        outcome: 0.0,
+        process: 0.0,
+        economy: 0.0,
+        understanding: 0.0,
+        losses: parts
+            .into_iter()
+            .map(|(part, points)| Loss {
+                part,
+                points,
+                operation: None,
+                why: format!("The axle was not handed over in {done} operations: finish, and it is judged."),
+            })
+            .collect(),
+    }
+}

@@ -1,0 +1,352 @@
+//! Process: a final verification that still holds, the sheet, and how the parts were put together.
+
+use super::handed::Handed;
+use super::marks::{Mark, count};
+use super::result::{nut_share, nut_words};
+use super::sheet;
+use super::verdict::Verdict;
+use crate::axle::{Caps, SideSetting};
+use crate::bench::instrument::{Dial, WrenchKind};
+use crate::bench::{Instrument, Measurand, Record};
+use crate::exercise::counted::Counted;
+use crate::exercise::history::Deed;
+use crate::quantity::number;
+
+/// Turns of the pinion before a torque is believed.
+const TURNS: f64 = 10.0;
+/// Places around the wheel at which lash is read.
+const PLACES: usize = 3;
+/// Largest share of a window that six deviations of an instrument may take (AIAG, Measurement Systems Analysis: over 30 %
+/// an instrument is not acceptable; from memory).
+const ACCEPTABLE_SHARE: f64 = 0.30;
+/// How far a note of lash may lie from what was read, mm.
+const LASH_NOTE_MM: f64 = 0.02;
+/// How far a note of torque may lie from what was read, as a share.
+const TORQUE_NOTE_SHARE: f64 = 0.10;
+
+/// Weights of the three checks and of their notes: the verification is what the part is for.
+const CHECK: f64 = 4.0;
+const NOTE: f64 = 2.0;
+/// Weight of safety.
+const SAFETY: f64 = 2.0;
+/// Weight of each way of putting something together.
+const WAY: f64 = 1.0;
+
+pub(super) fn marks(handed: &Handed<'_>, verdict: &Verdict) -> Vec<Mark> {
+    let mut marks = Vec::new();
+    if verdict.is_rightful_stop() {
+        let [numbers, prints] = verdict.evidence();
+        let told = verdict.reported();
+        marks.push(Mark::reached(6.0, numbers, told, || {
+            "The gears were condemned before their 2 numbers had been compared: read what is etched first.".to_owned()
+        }));
+        marks.push(Mark::reached(6.0, prints, told, || {
+            "The verdict does not stand on 2 prints at different depths: bracket before a part is blamed.".to_owned()
+        }));
+        marks.extend([safety(handed), reuse(handed)]);
+        return marks;
+    }
+    if sheet::is_asked(handed.attempt) {
+        let mut marks = sheet::ways(handed);
+        if !handed.bench().ledger().unsafe_acts.is_empty() {
+            marks.push(safety(handed));
+        }
+        return marks;
+    }
+    if !handed.is_together() {
+        // Work that was not done was not done well either.
+        let why = || {
+            format!(
+                "{}: nothing could be verified, and the way to it wins no points.",
+                handed.missing(handed.asks_mesh())
+            )
+        };
+        return vec![Mark::reached(1.0, false, Some(handed.finish()), why)];
+    }
+    if handed.asks_mesh() {
+        marks.extend([lash_check(handed), print_check(handed)]);
+    }
+    marks.push(torque_check(handed));
+    marks.extend(notes(handed));
+    // What came in closed up and was left so is nobody's merit.
+    if handed.was_worked_on() {
+        marks.extend([safety(handed), reuse(handed)]);
+        marks.extend(ways(handed));
+    }
+    marks
+}
+
+/// Readings of a quantity that nothing has overtaken.
+fn fresh<'a>(handed: &Handed<'a>, of: fn(Measurand) -> bool) -> impl Iterator<Item = &'a Record> {
+    let records = handed.bench().records().iter();
+    records.filter(move |r| !r.stale && of(r.what))
+}
+
+/// How many readings were overtaken by a later change, and the last of them.
+fn stale(handed: &Handed<'_>, of: fn(Measurand) -> bool) -> (usize, Option<u32>) {
+    let records = handed.bench().records().iter();
+    let stale: Vec<u32> = records.filter(|r| r.stale && of(r.what)).map(|r| r.operation).collect();
+    (stale.len(), stale.last().copied())
+}
+
+fn is_lash(what: Measurand) -> bool {
+    matches!(what, Measurand::Lash { .. })
+}
+
+fn is_print(what: Measurand) -> bool {
+    what == Measurand::Print {}
+}
+
+fn is_torque(what: Measurand) -> bool {
+    what == Measurand::RollingTorque {}
+}
+
+/// Six standard deviations of one reading with a set-up of its own, mm.
+fn six_deviations_mm(dial: &Dial) -> f64 {
+    6.0 * (dial.set_up_mm * dial.set_up_mm + dial.reading_mm * dial.reading_mm).sqrt()
+}
+
+fn lash_check(handed: &Handed<'_>) -> Mark {
+    let window = handed.attempt.exercise().scenario().targets.lash_mm;
+    let width = window.high - window.low;
+    let tools = &handed.bench().setting().tools;
+    let mut coarse = 0;
+    let mut teeth: Vec<u32> = Vec::new();
+    for record in fresh(handed, is_lash) {
+        let tool = tools.iter().find(|t| t.name == record.instrument).map(|t| t.instrument);
+        let good = matches!(tool, Some(Instrument::Dial(dial)) if six_deviations_mm(&dial) <= ACCEPTABLE_SHARE * width);
+        if !good {
+            coarse += 1;
+        } else if let Measurand::Lash { tooth } = record.what {
+            teeth.push(tooth);
+        }
+    }
+    teeth.sort_unstable();
+    teeth.dedup();
+    let places = teeth.len();
+    let around = handed.bench().setting().axle.gears().wheel_teeth;
+    // Places all on one side of the wheel say nothing of the other.
+    let bunched = widest_gap(&teeth, around) > around.div_ceil(2);
+    let share = match (places, bunched) {
+        (PLACES.., false) => 1.0,
+        (0, _) => 0.0,
+        (1, _) => 1.0 / 3.0,
+        _ => 2.0 / 3.0,
+    };
+    let (overtaken, last) = stale(handed, is_lash);
+    Mark::new(CHECK, share, last.filter(|_| places == 0), || {
+        let mut why = format!(
+            "Lash as handed over was read at {} with a dial that can tell ({PLACES} around the ring gear are wanted)",
+            count(places, "place", "places")
+        );
+        if bunched && places >= PLACES {
+            why.push_str(", and all of them lie on one side");
+        }
+        if coarse > 0 {
+            let coarse = format!(
+                "; {} from a dial whose scatter fills more than 30 % of the window",
+                count(coarse, "reading came", "readings came")
+            );
+            why.push_str(&coarse);
+        }
+        if overtaken > 0 {
+            let overtaken = format!("; {} overtaken by a later change", count(overtaken, "was", "were"));
+            why.push_str(&overtaken);
+        }
+        why + ". Read it again after the last change."
+    })
+}
+
+/// The widest way round from one tooth to the next that was read.
+fn widest_gap(sorted: &[u32], around: u32) -> u32 {
+    let ends = sorted.first().zip(sorted.last());
+    let over = ends.map_or(around, |(first, last)| (first + around).saturating_sub(*last));
+    let between = sorted.windows(2).map(|pair| match pair {
+        [a, b] => b - a,
+        _ => 0,
+    });
+    between.fold(over, u32::max)
+}
+
+fn print_check(handed: &Handed<'_>) -> Mark {
+    let mut faint = 0;
+    let mut clear = 0;
+    for record in fresh(handed, is_print) {
+        let seen = |name: &str| record.readings.iter().any(|r| r.name == name && r.value.is_some());
+        if seen("drive centroid up the tooth") && seen("coast centroid up the tooth") {
+            clear += 1;
+        } else {
+            faint += 1;
+        }
+    }
+    let (overtaken, last) = stale(handed, is_print);
+    Mark::reached(CHECK, clear > 0, last, || {
+        format!(
+            "No print of both flanks shows the axle as handed over ({faint} were too faint to read, {overtaken} overtaken by a \
+             later change): paint, roll under a firm drag, and look again after the last change."
+        )
+    })
+}
+
+/// Turns that the pinion had made since its bearings were set, before this operation.
+fn turns_before(handed: &Handed<'_>, operation: u32) -> f64 {
+    let history = handed.attempt.history();
+    let before = history.iter().rev().find(|m| m.operation < operation);
+    before.map_or(0.0, |m| m.pinion_turns)
+}
+
+/// Readings of rolling torque that still hold, by something that can read it.
+fn torque_records<'a>(handed: &Handed<'a>) -> impl Iterator<Item = &'a Record> {
+    let bench = handed.bench();
+    fresh(handed, is_torque).filter(|record| {
+        let tool = bench.setting().tools.iter().find(|t| t.name == record.instrument);
+        matches!(tool.map(|t| t.instrument), Some(Instrument::Wrench(w)) if w.kind != WrenchKind::Click)
+    })
+}
+
+fn torque_check(handed: &Handed<'_>) -> Mark {
+    let turns: Vec<(u32, f64)> = torque_records(handed)
+        .map(|r| (r.operation, turns_before(handed, r.operation)))
+        .collect();
+    let most = turns.iter().map(|(_, turns)| *turns).fold(0.0, f64::max);
+    let share = match (turns.is_empty(), most >= TURNS) {
+        (true, _) => 0.0,
+        (false, false) => 0.5,
+        (false, true) => 1.0,
+    };
+    let (overtaken, last) = stale(handed, is_torque);
+    let operation = turns.last().map(|(operation, _)| *operation).or(last);
+    Mark::new(CHECK, share, operation, || {
+        if turns.is_empty() {
+            format!(
+                "Rolling torque as handed over was read 0 times ({} overtaken by a later change): turn the pinion ten times and \
+                 read it with a pointer or a cord.",
+                count(overtaken, "reading was", "readings were")
+            )
+        } else {
+            format!(
+                "Rolling torque was read after {} turns of the pinion: rollers that have not found their place drag more, so \
+                 turn it {} times first.",
+                number(most, 0),
+                number(TURNS, 0)
+            )
+        }
+    })
+}
+
+/// The set-up sheet: a note for each check, that nothing has overtaken and that a reading bears out.
+fn notes(handed: &Handed<'_>) -> Vec<Mark> {
+    let lash: Vec<f64> = fresh(handed, is_lash)
+        .filter_map(|r| r.readings.first()?.value)
+        .collect();
+    let torque: Vec<f64> = fresh(handed, is_torque)
+        .filter_map(|r| r.readings.iter().find(|x| x.name == "rolling torque")?.value)
+        .collect();
+    let prints = fresh(handed, is_print).count();
+    let lash_holds = |value: f64| lash.iter().any(|read| (read - value).abs() <= LASH_NOTE_MM);
+    let torque_holds = |value: f64| {
+        torque
+            .iter()
+            .any(|read| (read - value).abs() <= TORQUE_NOTE_SHARE * read.abs())
+    };
+    let mut marks = Vec::new();
+    if handed.asks_mesh() {
+        marks.push(note(handed, "lash", is_lash, &lash_holds));
+        marks.push(note(handed, "the print", is_print, &|_| prints > 0));
+    }
+    marks.push(note(handed, "rolling torque", is_torque, &torque_holds));
+    marks
+}
+
+fn note(handed: &Handed<'_>, name: &str, of: fn(Measurand) -> bool, holds: &dyn Fn(f64) -> bool) -> Mark {
+    let of_it: Vec<_> = handed.bench().notes().iter().filter(|n| of(n.what)).collect();
+    let fresh = of_it.iter().filter(|n| !n.stale).count();
+    let good = of_it.iter().any(|n| !n.stale && holds(n.value));
+    Mark::reached(NOTE, good, of_it.last().map(|n| n.operation), || {
+        if fresh == 0 {
+            format!(
+                "The sheet holds {} of {name} and none for the axle as handed over: write down what was read, with what, in which \
+                 state.",
+                count(of_it.len(), "note", "notes")
+            )
+        } else {
+            format!(
+                "The sheet holds {} of {name} that no reading bears out: write down what the instrument showed.",
+                count(fresh, "note", "notes")
+            )
+        }
+    })
+}
+
+fn safety(handed: &Handed<'_>) -> Mark {
+    let acts = &handed.bench().ledger().unsafe_acts;
+    Mark::reached(SAFETY, acts.is_empty(), acts.first().map(|(o, _)| *o), || {
+        let which: Vec<String> = acts.iter().map(|(operation, _)| operation.to_string()).collect();
+        let first = acts.first().map_or("", |(_, caution)| caution.text());
+        format!(
+            "{} not met (operation {}). {first}",
+            count(acts.len(), "hazard was", "hazards were"),
+            which.join(", ")
+        )
+    })
+}
+
+fn reuse(handed: &Handed<'_>) -> Mark {
+    let reused = &handed.bench().ledger().reused;
+    Mark::reached(WAY, reused.is_empty(), reused.first().map(|(o, _)| *o), || {
+        let which: Vec<String> = reused
+            .iter()
+            .map(|(operation, part)| format!("{} at operation {operation}", part.name()))
+            .collect();
+        format!(
+            "{} used again that the card lets be used once ({}): take new ones.",
+            count(reused.len(), "part was", "parts were"),
+            which.join(", ")
+        )
+    })
+}
+
+/// How things were closed up.
+fn ways(handed: &Handed<'_>) -> Vec<Mark> {
+    let bench = handed.bench();
+    let assembly = bench.assembly();
+    let finish = handed.finish();
+    let mut marks = Vec::new();
+    // Where the nut's torque is part of the outcome it is not charged twice.
+    if !handed.counts().contains(&Counted::NutTorque) {
+        let (share, stands, limits) = nut_share(handed);
+        marks.push(Mark::new(WAY, share, handed.last(&Deed::Pinion), || {
+            nut_words(stands, limits)
+        }));
+    }
+    marks.push(Mark::reached(WAY, assembly.seal, Some(finish), || {
+        format!(
+            "The axle was handed over at operation {finish} without its pinion seal: fit a new one before the flange."
+        )
+    }));
+    if !handed.asks_mesh() {
+        return marks;
+    }
+    if bench.setting().axle.layout().side_setting() == SideSetting::Adjusters {
+        let locked = assembly.side.iter().filter(|s| s.locked).count();
+        marks.push(Mark::new(WAY, 0.5 * locked as f64, handed.last(&Deed::Side), || {
+            format!("{locked} of 2 side adjusters have their lock in: go on to the next slot and lock it.")
+        }));
+    }
+    let caps = assembly.caps == Caps::Torqued && !assembly.caps_swapped;
+    marks.push(Mark::reached(WAY, caps, handed.last(&Deed::Side), || {
+        if assembly.caps == Caps::Torqued {
+            "The 2 caps stand in each other's place: they were bored with the case and fit their own side only."
+                .to_owned()
+        } else {
+            format!("At hand-over, operation {finish}, the caps were not at full torque: lash read so is another one.")
+        }
+    }));
+    marks.push(Mark::reached(WAY, bench.bolts_are_sound(), handed.last(&Deed::Wheel), || {
+        format!(
+            "At hand-over, operation {finish}, the ring gear's bolts were not sound: torque them cold, with thread-lock on \
+             clean threads."
+        )
+    }));
+    marks
+}

@@ -1,0 +1,137 @@
+//! Paste, and what follows from a print.
+
+use super::chart::FlankChart;
+use super::{SeenPrint, Technician};
+use crate::bench::{Answer, Brushing, Measurand, Operation, Predicted, StemChoice};
+
+/// Distances in length and height that make no difference to anybody. Common practice, no source.
+const BAND: [f64; 2] = [0.15, 0.20];
+/// Weights of drive and coast. Common practice, no source.
+const WEIGHTS: [f64; 2] = [2.0, 1.0];
+/// Drag and passes that leave a clear print.
+const DRAG_NM: f64 = 20.0;
+const PASSES: u32 = 5;
+/// Times that a print is looked at.
+const LOOKS: usize = 4;
+/// Change of a print's height that can be told.
+const TOLD: f64 = 0.06;
+
+/// Middle of the print on drive and coast, flank coordinates.
+pub(super) type Middles = [[f64; 2]; 2];
+
+/// Middles of both prints in an answer; none where one does not show.
+pub(super) fn middles(answer: &Answer) -> Option<Middles> {
+    let value = |name: &str| answer.readings.iter().find(|r| r.name == name)?.value;
+    Some([
+        [
+            value("drive centroid along the tooth")?,
+            value("drive centroid up the tooth")?,
+        ],
+        [
+            value("coast centroid along the tooth")?,
+            value("coast centroid up the tooth")?,
+        ],
+    ])
+}
+
+/// How much deeper both prints ask to go by a chart, mm, and how unlike the approved ones they would still be then.
+pub(super) fn asks(charts: [FlankChart; 2], middles: Middles) -> (f64, f64) {
+    let (mut slopes, mut distances) = (0.0, 0.0);
+    let each = || {
+        charts
+            .iter()
+            .zip(middles)
+            .zip(WEIGHTS)
+            .flat_map(|((chart, middle), weight)| {
+                [0, 1].map(|k: usize| {
+                    let slope = chart.deeper[k] / BAND[k];
+                    let off = (middle[k] - chart.approved[k]) / BAND[k];
+                    (weight, slope, off)
+                })
+            })
+    };
+    for (weight, slope, off) in each() {
+        slopes += weight * slope * slope;
+        distances += weight * slope * off;
+    }
+    let deeper = if slopes > 1e-9 { -distances / slopes } else { 0.0 };
+    let left = each()
+        .map(|(weight, slope, off)| {
+            let after = off + slope * deeper;
+            weight * after * after
+        })
+        .sum();
+    (deeper, left)
+}
+
+impl Technician {
+    /// Paints, rolls, looks, and writes the height on the drive flank down. `deeper_mm` says where the shims stand. None
+    /// where no print shows.
+    pub(super) fn look_at_print(&mut self, deeper_mm: f64) -> Option<SeenPrint> {
+        let teeth = self.hands.drawing().axle().gears().wheel_teeth;
+        self.hands.does(Operation::BrushPaste {
+            teeth: (0..3).map(|more| (self.tight_tooth + more) % teeth).collect(),
+            film: Brushing::Usual,
+        });
+        let rolled = self.hands.does(Operation::Roll {
+            drag_nm: DRAG_NM,
+            passes: PASSES,
+        });
+        if !rolled.done {
+            return None;
+        }
+        let looks: Vec<(u32, Middles)> = (0..LOOKS)
+            .filter_map(|_| {
+                let answer = self.hands.does(Operation::Measure {
+                    what: Measurand::Print {},
+                    instrument: "eye".to_owned(),
+                    set_up_again: false,
+                    stem: StemChoice::default(),
+                });
+                Some((answer.readings.first()?.record, middles(&answer)?))
+            })
+            .collect();
+        let (record, _) = *looks.first()?;
+        let count = looks.len() as f64;
+        let mut mean: Middles = [[0.0; 2]; 2];
+        for (_, middles) in &looks {
+            for (sum, one) in mean.iter_mut().flatten().zip(middles.iter().flatten()) {
+                *sum += one / count;
+            }
+        }
+        self.hands.does(Operation::Note {
+            what: Measurand::Print {},
+            value: mean[0][1],
+            remark: "Height of the drive print's middle.".to_owned(),
+        });
+        let (asks_mm, left) = asks([self.chart.drive, self.chart.coast], mean);
+        let print = SeenPrint {
+            record,
+            deeper_mm,
+            asks_mm,
+            left,
+        };
+        self.prints.push(print);
+        Some(print)
+    }
+
+    /// Says what a change of depth will do to the print.
+    pub(super) fn predict_print(&mut self, deeper_mm: f64) {
+        for (about, chart) in [
+            (Predicted::DriveHeight, self.chart.drive),
+            (Predicted::CoastHeight, self.chart.coast),
+        ] {
+            let change = deeper_mm * chart.deeper[1];
+            let chances = if change > TOLD {
+                [0.03, 0.07, 0.90]
+            } else if change < -TOLD {
+                [0.90, 0.07, 0.03]
+            } else if change > 0.0 {
+                [0.05, 0.45, 0.50]
+            } else {
+                [0.50, 0.45, 0.05]
+            };
+            self.predict(about, chances);
+        }
+    }
+}
