@@ -10,7 +10,7 @@ use std::sync::Arc;
 use crate::bench::Operation;
 use crate::contact::{Placement, Route};
 use crate::exercise::Exercise;
-use crate::job::attempt::{Resumed, Session as Attempt};
+use crate::job::attempt::Session as Attempt;
 use crate::job::kept::{self, Kept};
 use crate::job::{Failure, scenarios};
 use crate::view::bench::{ExerciseLine, KeptLine, Laid, ToothShape};
@@ -25,15 +25,15 @@ const SHIMS_TIMES: u32 = 10;
 #[derive(Debug)]
 pub(super) struct Held {
     attempt: Attempt,
-    done: Vec<Operation>,
     tooth: ToothShape,
 }
 
 impl Held {
     fn view(&self) -> (BenchView, Option<DebriefView>) {
         let attempt = self.attempt.attempt();
-        let board = BenchView::new(attempt, &self.done, self.tooth);
-        let debrief = DebriefView::new(attempt, &board);
+        let board = BenchView::new(attempt, self.tooth);
+        let score = self.attempt.score().zip(self.attempt.par().ok());
+        let debrief = score.and_then(|(score, par)| DebriefView::new(attempt, &board, score, &par));
         (board, debrief)
     }
 }
@@ -81,24 +81,16 @@ impl Task {
         match self {
             Self::Begin { source, seed, folder } => {
                 let begun = begin(&source, seed, folder.as_deref()).map_err(|failure| kept::sentence(&failure));
-                Came::There(begun.and_then(|attempt| there(attempt, Vec::new(), None)))
+                Came::There(begun.and_then(|attempt| there(attempt, None)))
             }
             Self::GoOn { path } => {
                 let resumed = Attempt::resume(&path).map_err(|failure| kept::sentence(&failure));
-                Came::There(resumed.and_then(|resumed| {
-                    let Resumed {
-                        session,
-                        operations,
-                        notice,
-                    } = resumed;
-                    there(session, operations, notice)
-                }))
+                Came::There(resumed.and_then(|(attempt, notice)| there(attempt, notice)))
             }
             Self::Do { mut held, operation } => {
                 let line = serde_json::to_string(&operation).unwrap_or_default();
                 match held.attempt.apply(&line) {
                     Ok(_) => {
-                        held.done.push(operation);
                         let shown = Some(Box::new(held.view()));
                         Came::Did {
                             held,
@@ -124,13 +116,12 @@ fn begin(source: &str, seed: u64, folder: Option<&Path>) -> Result<Attempt, Fail
     Attempt::begin(source, seed, path.as_deref())
 }
 
-fn there(attempt: Attempt, done: Vec<Operation>, notice: Option<String>) -> Result<Box<There>, String> {
+fn there(attempt: Attempt, notice: Option<String>) -> Result<Box<There>, String> {
     // The gears as designed: what is really there is nobody's business on the stage.
     let stage = StagePair::new(attempt.attempt().exercise().design())?;
     let held = Held {
         tooth: ToothShape::of(&stage.pair),
         attempt,
-        done,
     };
     Ok(Box::new(There {
         shown: held.view(),

@@ -20,8 +20,6 @@ use super::{Failure, text_file};
 
 mod resume;
 
-pub use resume::Resumed;
-
 pub use super::attempt_text::{answer_text, card_text, final_text};
 
 /// Program and version that write journals.
@@ -79,6 +77,11 @@ impl Session {
     /// The attempt.
     pub fn attempt(&self) -> &Attempt {
         &self.attempt
+    }
+
+    /// The score of the finished attempt; none before its end.
+    pub fn score(&self) -> Option<&Score> {
+        self.score.as_ref()
     }
 
     /// Does the operation that a line of JSON names, keeps it and gives its answer. The axle handed over seals the journal.

@@ -29,6 +29,12 @@ impl Journal {
         }
     }
 
+    /// A journal that is gone on with: its open file, what goes on after its last whole line (none for a sealed one), and the
+    /// operations that stand in it.
+    pub fn opened(file: JournalFile, writer: Option<Writer>, kept: Vec<Operation>) -> Self {
+        Self { file, writer, kept }
+    }
+
     /// All operations that stand in it: an attempt that went further than its journal is done again from them.
     pub fn kept(&self) -> &[Operation] {
         &self.kept

@@ -5,7 +5,7 @@ use egui::{Align2, Rect, ScrollArea, Sense, Shape, Stroke, Ui, WidgetInfo, Widge
 use super::in_zone;
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Rank};
-use crate::quantity::{Units, number};
+use crate::quantity::{Units, number, signed};
 use crate::view::bench::DebriefLine;
 use crate::view::{BenchView, Command, DebriefView, Place, SAFETY_NOTE, WindowView};
 
@@ -20,12 +20,17 @@ pub(super) fn debrief_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out:
     let head_height = ink.scaled(64.0) + ink.space(12.0);
     let split = area.top() + head_height;
     let head = Rect::from_min_max(area.min, pos2(area.right(), split));
-    in_zone(ui, "verdict", head, margin, |ui| verdict(ui, &ink, board, out));
+    in_zone(ui, "verdict", head, margin, |ui| {
+        verdict(ui, &ink, board, debrief, out);
+    });
     let rest = Rect::from_min_max(pos2(area.left(), split), area.max);
     if ink.large() || area.width() < ink.scaled(1000.0) {
         in_zone(ui, "all", rest, margin, |ui| {
             ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
                 truth(ui, &ink, view, debrief);
+                ui.add_space(ink.space(10.0));
+                losses(ui, &ink, debrief);
+                took(ui, &ink, board, debrief);
                 hidden(ui, &ink, view, debrief);
                 log(ui, &ink, view, board);
             });
@@ -37,21 +42,23 @@ pub(super) fn debrief_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out:
         in_zone(ui, "truth", left, margin, |ui| {
             ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
                 truth(ui, &ink, view, debrief);
+                took(ui, &ink, board, debrief);
                 hidden(ui, &ink, view, debrief);
                 widget::words(ui, SAFETY_NOTE, ink.small(), ink.color(|t| t.muted));
             });
         });
         in_zone(ui, "log", right, margin, |ui| {
-            ScrollArea::vertical()
-                .auto_shrink([false, false])
-                .show(ui, |ui| log(ui, &ink, view, board));
+            ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+                losses(ui, &ink, debrief);
+                log(ui, &ink, view, board);
+            });
         });
         ui.painter().vline(x, rest.y_range(), ink.line(1.0, |t| t.line));
     }
     ui.painter().hline(area.x_range(), split, ink.line(1.0, |t| t.line));
 }
 
-fn verdict(ui: &mut Ui, ink: &Ink, board: &BenchView, out: &mut Vec<Command>) {
+fn verdict(ui: &mut Ui, ink: &Ink, board: &BenchView, debrief: &DebriefView, out: &mut Vec<Command>) {
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     ui.horizontal_centered(|ui| {
         ui.vertical(|ui| {
@@ -59,15 +66,9 @@ fn verdict(ui: &mut Ui, ink: &Ink, board: &BenchView, out: &mut Vec<Command>) {
             let words = format!("Step {}, axle {}, handed over", board.step, board.seed);
             widget::words(ui, &words, ink.small(), muted);
             widget::words(ui, &board.title, ink.page_title(), text);
-            let took = format!(
-                "{}\u{a0}min, {} money for parts, {} tear-downs, {} operations",
-                number(board.minutes, 0),
-                number(board.money, 0),
-                board.tear_downs,
-                board.told_back.len()
-            );
-            widget::words(ui, &took, ink.body(), text);
         });
+        ui.add_space(ink.space(16.0));
+        points(ui, ink, debrief);
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
             let face = |label, rank| ButtonFace {
                 label,
@@ -78,11 +79,88 @@ fn verdict(ui: &mut Ui, ink: &Ink, board: &BenchView, out: &mut Vec<Command>) {
             if widget::button(ui, ink, &face("Another exercise", Rank::Next)).clicked() {
                 out.push(Command::GoTo(Place::Start));
             }
-            if !ink.large() && widget::button(ui, ink, &face("Look at the bench", Rank::Plain)).clicked() {
+            if !ink.large() && widget::button(ui, ink, &face("Bench", Rank::Plain)).clicked() {
                 out.push(Command::GoTo(Place::Bench));
             }
         });
     });
+}
+
+/// The score: the total large, its parts as bars beside it where there is room.
+fn points(ui: &mut Ui, ink: &Ink, debrief: &DebriefView) {
+    let text = ink.color(|t| t.text);
+    let font = egui::FontId::new(40.0 * ink.factor().min(1.4), super::theme::bold());
+    let total = number(debrief.total, 0);
+    let galley = ui.painter().layout_no_wrap(total.clone(), font, text);
+    let small = ui
+        .painter()
+        .layout_no_wrap("of 100".to_owned(), ink.body(), ink.color(|t| t.muted));
+    let size = vec2(galley.size().x + ink.space(6.0) + small.size().x, galley.size().y);
+    let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("Score {total} of 100")));
+    let after = galley.size().x + ink.space(6.0);
+    ui.painter().galley(rect.min, galley, text);
+    let at = pos2(rect.left() + after, rect.bottom() - small.size().y - ink.scaled(6.0));
+    ui.painter().galley(at, small, text);
+    ui.add_space(ink.space(8.0));
+    let width = ink.scaled(138.0);
+    for (name, points, full) in &debrief.parts {
+        // What has no room beside the buttons stands in the table of losses all the same.
+        if ui.available_width() < width + ink.scaled(260.0) {
+            break;
+        }
+        let (rect, response) = ui.allocate_exact_size(vec2(width, ink.scaled(40.0)), Sense::hover());
+        let words = format!("{} of {}", number(*points, 0), number(*full, 0));
+        response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("{name} {words}")));
+        let painter = ui.painter();
+        painter.text(rect.min, Align2::LEFT_TOP, name, ink.small(), text);
+        painter.text(rect.right_top(), Align2::RIGHT_TOP, &words, ink.small(), text);
+        let bar = Rect::from_min_max(
+            pos2(rect.left(), rect.top() + ink.scaled(20.0)),
+            rect.max - vec2(0.0, ink.scaled(8.0)),
+        );
+        #[expect(clippy::cast_possible_truncation, reason = "a share")]
+        let share = (points / full).clamp(0.0, 1.0) as f32;
+        let mut filled = bar;
+        filled.set_width(share * bar.width());
+        painter.rect_filled(filled, 0.0, text);
+        painter.rect_stroke(bar, 0.0, ink.line(1.0, |t| t.line), egui::StrokeKind::Inside);
+    }
+}
+
+/// Where the points went, the most first.
+fn losses(ui: &mut Ui, ink: &Ink, debrief: &DebriefView) {
+    let text = ink.color(|t| t.text);
+    widget::words(ui, "Where the points went", ink.zone_title(), text);
+    ui.spacing_mut().item_spacing.y = 0.0;
+    if debrief.losses.iter().all(|loss| loss.points < 0.05) {
+        widget::words(ui, "Nothing was lost.", ink.body(), text);
+    }
+    // What cost nothing is no loss.
+    for loss in debrief.losses.iter().filter(|loss| loss.points >= 0.05) {
+        let width = ui.available_width();
+        let column = ink.scaled(64.0);
+        let words = ui.painter().layout(loss.why.clone(), ink.body(), text, width - column);
+        let height = words.size().y.max(ink.scaled(34.0)) + ink.space(8.0);
+        let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
+        let points = signed(-loss.points, 1);
+        response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("{points}: {}", loss.why)));
+        let painter = ui.painter();
+        let at = rect.min + vec2(0.0, ink.space(4.0));
+        painter.text(at, Align2::LEFT_TOP, &points, ink.section(), text);
+        if let Some(operation) = loss.operation {
+            painter.text(
+                at + vec2(0.0, ink.scaled(18.0)),
+                Align2::LEFT_TOP,
+                format!("step {operation}"),
+                ink.small(),
+                ink.color(|t| t.muted),
+            );
+        }
+        painter.galley(at + vec2(column, 0.0), words, text);
+        painter.hline(rect.x_range(), rect.bottom() - 0.5, ink.line(1.0, |t| t.hairline));
+    }
+    ui.add_space(ink.space(10.0));
 }
 
 fn truth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
@@ -133,10 +211,7 @@ impl Columns {
         let belief = mark - ink.scaled(26.0);
         let truth = belief - ink.scaled(92.0);
         Self {
-            band: [
-                rect.left() + ink.scaled(170.0).min(0.3 * rect.width()),
-                truth - ink.scaled(92.0),
-            ],
+            band: [rect.left() + ink.scaled(208.0), truth - ink.scaled(92.0)],
             truth,
             belief,
             mark,
@@ -174,20 +249,11 @@ fn truth_row(ui: &mut Ui, ink: &Ink, units: Units, line: &DebriefLine) {
     });
     let painter = ui.painter();
     let columns = Columns::of(rect, ink);
-    painter.text(
-        rect.min + vec2(0.0, ink.scaled(5.0)),
-        Align2::LEFT_TOP,
-        &line.name,
-        ink.body(),
-        text,
-    );
-    painter.text(
-        rect.min + vec2(0.0, ink.scaled(23.0)),
-        Align2::LEFT_TOP,
-        line.range.text(units),
-        ink.small(),
-        muted,
-    );
+    let name = painter.layout_no_wrap(line.name.clone(), ink.body(), text);
+    let range = painter.layout_no_wrap(line.range.text(units), ink.small(), muted);
+    let below = rect.top() + ink.scaled(5.0) + name.size().y;
+    painter.galley(rect.min + vec2(0.0, ink.scaled(5.0)), name, text);
+    painter.galley(pos2(rect.left(), below), range, muted);
     let y = rect.center().y;
     painter.text(pos2(columns.truth, y), Align2::RIGHT_CENTER, truth, ink.section(), text);
     painter.text(
@@ -267,6 +333,28 @@ fn band(ui: &Ui, ink: &Ink, [left, right]: [f32; 2], y: f32, line: &DebriefLine)
         painter.circle_stroke(pos2(x, y - 2.2 * half), 0.8 * half, stroke);
         painter.line_segment([pos2(x, y - 1.4 * half), pos2(x, y + half)], stroke);
     }
+}
+
+/// What it took, beside what the reference technician takes for this axle.
+fn took(ui: &mut Ui, ink: &Ink, board: &BenchView, debrief: &DebriefView) {
+    ui.add_space(ink.space(10.0));
+    widget::words(ui, "What it took, and par", ink.zone_title(), ink.color(|t| t.text));
+    ui.spacing_mut().item_spacing.y = 0.0;
+    let (tear_downs, minutes, money) = debrief.par;
+    let of = |own: String, par: String| format!("{own}, par {par}");
+    widget::number_row(
+        ui,
+        ink,
+        "Time",
+        &of(super::bench::time(board.minutes), super::bench::time(minutes)),
+    );
+    widget::number_row(ui, ink, "Parts, money", &of(number(board.money, 0), number(money, 0)));
+    widget::number_row(
+        ui,
+        ink,
+        "Tear-downs",
+        &of(board.tear_downs.to_string(), tear_downs.to_string()),
+    );
 }
 
 fn hidden(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {

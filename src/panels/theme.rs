@@ -152,6 +152,12 @@ pub fn apply(ctx: &egui::Context, theme: Theme, text_size: TextSize) {
         style.spacing.interact_size.y = ink.scaled(32.0);
         style.spacing.tooltip_width = ink.scaled(260.0);
         style.spacing.menu_margin = Margin::same(8);
+        // A list that goes on below shows that it does.
+        style.spacing.scroll = egui::style::ScrollStyle {
+            bar_width: 8.0,
+            floating_allocated_width: 0.0,
+            ..egui::style::ScrollStyle::thin()
+        };
         style.interaction.selectable_labels = false;
 
         let visuals = &mut style.visuals;

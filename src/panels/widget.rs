@@ -361,6 +361,7 @@ pub(super) fn writing_box(
 ) -> Response {
     let height = ink.scaled(28.0);
     let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
+    ui.painter().rect_filled(rect, 2.0, ink.color(|t| t.inset));
     let edit = egui::TextEdit::singleline(typed)
         .id(id)
         .font(ink.body())

@@ -25,28 +25,23 @@ const TOOTH: ToothShape = ToothShape {
 
 struct Hands {
     attempt: Attempt,
-    done: Vec<Operation>,
 }
 
 impl Hands {
     fn at(scenario: &str) -> Self {
         let found = scenarios::find(scenario).expect("ships");
         let attempt = Attempt::begin(Arc::new(found.exercise), 3).expect("can be played");
-        Self {
-            attempt,
-            done: Vec::new(),
-        }
+        Self { attempt }
     }
 
     fn does(mut self, json: &str) -> Self {
         let operation = Operation::from_json(json).expect("an operation");
         self.attempt.apply(&operation);
-        self.done.push(operation);
         self
     }
 
     fn board(&self) -> BenchView {
-        BenchView::new(&self.attempt, &self.done, TOOTH)
+        BenchView::new(&self.attempt, TOOTH)
     }
 
     fn desk(&self) -> Desk {
@@ -316,7 +311,8 @@ fn pieces_are_chosen_by_their_labels() {
 /// Every form that is offered gives an operation that the core takes, as it stands or after it was filled in.
 #[test]
 fn every_offer_is_an_operation() {
-    for scenario in ["oat-barn-tractor", "crush-and-stop", "feed-lorry-cartridge"] {
+    for found in scenarios::embedded().expect("they ship") {
+        let scenario = &found.source;
         let board = Hands::at(scenario).board();
         let mut now = 0;
         for work in &board.works {
@@ -328,7 +324,7 @@ fn every_offer_is_an_operation() {
             now += usize::from(work.not_now.is_none());
         }
         println!("{scenario}: {} offers, {now} of them now", board.works.len());
-        assert!(now > 5, "{scenario}: there is something to do");
+        assert!(now > 3, "{scenario}: there is something to do");
     }
 }
 

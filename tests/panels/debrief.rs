@@ -5,7 +5,7 @@ use std::sync::Arc;
 use egui::Key;
 use egui_kittest::kittest::Queryable as _;
 use lashwright::bench::Operation;
-use lashwright::exercise::Attempt;
+use lashwright::exercise::{Attempt, par, score};
 use lashwright::job::scenarios;
 use lashwright::view::bench::{BenchView, DebriefView, ToothShape};
 use lashwright::view::{Command, Place, TextSize};
@@ -21,16 +21,14 @@ fn desk() -> Desk {
         upper_mm: [3.0, 4.0],
         lean: [1.0, 1.0],
     };
-    let board = BenchView::new(&attempt, &[], tooth);
-    assert_eq!(
-        DebriefView::new(&attempt, &board),
-        None,
-        "nothing is told before the end"
-    );
+    let par = par(attempt.exercise(), attempt.seed()).expect("it can be played");
+    let board = BenchView::new(&attempt, tooth);
+    let told = DebriefView::new(&attempt, &board, &score(&attempt, &par), &par);
+    assert_eq!(told, None, "nothing is told before the end");
     attempt.apply(&Operation::Finish {});
-    let board = BenchView::new(&attempt, &[Operation::Finish {}], tooth);
+    let board = BenchView::new(&attempt, tooth);
     let mut desk = Desk::with_sets(1);
-    desk.debrief = DebriefView::new(&attempt, &board);
+    desk.debrief = DebriefView::new(&attempt, &board, &score(&attempt, &par), &par);
     desk.board = Some(board);
     desk.place = Place::Debrief;
     desk

@@ -32,7 +32,11 @@ const EXERCISE: &str = "oat-barn-tractor";
 
 fn session(folder: &Folder) -> Session {
     let sets = gear_sets::embedded().expect("embedded sets are read");
-    let one = sets.into_iter().take(1).map(|set| (set.design, Origin::BuiltIn)).collect();
+    let one = sets
+        .into_iter()
+        .take(1)
+        .map(|set| (set.design, Origin::BuiltIn))
+        .collect();
     let mut session = Session::new(one).with_attempts_in(Some(folder.0.clone()));
     session.finish();
     session
@@ -137,7 +141,10 @@ fn an_attempt_is_gone_on_with_after_the_program_ended() {
     };
     let mut session = session(&folder);
     let start = session.view().start;
-    assert_eq!((start.kept.len(), start.kept[0].seed, start.kept[0].operations), (1, 4, 2));
+    assert_eq!(
+        (start.kept.len(), start.kept[0].seed, start.kept[0].operations),
+        (1, 4, 2)
+    );
     assert_eq!(session.apply(Command::GoOn(7)), Err(Refusal::NoSuchAttempt(7)));
     ask(&mut session, Command::GoOn(0));
     assert_eq!(board(&session), &before, "all of it is there again");

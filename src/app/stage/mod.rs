@@ -14,11 +14,12 @@ use bevy::prelude::*;
 
 use nalgebra::Vector3;
 
-use self::steel::Finishes;
+use self::steel::{Finishes, Touch};
 use super::frames::{bevy_from_axle, bevy_turn};
 use super::{AppSystems, Session};
 use crate::contact::Placement;
-use crate::view::axle_parts::Group;
+use crate::view::AxlePart;
+use crate::view::axle_parts::{Group, Look};
 
 /// How the stage is drawn.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
@@ -75,6 +76,35 @@ pub enum Gear {
     Pinion,
 }
 
+/// A finish of a gear.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Component)]
+struct Face(Gear, Part);
+
+/// Marks the turned faces of a gear that is chosen or pointed at, as other parts are.
+fn mark_gears(
+    session: Res<Session>,
+    finishes: Res<Finishes>,
+    mut faces: Query<(&Face, &mut MeshMaterial3d<steel::Finish>)>,
+) {
+    let on_bench = session.board().is_some();
+    let [chosen, pointed] = session.parts_at_hand().map(|part| part.filter(|_| on_bench));
+    for (Face(gear, part), mut finish) in &mut faces {
+        let own = match gear {
+            Gear::Wheel => AxlePart::RingGear,
+            Gear::Pinion => AxlePart::Pinion,
+        };
+        let turned = matches!(part, Part::Wheel | Part::Pinion);
+        let wanted = match (turned, chosen == Some(own), pointed == Some(own)) {
+            (true, true, _) => finishes.of_look(Look::Steel, Touch::Chosen),
+            (true, false, true) => finishes.of_look(Look::Steel, Touch::Pointed),
+            _ => finishes.of(*part),
+        };
+        if finish.0 != wanted {
+            finish.0 = wanted;
+        }
+    }
+}
+
 /// Draws the stage. Needs a [`Session`], an [`Easel`] and a [`super::StageArea`].
 pub(super) fn plugin(app: &mut App) {
     app.add_plugins(steel::plugin);
@@ -86,6 +116,7 @@ pub(super) fn plugin(app: &mut App) {
                 turn_gears,
                 axle::show_parts,
                 axle::lay_parts,
+                mark_gears,
                 eye::place,
                 steel::follow_theme,
             )
@@ -128,6 +159,7 @@ fn show_gears(
                     .map(|parts| parts.pinion_back_mm);
                 for (part, mesh) in solid::meshes(solid, part, until_mm) {
                     body.spawn((
+                        Face(gear, part),
                         Mesh3d(meshes.add(mesh)),
                         MeshMaterial3d(finishes.of(part)),
                         NoFrustumCulling,

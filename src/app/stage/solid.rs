@@ -6,6 +6,7 @@ use bevy::mesh::{Indices, Mesh, PrimitiveTopology};
 use super::Part;
 use crate::app::frames::bevy_from_axle;
 use crate::gear::{self, Solid, Triangle};
+use crate::view::axle_parts::SHOULDER_MM;
 
 /// The tooth of either gear that is marked, so that it can be followed by eye.
 const MARKED_TOOTH: u32 = 0;
@@ -26,9 +27,9 @@ pub fn meshes(solid: &Solid, body: Part, until_mm: Option<f64>) -> [(Part, Mesh)
     let beyond = |triangle: &Triangle| {
         until_mm.is_some_and(|until_mm| {
             triangle.part == gear::Part::Body
-                && triangle.vertices.iter().all(|&corner| {
+                && triangle.vertices.iter().any(|&corner| {
                     let vertex = usize::try_from(corner).ok().and_then(|i| solid.vertices().get(i));
-                    vertex.is_some_and(|vertex| solid.position_mm(vertex).x > until_mm - 1.0)
+                    vertex.is_some_and(|vertex| solid.position_mm(vertex).x > until_mm + SHOULDER_MM)
                 })
         })
     };

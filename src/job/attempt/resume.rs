@@ -1,32 +1,22 @@
 //! Going on with an attempt that was left, or that ended with the program.
 
 use std::path::Path;
+use std::sync::OnceLock;
 
-use super::{Session, begin, texts, value};
+use super::{Journal, Session, answered, begin, texts, value};
 use crate::bench::Operation;
-use crate::exercise::journal;
+use crate::exercise::{journal, score};
 use crate::job::{Failure, scenarios};
 use crate::store::JournalFile;
 
-/// An attempt that was opened again.
-#[derive(Debug)]
-pub struct Resumed {
-    /// The attempt, as it was left.
-    pub session: Session,
-    /// What was done so far, refused operations included.
-    pub operations: Vec<Operation>,
-    /// What was dropped at the end of the journal, for people.
-    pub notice: Option<String>,
-}
-
 impl Session {
     /// Opens a journal, does everything in it again and goes on with it: what is done next is added at its end. A torn last
-    /// line is cut off and said in the notice. A finished attempt is opened to be looked at.
+    /// line is cut off and said. A finished attempt is opened to be looked at.
     ///
     /// # Errors
     /// A journal that cannot be read or is damaged, that another program is writing, whose scenario is not there, or whose
     /// answers do not come out again: such an attempt can be replayed, but not gone on with.
-    pub fn resume(path: &Path) -> Result<Resumed, Failure> {
+    pub fn resume(path: &Path) -> Result<(Self, Option<String>), Failure> {
         let (mut file, bytes) = JournalFile::open(path, journal::LIMITS.bytes)?;
         let fail = |what: String| Failure::input(format!("error: {}: {what}", path.display()));
         let read = journal::read(&bytes).map_err(|error| fail(format!("{error}.")))?;
@@ -36,7 +26,7 @@ impl Session {
         for (index, entry) in read.entries.iter().enumerate() {
             let operation: Operation = serde_json::from_value(entry.operation.clone())
                 .map_err(|error| fail(format!("operation {} cannot be read any more: {error}.", index + 1)))?;
-            let answer = attempt.apply(&operation);
+            let answer = answered(&mut attempt, &operation);
             if value(&answer)? != entry.answer {
                 let why = if read.same_physics() && read.same_texts(texts(&found)) {
                     "The file or the program is not what it was."
@@ -51,19 +41,17 @@ impl Session {
             }
             operations.push(operation);
         }
-        if read.torn.is_some() {
-            file.cut_to(read.whole_bytes)?;
-        }
-        let writer = read.go_on();
-        let session = Self {
+        file.cut_to(read.whole_bytes)?;
+        let mut session = Self {
+            par: OnceLock::new(),
+            score: None,
             found,
             attempt,
-            journal: Some((file, writer)),
+            journal: Some(Journal::opened(file, read.go_on(), operations)),
         };
-        Ok(Resumed {
-            session,
-            operations,
-            notice: read.torn,
-        })
+        if session.attempt.is_finished() {
+            session.score = Some(score(&session.attempt, &session.par()?));
+        }
+        Ok((session, read.torn))
     }
 }

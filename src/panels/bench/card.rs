@@ -75,12 +75,10 @@ fn upper(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
     for wanted in &board.wanted {
         wanted_row(ui, ink, view, wanted);
     }
-    widget::words(
-        ui,
-        &format!("Lash is read with the stem {}.", board.stem),
-        ink.small(),
-        muted,
-    );
+    if board.wanted.iter().any(|w| w.name.starts_with("Lash")) {
+        let words = format!("Lash is read with the stem {}.", board.stem);
+        widget::words(ui, &words, ink.small(), muted);
+    }
     ui.add_space(ink.space(6.0));
     heading(ui, ink, "The job", "");
     for paragraph in &board.told {
@@ -246,7 +244,7 @@ fn foot(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskState, out: &
 }
 
 /// Minutes as hours and minutes.
-pub(super) fn time(minutes: f64) -> String {
+pub(in crate::panels) fn time(minutes: f64) -> String {
     let hours = (minutes / 60.0).floor();
     let rest = minutes - 60.0 * hours;
     if hours > 0.0 {

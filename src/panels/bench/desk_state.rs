@@ -28,6 +28,8 @@ pub(super) struct Form {
     units: Units,
     /// What was wrong with it when it was last to be done.
     pub(super) problem: Option<String>,
+    /// Whether it was opened just now: the keyboard goes to its first box.
+    pub(super) fresh: bool,
 }
 
 /// The prediction slip as it is being filled in: for each row the outcome, if one is chosen.
@@ -42,6 +44,8 @@ pub(super) struct DeskState {
     pub(super) reading: Option<u32>,
     /// What was typed as its value.
     pub(super) read: String,
+    /// Whether it was taken in hand just now: the keyboard goes to its box.
+    pub(super) fresh_reading: bool,
     /// Why it could not be written down.
     pub(super) read_problem: Option<String>,
     pub(super) slip: Slip,
@@ -111,6 +115,7 @@ impl DeskState {
     /// Takes a reading in hand, in place of a form.
     pub(super) fn take_in_hand(&mut self, reading: &Reading) {
         self.reading = Some(reading.number);
+        self.fresh_reading = true;
         self.form = None;
         self.read.clear();
         self.read_problem = None;
@@ -124,6 +129,7 @@ impl DeskState {
             filled: work.blank(units),
             units,
             problem: None,
+            fresh: true,
         });
     }
 

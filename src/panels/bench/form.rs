@@ -25,6 +25,11 @@ pub(super) fn form(
     let part = work.part.label(board.laid.layout, board.laid.depth_shim);
     let mut close = false;
     let mut done = false;
+    let fresh = std::mem::take(&mut form.fresh);
+    let first = work
+        .fields
+        .iter()
+        .position(|f| matches!(f.kind, FieldKind::Number { .. } | FieldKind::Text));
     ui.spacing_mut().item_spacing.y = ink.space(4.0);
     widget::words(ui, &format!("{part}: {}", lower(&work.name)), ink.section(), text);
     let foot = ink.scaled(32.0) + ink.space(6.0) + if form.problem.is_some() { ink.scaled(36.0) } else { 0.0 };
@@ -36,6 +41,9 @@ pub(super) fn form(
             let id = ui.id().with((work.part, &work.name));
             for (index, (field, entry)) in work.fields.iter().zip(&mut form.filled.entries).enumerate() {
                 done |= field_row(ui, ink, view.units, id.with(index), field, entry);
+                if fresh && first == Some(index) {
+                    ui.memory_mut(|memory| memory.request_focus(id.with(index)));
+                }
             }
             for (index, (hazard, ticked)) in work.hazards.iter().zip(&mut form.filled.precautions).enumerate() {
                 // A precaution that meets two hazards is ticked once.
@@ -56,7 +64,11 @@ pub(super) fn form(
             key,
             rank,
         };
-        done |= widget::button(ui, ink, &face(verb(work), "Enter", Rank::Next)).clicked();
+        let button = widget::button(ui, ink, &face(verb(work), "Enter", Rank::Next));
+        if fresh && first.is_none() {
+            button.request_focus();
+        }
+        done |= button.clicked();
         close |= widget::button(ui, ink, &face("Put away", "Esc", Rank::Plain)).clicked();
         widget::words(
             ui,

@@ -56,7 +56,7 @@ fn beside(
     widget::words(ui, &reading.title, ink.section(), text);
     let mut second = format!("Reading {}, {}", reading.number, reading.instrument);
     if reading.stale {
-        second.push_str(". Stale: something it depends on was changed since.");
+        second.push_str(", stale since a change");
     }
     widget::words(ui, &second, ink.small(), muted);
     if let Some(how) = how_to_read(reading) {
@@ -75,13 +75,16 @@ fn beside(
             let width = ink.scaled(76.0);
             let waits = reading.written.is_none() && !reading.stale;
             let response = widget::writing_box(ui, ink, id, "Value that you read", &mut state.read, width, waits);
+            if std::mem::take(&mut state.fresh_reading) {
+                response.request_focus();
+            }
             write |= line_ended(ui, &response);
             widget::words(ui, reading.amount.unit(view.units), ink.body(), text);
             let face = ButtonFace {
                 label: "Write",
                 longest: "Write",
                 key: "Enter",
-                rank: if reading.written.is_none() {
+                rank: if reading.written.is_none() && !reading.stale {
                     Rank::Next
                 } else {
                     Rank::Plain
@@ -93,6 +96,10 @@ fn beside(
             match reading.amount.read(&state.read, view.units) {
                 Ok(value) => {
                     state.read_problem = None;
+                    // Written: the keys are free again.
+                    if let Some(id) = ui.memory(egui::Memory::focused) {
+                        ui.memory_mut(|memory| memory.surrender_focus(id));
+                    }
                     out.push(Command::Do(Box::new(note(reading, value))));
                 }
                 Err(problem) => state.read_problem = Some(problem),

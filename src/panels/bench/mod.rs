@@ -17,6 +17,7 @@ mod work;
 
 use egui::{Rect, ScrollArea, Ui, Vec2, pos2, vec2};
 
+pub(super) use self::card::time;
 use self::desk_state::{DeskState, SideTab};
 use super::theme::Ink;
 use super::widget::{self, Cell};

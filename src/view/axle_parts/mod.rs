@@ -41,6 +41,8 @@ pub enum Look {
 pub enum Group {
     /// Stays.
     Case,
+    /// What holds the pinion's bearings: a part of the case, or the cartridge that is bolted to it.
+    Nose,
     /// The pinion and what is on its shaft.
     Pinion,
     /// The carrier and what is on it.
@@ -59,7 +61,6 @@ enum When {
     Spacer,
     Seal,
     Nut,
-    Cartridge,
     CarrierRings,
     Caps,
     Bolts,
@@ -92,7 +93,6 @@ impl Body {
             When::Spacer => laid.spacer_on,
             When::Seal => laid.seal_in,
             When::Nut => laid.nut_on,
-            When::Cartridge => laid.cartridge_bolted || laid.layout != Layout::B,
             When::CarrierRings => laid.carrier_in,
             When::Caps => laid.caps != CapsOn::Off,
             When::Bolts => laid.wheel_on && laid.wheel_bolted,
@@ -115,6 +115,8 @@ pub struct AxleParts {
 const PINION_SECTOR: Sector = [0.56 * PI, 1.94 * PI];
 /// The same about the ring gear's axis, counted from up toward the flange.
 const WHEEL_SECTOR: Sector = [0.44 * PI, 1.56 * PI];
+/// How far the gear's own solid reaches behind the back of its head at most, mm.
+pub const SHOULDER_MM: f64 = 1.5;
 /// Facets of a whole turn.
 const FACETS: u32 = 72;
 
@@ -131,6 +133,7 @@ impl AxleParts {
         let mut shop = Shop {
             axle,
             times: f64::from(shims_times),
+            collar: seat_radius(pair, axle.gears().pinion_back_distance_mm),
             bodies: Vec::new(),
             pinion: Axis {
                 origin: Vector3::new(0.0, axle.gears().offset_mm, 0.0),
@@ -165,13 +168,14 @@ impl AxleParts {
                 high = high.sup(&(point + shift));
             }
         }
-        if !(low.x <= high.x) {
+        // Nothing is there at all.
+        if low.x > high.x {
             return *gears;
         }
         let size = high - low;
         // As wide as it shows from any side, in a stage one and a half times as wide as high.
         let by_width = 0.5 * (0.86 * size.x + 0.5 * size.z) / 1.5;
-        let by_height = 0.58 * size.y + 0.06 * size.z;
+        let by_height = 0.62 * size.y + 0.06 * size.z;
         Scene {
             centre_mm: 0.5 * (low + high),
             radius_mm: if by_width > by_height { by_width } else { by_height },
@@ -186,9 +190,15 @@ impl AxleParts {
         } else {
             Vector3::new(-0.7, 0.0, 0.0) * self.wheel_radius_mm
         };
+        let nose = if laid.layout == Layout::B && !laid.cartridge_bolted {
+            Vector3::new(0.75, 0.0, 0.0) * self.wheel_radius_mm
+        } else {
+            Vector3::zeros()
+        };
         match group {
             Group::Case => Vector3::zeros(),
-            Group::Pinion if laid.pinion_in => Vector3::zeros(),
+            Group::Nose => nose,
+            Group::Pinion if laid.pinion_in => nose,
             Group::Pinion => Vector3::new(-0.1, 1.05, -0.2) * self.wheel_radius_mm,
             Group::Carrier => carrier,
             Group::Wheel if laid.wheel_on => carrier,
@@ -214,6 +224,14 @@ impl AxleParts {
     }
 }
 
+/// Largest radius of the pinion's solid behind its head.
+fn seat_radius(pair: &StagePair, back_mm: f64) -> f64 {
+    let behind = pair.pinion.points_mm().iter().filter(|p| p.x > back_mm + SHOULDER_MM);
+    behind
+        .map(|p| (p.y * p.y + p.z * p.z).sqrt())
+        .fold(0.0, |a, b| if b > a { b } else { a })
+}
+
 /// How far along a ray a triangle is met, if it is.
 fn meets(origin: Vector3<f64>, way: Vector3<f64>, [a, b, c]: [Vector3<f64>; 3]) -> Option<f64> {
     let (ab, ac) = (b - a, c - a);
@@ -233,6 +251,8 @@ fn meets(origin: Vector3<f64>, way: Vector3<f64>, [a, b, c]: [Vector3<f64>; 3]) 
 struct Shop<'a> {
     axle: &'a Axle,
     times: f64,
+    /// Radius of the seat behind the pinion's head in the gear's own solid, which is left out: the shaft closes the head.
+    collar: f64,
     bodies: Vec<Body>,
     pinion: Axis,
     wheel: Axis,
@@ -320,7 +340,7 @@ impl Shop<'_> {
             }
             DepthShim::Cup => {
                 let ring = tube(cup_back, shoulder, [outer[0] - 7.0, outer[0]]);
-                self.add(depth(Group::Case), pinion, &ring, Some(PINION_SECTOR), FACETS);
+                self.add(depth(Group::Nose), pinion, &ring, Some(PINION_SECTOR), FACETS);
             }
             DepthShim::Cartridge => {}
         }
@@ -340,7 +360,7 @@ impl Shop<'_> {
         let (h, t) = (AxlePart::HeadBearing, AxlePart::TailBearing);
         self.bearing(pinion, &head, head_at, h, Group::Pinion, [When::Ring(0), When::Ring(1)]);
         // The tail cone goes on with the flange.
-        self.bearing(pinion, &tail, tail_at, t, Group::Case, [When::Nut, When::Ring(2)]);
+        self.bearing(pinion, &tail, tail_at, t, Group::Nose, [When::Nut, When::Ring(2)]);
         // Spacer and its shims.
         let spacer_end = inner[1] - spacer_shims;
         let wall = [bores[1] + 1.0, bores[1] + 5.5];
@@ -385,8 +405,10 @@ impl Shop<'_> {
         let thread = 0.5 * support.nut.pitch_diameter_mm;
         let nut_end = hub_end + 15.0;
         let shaft = [
-            [back - 3.0, 0.0],
-            [back - 3.0, bores[0] - 0.2],
+            [back - 4.0, 0.0],
+            [back - 4.0, self.collar],
+            [back - 0.2, self.collar],
+            [back - 0.2, bores[0] - 0.2],
             [inner[0], bores[0] - 0.2],
             [inner[0] + 1.0, bores[1] + 0.4],
             [inner[1], bores[1] - 0.2],
@@ -410,12 +432,12 @@ impl Shop<'_> {
             [hub_end - 2.0, thread + 11.0],
             [hub_end - 2.0, thread + 0.4],
         ];
-        let nut_tag = |look| tag(AxlePart::Nut, look, Group::Case, When::Nut);
+        let nut_tag = |look| tag(AxlePart::Nut, look, Group::Nose, When::Nut);
         self.add(nut_tag(Look::Steel), pinion, &flange, None, FACETS);
         let nut = tube(hub_end - 2.0, nut_end, [thread, 1.75 * thread]);
         self.add(nut_tag(Look::Ring), pinion, &nut, None, 6);
         let seal_at = tail_back + 4.0;
-        let seal = tag(AxlePart::Seal, Look::Roller, Group::Case, When::Seal);
+        let seal = tag(AxlePart::Seal, Look::Roller, Group::Nose, When::Seal);
         let lip = tube(seal_at, seal_at + 9.0, [hub, outer[1] - 1.0]);
         self.add(seal, pinion, &lip, Some(PINION_SECTOR), FACETS);
         // Housing or cartridge.
@@ -483,13 +505,9 @@ impl Shop<'_> {
             [s1, lip],
             [s1, o1],
         ]);
-        let (part, when) = if cartridge {
-            (AxlePart::Cartridge, When::Cartridge)
-        } else {
-            (AxlePart::Case, When::Always)
-        };
+        let part = if cartridge { AxlePart::Cartridge } else { AxlePart::Case };
         let pinion = self.pinion;
-        let body = tag(part, Look::Cast, Group::Case, when);
+        let body = tag(part, Look::Cast, Group::Nose, When::Always);
         self.add(body, pinion, &outline, Some(PINION_SECTOR), FACETS);
         if cartridge {
             let shim = tag(AxlePart::DepthShim, Look::Shim, Group::Case, When::Pack(0));

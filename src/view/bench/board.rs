@@ -5,7 +5,7 @@ use super::start::layout_words;
 use super::{Amount, Laid, Work, offer, words};
 use crate::bench::{Answer, Bench, Measurand, Note, Operation};
 use crate::contact::{self, Film, Pair, Placement, Route};
-use crate::exercise::{AskedFor, Attempt, Counted, Seen, Window};
+use crate::exercise::{AskedFor, Attempt, Counted, Seen, Step, Window};
 use crate::gear::Side;
 use crate::numerics::math;
 use crate::quantity::Units;
@@ -210,7 +210,7 @@ impl Told {
             answer
                 .cautions
                 .iter()
-                .map(|caution| format!("Unsafe: {} It was not.", caution.text().trim_end_matches('.'))),
+                .map(|caution| format!("Unsafe. {}", caution.text())),
         );
         all.extend(answer.noticed.iter().cloned());
         if !answer.spoiled.is_empty() {
@@ -226,17 +226,19 @@ impl Told {
 }
 
 impl BenchView {
-    /// Of an attempt; `done` are its operations, in order, those refused included.
-    pub fn new(attempt: &Attempt, done: &[Operation], tooth: ToothShape) -> Self {
-        let (seen, bench) = (attempt.seen(), attempt.bench());
-        Self::of(&seen, bench, attempt.seed(), done, tooth)
+    /// Of an attempt.
+    pub fn new(attempt: &Attempt, tooth: ToothShape) -> Self {
+        Self::of(&attempt.seen(), attempt.bench(), attempt.seed(), attempt.steps(), tooth)
     }
 
-    fn of(seen: &Seen, bench: &Bench, seed: u64, done: &[Operation], tooth: ToothShape) -> Self {
+    fn of(seen: &Seen, bench: &Bench, seed: u64, steps: &[Step], tooth: ToothShape) -> Self {
         let laid = Laid::of(bench);
         let tools = &bench.setting().tools;
         let mut prints = seen.records.iter().rev().filter_map(SeenPrint::of);
-        let given = done.iter().filter(|o| matches!(o, Operation::Hint { .. })).count();
+        let given = steps
+            .iter()
+            .filter(|s| matches!(s.operation, Operation::Hint { .. }))
+            .count();
         Self {
             title: seen.card.title.clone(),
             step: seen.card.step,
@@ -250,12 +252,11 @@ impl BenchView {
             } else {
                 offer::works(bench, seen, &laid)
             },
-            told_back: done
+            told_back: steps
                 .iter()
-                .zip(&seen.answers)
-                .map(|(operation, answer)| Told {
-                    operation: operation.clone(),
-                    answer: answer.clone(),
+                .map(|step| Told {
+                    operation: step.operation.clone(),
+                    answer: step.answer.clone(),
                 })
                 .collect(),
             readings: seen
@@ -323,6 +324,8 @@ fn wanted(seen: &Seen) -> Vec<Wanted> {
                 WantedRange::Words("as little as can be"),
                 last(&|what| matches!(what, Measurand::WheelFaceRunout {})),
             ),
+            // It stands first, below.
+            Counted::NutTorque => continue,
             Counted::PinionTorque => row(
                 "Turning torque, pinion alone",
                 some,
@@ -337,12 +340,13 @@ fn wanted(seen: &Seen) -> Vec<Wanted> {
             ),
         });
     }
-    if seen.card.counts.contains(&Counted::PinionTorque) {
+    let counts = |counted| seen.card.counts.contains(&counted);
+    if counts(Counted::PinionTorque) || counts(Counted::NutTorque) {
         rows.insert(
             0,
             row(
                 "Pinion nut",
-                None,
+                counts(Counted::NutTorque).then_some(Counted::NutTorque),
                 WantedRange::Never(Amount::NutTorque, targets.nut_torque_nm, targets.most_nut_torque_nm),
                 last(&|what| matches!(what, Measurand::NutTorque {})),
             ),

@@ -1,7 +1,7 @@
 //! The end of an attempt: what is true of the axle, beside what the trainee wrote down.
 
 use super::{Amount, BenchView, WantedRange};
-use crate::exercise::{Attempt, Counted, Outcome};
+use crate::exercise::{Attempt, Counted, Outcome, Par, Score};
 use crate::quantity::{Units, deviation, number, signed};
 
 /// What the debrief shows. It is made only of an axle that has been handed over.
@@ -13,6 +13,25 @@ pub struct DebriefView {
     pub hidden: Vec<(&'static str, [String; 2])>,
     /// True prints in words: drive, coast.
     pub prints: [String; 2],
+    /// Points of 100.
+    pub total: f64,
+    /// Parts of the score: name, points, points there are.
+    pub parts: Vec<(&'static str, f64, f64)>,
+    /// Points lost, the most first.
+    pub losses: Vec<LossLine>,
+    /// What the reference technician takes for this axle: tear-downs, minutes, money.
+    pub par: (u32, f64, f64),
+}
+
+/// Points lost, and why.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LossLine {
+    /// How many.
+    pub points: f64,
+    /// The operation that it comes from.
+    pub operation: Option<u32>,
+    /// Why, and the way to do it better.
+    pub why: String,
 }
 
 /// One wanted value.
@@ -47,9 +66,32 @@ impl DebriefLine {
 }
 
 impl DebriefView {
-    /// Of an attempt with its board; none before the axle has been handed over.
-    pub fn new(attempt: &Attempt, board: &BenchView) -> Option<Self> {
-        attempt.is_finished().then(|| Self::of(&attempt.outcome(), board))
+    /// Of an attempt with its board, its score and its par; none before the axle has been handed over.
+    pub fn new(attempt: &Attempt, board: &BenchView, score: &Score, par: &Par) -> Option<Self> {
+        let weights = attempt.exercise().scenario().weights;
+        let parts = vec![
+            ("Outcome", score.outcome, weights.outcome),
+            ("Process", score.process, weights.process),
+            ("Understanding", score.understanding, weights.understanding),
+            ("Economy", score.economy, weights.economy),
+        ];
+        let mut losses: Vec<LossLine> = score
+            .losses
+            .iter()
+            .map(|loss| LossLine {
+                points: loss.points,
+                operation: loss.operation,
+                why: loss.why.clone(),
+            })
+            .collect();
+        losses.sort_by(|a, b| b.points.total_cmp(&a.points));
+        attempt.is_finished().then(|| Self {
+            total: score.total,
+            parts: parts.into_iter().filter(|(_, _, full)| *full > 0.0).collect(),
+            losses,
+            par: (par.teardowns, par.minutes, par.money),
+            ..Self::of(&attempt.outcome(), board)
+        })
     }
 
     fn of(outcome: &Outcome, board: &BenchView) -> Self {
@@ -58,8 +100,8 @@ impl DebriefView {
             Counted::PinionTorque => outcome.pinion_torque_nm,
             Counted::SideTorque => outcome.side_torque_nm,
             Counted::Lash => lash.map(|[low, _]| low),
-            Counted::Spread => lash.map(|[low, high]| high - low),
-            Counted::Depth | Counted::Runout | Counted::Print => None,
+            Counted::Spread => outcome.lash_spread_mm,
+            Counted::Depth | Counted::Runout | Counted::Print | Counted::NutTorque => None,
         };
         let lines = board
             .wanted
@@ -112,6 +154,10 @@ impl DebriefView {
             lines,
             hidden,
             prints: [print(0), print(1)],
+            total: 0.0,
+            parts: Vec::new(),
+            losses: Vec::new(),
+            par: (0, 0.0, 0.0),
         }
     }
 }
