@@ -42,6 +42,7 @@ pub enum Refusal {
 
 /// Everything that the window shows.
 #[derive(Debug, Resource)]
+#[expect(clippy::struct_excessive_bools, reason = "each says of one thing whether it goes on")]
 pub struct Session {
     designs: Vec<Design>,
     entries: Vec<GearEntry>,

@@ -30,6 +30,7 @@ pub(super) fn debrief_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out:
                 truth(ui, &ink, view, debrief);
                 ui.add_space(ink.space(10.0));
                 losses(ui, &ink, debrief);
+                prints(ui, &ink, view, board);
                 took(ui, &ink, board, debrief);
                 hidden(ui, &ink, view, debrief);
                 log(ui, &ink, view, board);
@@ -42,6 +43,7 @@ pub(super) fn debrief_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out:
         in_zone(ui, "truth", left, margin, |ui| {
             ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
                 truth(ui, &ink, view, debrief);
+                prints(ui, &ink, view, board);
                 took(ui, &ink, board, debrief);
                 hidden(ui, &ink, view, debrief);
                 widget::words(ui, SAFETY_NOTE, ink.small(), ink.color(|t| t.muted));
@@ -333,6 +335,43 @@ fn band(ui: &Ui, ink: &Ink, [left, right]: [f32; 2], y: f32, line: &DebriefLine)
         painter.circle_stroke(pos2(x, y - 2.2 * half), 0.8 * half, stroke);
         painter.line_segment([pos2(x, y - 1.4 * half), pos2(x, y + half)], stroke);
     }
+}
+
+/// All prints that were looked at, in order.
+fn prints(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
+    if board.prints.is_empty() {
+        return;
+    }
+    ui.add_space(ink.space(10.0));
+    let text = ink.color(|t| t.text);
+    ui.horizontal(|ui| {
+        widget::words(ui, "All prints, in order", ink.zone_title(), text);
+        widget::words(
+            ui,
+            "upper drive, lower coast; toe left, top up",
+            ink.small(),
+            ink.color(|t| t.muted),
+        );
+    });
+    let size = vec2(ink.scaled(104.0), ink.scaled(84.0));
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing = vec2(ink.space(10.0), ink.space(6.0));
+        for print in &board.prints {
+            let whole = size + vec2(0.0, ink.scaled(18.0));
+            let (rect, response) = ui.allocate_exact_size(whole, Sense::hover());
+            let name = format!("{}, reading {}", print.title, print.number);
+            response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, &name));
+            super::bench::small_print(ui, Rect::from_min_size(rect.min, size), view, board, print);
+            ui.painter().text(
+                rect.left_bottom(),
+                Align2::LEFT_BOTTOM,
+                format!("reading {}", print.number),
+                ink.small(),
+                text,
+            );
+            response.on_hover_text(name);
+        }
+    });
 }
 
 /// What it took, beside what the reference technician takes for this axle.

@@ -214,7 +214,9 @@ pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out:
             what_is_drawn(view),
         ),
     };
-    title_block(ui, &ink, inside.left_top(), buttons, title, &second);
+    // A low stage is for the axle; how thick shims are drawn is said below all the same.
+    let low = view.place == Place::Bench && rect.height() < ink.scaled(420.0);
+    title_block(ui, &ink, inside.left_top(), buttons, [title, &second], low);
     if view.place == Place::Bench {
         bench_cells(ui, &ink, inside, view, out);
     }
@@ -299,11 +301,18 @@ const WHAT_IS_DRAWN: &str = "The computed gears in mesh, true to scale. Yellow: 
 /// the second rank gives way to the picture and is said when the pointer rests on the first.
 ///
 /// It stands in the upper left corner, and below the buttons where there is no room beside them.
-fn title_block(ui: &mut Ui, ink: &Ink, corner: egui::Pos2, buttons: Rect, title: &str, second: &str) {
+fn title_block(
+    ui: &mut Ui,
+    ink: &Ink,
+    corner: egui::Pos2,
+    buttons: Rect,
+    [title, second]: [&str; 2],
+    first_only: bool,
+) {
     let text = ink.color(|t| t.text);
     let wrap = ink.scaled(236.0);
     let first = ui.painter().layout(title.to_owned(), ink.section(), text, wrap);
-    let below = (!ink.large()).then(|| ui.painter().layout(second.to_owned(), ink.small(), text, wrap));
+    let below = (!ink.large() && !first_only).then(|| ui.painter().layout(second.to_owned(), ink.small(), text, wrap));
     let pad = vec2(ink.space(8.0), ink.space(6.0));
     let below_size = below.as_ref().map_or(egui::Vec2::ZERO, |galley| galley.size());
     let size = vec2(first.size().x.max(below_size.x), first.size().y + below_size.y) + 2.0 * pad;

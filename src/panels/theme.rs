@@ -155,7 +155,7 @@ pub fn apply(ctx: &egui::Context, theme: Theme, text_size: TextSize) {
         // A list that goes on below shows that it does.
         style.spacing.scroll = egui::style::ScrollStyle {
             bar_width: 8.0,
-            floating_allocated_width: 0.0,
+            floating_allocated_width: 9.0,
             ..egui::style::ScrollStyle::thin()
         };
         style.interaction.selectable_labels = false;

@@ -22,6 +22,7 @@ use lashwright::view::{
 };
 
 /// What a test shows, and what was asked for.
+#[expect(clippy::struct_excessive_bools, reason = "each says of one thing whether it goes on")]
 struct Desk {
     gears: Vec<GearEntry>,
     chosen: Option<usize>,

@@ -7,6 +7,7 @@ use egui::{FontFamily, FontId, Galley, Rect, Sense, Stroke, Ui, WidgetInfo, Widg
 
 use super::desk_state::DeskState;
 use crate::panels::theme::Ink;
+use crate::view::bench::Face;
 use crate::view::{BenchView, WindowView};
 
 /// The strip between part and button. Its place is kept when there is nothing to say, so that nothing jumps.
@@ -86,7 +87,13 @@ pub(super) fn answer(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Benc
         (None, Some(last)) => {
             let mut sentences = last.sentences();
             if sentences.is_empty() && !last.answer.readings.is_empty() {
-                sentences.push("Read the instrument and write down what it shows.".to_owned());
+                let by_eye = board.readings.last().is_some_and(|r| r.face == Face::Eye);
+                let words = if by_eye {
+                    "What was seen stands with the teeth."
+                } else {
+                    "Read the instrument and write down what it shows."
+                };
+                sentences.push(words.to_owned());
             }
             (last.title(view.units), sentences, !last.answer.done)
         }

@@ -23,7 +23,7 @@ pub(super) fn instrument(
         return;
     };
     let inside = ui.max_rect();
-    let side = inside.height().min(0.56 * inside.width());
+    let side = inside.height().min(0.5 * inside.width());
     let picture = Rect::from_min_size(inside.min, vec2(side, inside.height()));
     let response = ui.interact(picture, ui.id().with("face"), Sense::hover());
     let said = if view.desk.read_out {
@@ -113,9 +113,11 @@ fn beside(
         let words = format!("On your sheet: {}", reading.amount.text(written, view.units));
         widget::words(ui, &words, ink.body(), ink.color(|t| t.belief));
     }
-    let id = ui.id().with("read out");
-    if widget::tick(ui, ink, id, "Say the value too (for beginners)", view.desk.read_out) {
-        out.push(Command::SetReadOut(!view.desk.read_out));
+    if reading.amount != Amount::Share {
+        let id = ui.id().with("read out");
+        if widget::tick(ui, ink, id, "Say the value too (for beginners)", view.desk.read_out) {
+            out.push(Command::SetReadOut(!view.desk.read_out));
+        }
     }
 }
 

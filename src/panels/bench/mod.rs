@@ -19,6 +19,7 @@ use egui::{Rect, ScrollArea, Ui, Vec2, pos2, vec2};
 
 pub(super) use self::card::time;
 use self::desk_state::{DeskState, SideTab};
+pub(super) use self::teeth::small as small_print;
 use super::theme::Ink;
 use super::widget::{self, Cell};
 use super::{in_zone, stage};
@@ -119,7 +120,7 @@ fn three_columns(
         |ui| in_hand(ui, ink, view, board, state, out),
     );
     in_zone(ui, "teeth", teeth, vec2(margin, ink.space(8.0)), |ui| {
-        teeth::teeth(ui, ink, view, board);
+        teeth::teeth(ui, ink, view, board, state);
     });
     in_zone(ui, "lists", lists, vec2(margin, ink.space(8.0)), |ui| {
         let tabs = [
@@ -241,7 +242,7 @@ fn tab(
         SideTab::Slip => slip::slip(ui, ink, board, state, out),
         SideTab::Card => card::card(ui, ink, view, board, state, out),
         SideTab::Teeth => {
-            scrolled(ui, "teeth", |ui| teeth::teeth(ui, ink, view, board));
+            scrolled(ui, "teeth", |ui| teeth::teeth(ui, ink, view, board, state));
         }
         SideTab::Work => work::all(ui, ink, view, board, state, out),
     }

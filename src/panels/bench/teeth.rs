@@ -1,7 +1,8 @@
 //! Both flanks unrolled with what the eye read of the last print, and the print before as a ghost.
 
-use egui::{Sense, Ui, Vec2, WidgetInfo, WidgetType, pos2, vec2};
+use egui::{Rect, Sense, Ui, Vec2, WidgetInfo, WidgetType, pos2, vec2};
 
+use super::desk_state::DeskState;
 use super::widget;
 use crate::drawing::{Fill, Flank, Hatch, Ink as DrawingInk, Item, LineStyle, Path, Point, Stroke, flag};
 use crate::panels::paint::Sheet;
@@ -11,21 +12,27 @@ use crate::view::bench::{SeenFlank, SeenPrint, ToothShape};
 use crate::view::{BenchView, WindowView};
 
 /// Draws both flanks over the room that there is.
-pub(super) fn teeth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
+pub(super) fn teeth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView, state: &DeskState) {
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     ui.spacing_mut().item_spacing.y = 0.0;
-    let [last, before] = &board.prints;
+    // The print in hand, or the last one; the one looked at before it is the ghost.
+    let in_hand = state
+        .reading
+        .and_then(|number| board.prints.iter().position(|p| p.number == number));
+    let at = in_hand.or(board.prints.len().checked_sub(1));
+    let last = at.and_then(|at| board.prints.get(at));
+    let before = at.and_then(|at| board.prints.get(at.checked_sub(1)?));
     let said = match last {
         None => "No print yet".to_owned(),
-        Some(print) if print.stale => format!("Print, reading {}: stale", print.number),
-        Some(print) => format!("Print, reading {}", print.number),
+        Some(print) if print.stale => format!("{}, reading {}: stale", print.title, print.number),
+        Some(print) => format!("{}, reading {}", print.title, print.number),
     };
     widget::words(ui, &said, ink.section(), text);
     let room = ui.available_height().max(ink.scaled(200.0));
     let foot = ink.scaled(18.0);
     let each = (0.5 * (room - foot)).min(ink.scaled(240.0));
     for (k, flank) in [Flank::Drive, Flank::Coast].into_iter().enumerate() {
-        let of = |print: &Option<SeenPrint>| print.as_ref().and_then(|p| p.flanks.get(k).copied().flatten());
+        let of = |print: Option<&SeenPrint>| print.and_then(|p| p.flanks.get(k).copied().flatten());
         one(
             ui,
             ink,
@@ -37,7 +44,7 @@ pub(super) fn teeth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Bench
                 lean: board.tooth.lean.get(k).copied().unwrap_or(0.0),
                 print: of(last),
                 ghost: of(before),
-                clearness: last.as_ref().map(|p| p.clearness),
+                clearness: last.map(|p| p.clearness),
                 painted: !board.laid.painted.is_empty(),
             },
         );
@@ -48,6 +55,25 @@ pub(super) fn teeth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Bench
         (None, _) => "Paste, roll, then look at the print.".to_owned(),
     };
     widget::words(ui, &words, ink.small(), muted);
+}
+
+/// One print with both flanks one below the other, small, without words: for a row of them.
+pub(in crate::panels) fn small(ui: &Ui, rect: Rect, view: &WindowView<'_>, board: &BenchView, print: &SeenPrint) {
+    let half = rect.height() / 2.0;
+    for (k, flank) in [Flank::Drive, Flank::Coast].into_iter().enumerate() {
+        let top = rect.top() + half * k as f32;
+        let own = Rect::from_min_size(pos2(rect.left(), top), vec2(rect.width(), half - 4.0));
+        let map = Map::within(&board.tooth, own.size(), 1.0, 1.0);
+        let shown = Shown {
+            shape: board.tooth,
+            lean: board.tooth.lean.get(k).copied().unwrap_or(0.0),
+            print: print.flanks.get(k).copied().flatten(),
+            ghost: None,
+            clearness: Some(print.clearness),
+            painted: true,
+        };
+        Sheet::new(own.min, 1.0, view.theme).paint(ui.painter(), &map.items(flank, &shown));
+    }
 }
 
 struct Shown {
@@ -129,16 +155,21 @@ const FOOT: f64 = 33.0;
 
 impl Map {
     fn fitted(shape: &ToothShape, size: Vec2) -> Self {
+        Self::within(shape, size, HEAD, FOOT)
+    }
+
+    /// With so much room above and below.
+    fn within(shape: &ToothShape, size: Vec2, head: f64, foot: f64) -> Self {
         let [a, b] = shape.lower_mm;
         let [c, d] = shape.upper_mm;
         let (low, high) = (if a < b { a } else { b }, if c > d { c } else { d });
-        let (width, height) = (f64::from(size.x) - 4.0, f64::from(size.y) - HEAD - FOOT);
+        let (width, height) = (f64::from(size.x) - 4.0, f64::from(size.y) - head - foot);
         let (by_width, by_height) = (width / shape.face_width_mm, height / (high - low));
         let scale = if by_width < by_height { by_width } else { by_height };
         Self {
             shape: *shape,
             scale,
-            origin: Point::new(0.5 * width + 2.0, HEAD + 0.5 * height + 0.5 * scale * (low + high)),
+            origin: Point::new(0.5 * width + 2.0, head + 0.5 * height + 0.5 * scale * (low + high)),
         }
     }
 

@@ -37,8 +37,8 @@ pub struct BenchView {
     pub readings: Vec<Reading>,
     /// The set-up sheet.
     pub notes: Vec<Note>,
-    /// The last print and the one before.
-    pub prints: [Option<SeenPrint>; 2],
+    /// All prints that were looked at, in order.
+    pub prints: Vec<SeenPrint>,
     /// Shape of a tooth's flank.
     pub tooth: ToothShape,
     /// Minutes so far.
@@ -234,7 +234,6 @@ impl BenchView {
     fn of(seen: &Seen, bench: &Bench, seed: u64, steps: &[Step], tooth: ToothShape) -> Self {
         let laid = Laid::of(bench);
         let tools = &bench.setting().tools;
-        let mut prints = seen.records.iter().rev().filter_map(SeenPrint::of);
         let given = steps
             .iter()
             .filter(|s| matches!(s.operation, Operation::Hint { .. }))
@@ -265,7 +264,7 @@ impl BenchView {
                 .map(|record| Reading::of(record, tools, &seen.notes))
                 .collect(),
             notes: seen.notes.clone(),
-            prints: [prints.next(), prints.next()],
+            prints: seen.records.iter().filter_map(SeenPrint::of).collect(),
             tooth,
             minutes: seen.minutes,
             money: seen.money,

@@ -143,6 +143,8 @@ fn face(instrument: Option<Instrument>) -> Face {
 pub struct SeenPrint {
     /// Number of its record.
     pub number: u32,
+    /// What was looked at, in words.
+    pub title: String,
     /// Whether something that it depends on was changed since.
     pub stale: bool,
     /// How clearly it stands out, 0 to 1.
@@ -181,6 +183,7 @@ impl SeenPrint {
         };
         Some(Self {
             number: record.number,
+            title: words::measurand(record.what),
             stale: record.stale,
             clearness: value("clearness").unwrap_or(0.0),
             flanks: [flank("drive"), flank("coast")],

@@ -249,7 +249,7 @@ pub fn operation(done: &Operation, units: Units) -> String {
         Operation::Roll { passes, .. } => format!("Roll the painted teeth, {passes} passes each way"),
         Operation::Replace { part } => format!("New {} from the shelf", part.name()),
         Operation::Note { what, value, .. } => {
-            format!("Write down: {} {}", measurand(*what), amount(*what).text(*value, units))
+            format!("Write down {}: {}", measurand(*what), amount(*what).text(*value, units))
         }
         Operation::Predict { about, .. } => format!("Slip signed: {}", predicted(*about)),
         Operation::JudgePlate { plate, .. } => format!("Judge painted plate {}", plate + 1),
