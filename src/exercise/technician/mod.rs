@@ -110,6 +110,8 @@ struct Technician {
     wheel_on: bool,
     carrier_in: bool,
     bolts_used: bool,
+    /// Squeeze of the side stacks as it was felt out with the rings, mm.
+    squeeze_mm: Option<f64>,
     /// How far the adjusters are screwed in, notches from where they stand when a carrier is set in.
     rings_in: Option<[f64; 2]>,
     /// Prints seen: record, place by shims, what they ask for.
@@ -140,6 +142,7 @@ impl Technician {
             carrier_in: carrier,
             bolts_used: carrier,
             rings_in: None,
+            squeeze_mm: None,
             hands,
             chart,
             reversed,
@@ -191,18 +194,35 @@ impl Technician {
         } else if card.pack.is_some() {
             self.make_pack();
         } else if card.counts.is_empty() {
+            if card.start.fitted != Fitted::Everything {
+                self.pinion_from_parts();
+            }
             self.read_what_is_asked();
-        } else if self.judges_pinion() {
-            self.whole();
         } else {
-            self.sides_only();
+            if self.judges_pinion() {
+                self.whole();
+            } else {
+                self.sides_only();
+            }
+            self.read_what_is_asked();
         }
         self.hands.does(Operation::Finish {});
+    }
+
+    /// The pinion built in, and nothing else.
+    fn pinion_from_parts(&mut self) {
+        self.compare_numbers();
+        self.hands.clean_shims();
+        if self.rings_on {
+            self.check_seats();
+        }
+        self.build_pinion();
     }
 
     /// Lash and side preload on an axle that stands together.
     fn sides_only(&mut self) {
         self.hands.settle();
+        self.judge_squeeze();
         if self.counts(Counted::Runout) || self.counts(Counted::Spread) {
             let runs_out = self.runout().is_some_and(|mm| mm > 0.6 * self.runout_limit());
             if runs_out {
@@ -358,7 +378,14 @@ impl Technician {
             return;
         }
         self.hands.settle();
-        self.hands.torque(Measurand::RollingTorque {});
+        let whole = self.hands.torque(Measurand::RollingTorque {});
+        if let Some(value) = whole.filter(|_| !self.judges_pinion()) {
+            self.hands.does(Operation::Note {
+                what: Measurand::RollingTorque {},
+                value,
+                remark: "Whole axle, bearings turned.".to_owned(),
+            });
+        }
         self.write_lash();
         if self.counts(Counted::Runout) || self.counts(Counted::Spread) {
             self.runout();

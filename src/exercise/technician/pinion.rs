@@ -94,7 +94,7 @@ impl Technician {
         let depth_mm = usual(axle.depth_shim_member());
         let spacer_mm = usual(crate::axle::Member::SpacerShims);
         // A pinion that is marked to stand farther out gets a shim that lets it.
-        let deeper_mm = self.rule(-self.mark_mm);
+        let deeper_mm = -self.mark_mm;
         let wanted_mm = depth_mm + deeper_mm / self.chart.deeper_by_shim;
         let mut more_mm = 0.0;
         if !self.rings_on {
