@@ -20,6 +20,8 @@ use crate::view::{
 
 /// How many times thicker than true shims are drawn at first.
 const SHIMS_TIMES: u32 = 10;
+/// What is said where there is no folder.
+const NOT_KEPT: &str = "Attempts are not kept: the system names no folder for a person's data.";
 
 /// The attempt with what belongs to it.
 #[derive(Debug)]
@@ -169,22 +171,18 @@ pub(super) struct Desk {
 }
 
 impl Desk {
-    /// All exercises that ship with the program, and the attempts in a folder.
-    pub(super) fn new(folder: Option<PathBuf>) -> Self {
+    /// All exercises that ship with the program; attempts are kept nowhere.
+    pub(super) fn new() -> Self {
         let mut exercises: Vec<ExerciseLine> = scenarios::embedded()
             .unwrap_or_default()
             .iter()
             .map(|found| ExerciseLine::new(&found.source, found.exercise.scenario()))
             .collect();
         exercises.sort_by_key(|exercise| exercise.step);
-        let kept_in = folder.as_ref().map_or_else(
-            || "Attempts are not kept: the system names no folder for a person's data.".to_owned(),
-            |folder| format!("Attempts are kept in {}", folder.display()),
-        );
-        let mut desk = Self {
+        Self {
             exercises,
-            folder,
-            kept_in,
+            folder: None,
+            kept_in: NOT_KEPT.to_owned(),
             kept: Vec::new(),
             kept_lines: Vec::new(),
             chosen: 0,
@@ -202,10 +200,18 @@ impl Desk {
             pointed: None,
             read_out: false,
             shims_times: SHIMS_TIMES,
-        };
-        desk.look_for_kept();
-        desk.seed = desk.next_seed();
-        desk
+        }
+    }
+
+    /// Keeps attempts in this folder, and finds those that are there.
+    pub(super) fn keep_in(&mut self, folder: Option<PathBuf>) {
+        self.kept_in = folder.as_ref().map_or_else(
+            || NOT_KEPT.to_owned(),
+            |folder| format!("Attempts are kept in {}", folder.display()),
+        );
+        self.folder = folder;
+        self.look_for_kept();
+        self.seed = self.next_seed();
     }
 
     /// Reads the folder again.

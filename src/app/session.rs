@@ -118,7 +118,7 @@ impl Session {
             theme: Theme::default(),
             text_size: TextSize::default(),
             units: Units::default(),
-            desk: Desk::new(None),
+            desk: Desk::new(),
             help: false,
         };
         if !session.designs.is_empty() {
@@ -130,7 +130,7 @@ impl Session {
     /// The same with the attempts of this folder, and new ones kept there.
     #[must_use]
     pub fn with_attempts_in(mut self, folder: Option<PathBuf>) -> Self {
-        self.desk = Desk::new(folder);
+        self.desk.keep_in(folder);
         self
     }
 
@@ -396,8 +396,8 @@ impl Session {
     pub fn stage_pair(&self) -> (Option<&Arc<StagePair>>, u64) {
         // Counts of both kinds never meet.
         match self.bench_stage() {
-            Some(stage) => (Some(&stage.pair), 2 * self.desk.shown + 1),
-            None => (self.pair.as_ref(), 2 * self.shown),
+            Some(stage) => (Some(&stage.pair), OF_EXERCISES | self.desk.shown),
+            None => (self.pair.as_ref(), self.shown),
         }
     }
 
@@ -411,7 +411,7 @@ impl Session {
     /// changes.
     pub fn axle_parts(&self) -> (Option<&AxleParts>, u64) {
         match self.bench_stage() {
-            Some(stage) => (Some(&stage.parts), 2 * self.desk.shown + 1),
+            Some(stage) => (Some(&stage.parts), OF_EXERCISES | self.desk.shown),
             None => (None, 0),
         }
     }
@@ -529,6 +529,9 @@ impl Session {
         }
     }
 }
+
+/// Marks the counts of gears that belong to exercises.
+const OF_EXERCISES: u64 = 1 << 63;
 
 /// Seconds of one rock over to the coast side and back.
 const ROCK_S: f64 = 2.0;

@@ -34,6 +34,7 @@ pub(super) fn debrief_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out:
                 took(ui, &ink, board, debrief);
                 hidden(ui, &ink, view, debrief);
                 log(ui, &ink, view, board);
+                widget::words(ui, SAFETY_NOTE, ink.small(), ink.color(|t| t.muted));
             });
         });
     } else {

@@ -1,10 +1,11 @@
 //! Pictures are looked at by what they mean: which part covers which pixels, against the projected geometry.
 
 use lashwright::app::stage::{Drawing, Part, part_color};
-use lashwright::app::{AppError, Picture, PictureRequest, draw};
+use lashwright::app::{AppError, ExerciseRequest, Picture, PictureRequest, draw};
+use lashwright::bench::Operation;
 use lashwright::gear;
 use lashwright::numerics::math;
-use lashwright::view::{Projection, Setting, Theme, Viewpoint};
+use lashwright::view::{Place, Projection, Setting, Theme, Viewpoint};
 use nalgebra::Vector3;
 
 /// Left, top, right and bottom of the pixels of one colour (the first pixel, and one past the last).
@@ -64,6 +65,7 @@ fn pictures_show_the_projected_geometry() {
     marks_turn_with_the_teeth();
     moved_gears_are_drawn_where_they_were_moved();
     the_whole_window_wears_the_look();
+    parts_are_drawn_as_the_axle_lies();
 }
 
 /// Smallest and largest pixel place of a gear's corners, from the left and from the top.
@@ -314,4 +316,43 @@ fn the_whole_window_wears_the_look() {
         });
         assert!(steel.count() > 60, "{theme:?}: steel is seen");
     }
+}
+
+/// The axle of an exercise: each part that is there covers pixels where its middle is projected; with the nut off there is
+/// ground where the flange was.
+fn parts_are_drawn_as_the_axle_lies() {
+    let bench = |operations: &[&str]| PictureRequest {
+        size_px: [480, 320],
+        viewpoint: Viewpoint::Pinion,
+        projection: Projection::Flat,
+        place: Place::Bench,
+        panels: false,
+        exercise: Some(ExerciseRequest {
+            scenario: "oat-barn-tractor".to_owned(),
+            seed: 1,
+            operations: operations
+                .iter()
+                .map(|line| Operation::from_json(line).expect("an operation"))
+                .collect(),
+            part: None,
+        }),
+        ..PictureRequest::default()
+    };
+    let Some(complete) = drawn(&bench(&[])) else { return };
+    let Some(open) = drawn(&bench(&[r#"{"do":"remove_nut","precautions":["holding_bar"]}"#])) else {
+        return;
+    };
+    let at = |picture: &Picture, point: Vector3<f64>| -> [u8; 3] {
+        let [x, y] = picture.report.pixel_of(point).expect("flat");
+        let i = usize::try_from(4 * (whole(y) * picture.size_px[0] + whole(x))).expect("a small picture");
+        [picture.rgba[i], picture.rgba[i + 1], picture.rgba[i + 2]]
+    };
+    // Below and before the pinion's axis, just inside the rim of the flange: behind it there is nothing.
+    let offset = complete.report.pair.design().offset_mm;
+    let rim = Vector3::new(250.0, offset + 43.5, -30.0);
+    let (with, without) = (at(&complete, rim), at(&open, rim));
+    println!("flange {with:?}, without it {without:?}");
+    let grey = |[r, _, b]: [u8; 3]| i16::from(r) - i16::from(b);
+    assert!(grey(with) < 5, "steel: {with:?}");
+    assert!(grey(without) > 8, "the warm ground of the stage: {without:?}");
 }

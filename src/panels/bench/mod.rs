@@ -23,7 +23,7 @@ pub(super) use self::teeth::small as small_print;
 use super::theme::Ink;
 use super::widget::{self, Cell};
 use super::{in_zone, stage};
-use crate::view::{BenchView, Command, WindowView};
+use crate::view::{BenchView, Command, SAFETY_NOTE, WindowView};
 
 /// Draws the bench over `area` and answers what is left for the gears.
 pub(super) fn bench_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) -> Rect {
@@ -190,7 +190,22 @@ fn two_columns(
     in_zone(ui, "hand", hand, vec2(margin, ink.space(6.0)), |ui| {
         in_hand(ui, ink, view, board, state, out);
     });
-    in_zone(ui, "column", column, vec2(margin, ink.space(6.0)), |ui| {
+    let note_height = ink.scaled(20.0) + ink.space(6.0);
+    let note = rect(
+        column.left(),
+        column.bottom() - note_height,
+        column.right(),
+        column.bottom(),
+    );
+    in_zone(ui, "note", note, vec2(margin, 0.0), |ui| {
+        // One line at all times; the whole of it on the card and when the pointer rests on it.
+        let words = egui::RichText::new("Never a specification for a real axle.")
+            .font(ink.small())
+            .color(ink.color(|t| t.text));
+        ui.add(egui::Label::new(words).truncate()).on_hover_text(SAFETY_NOTE);
+    });
+    let column_above = column.with_max_y(note.top());
+    in_zone(ui, "column", column_above, vec2(margin, ink.space(6.0)), |ui| {
         let tabs = [
             ("Work", SideTab::Work),
             ("Card", SideTab::Card),

@@ -225,7 +225,9 @@ impl Map {
             ));
             items.push(Item::stroked(area, Stroke::full(DrawingInk::GhostDark, 1.4)));
             let middle = self.point(print.centre);
-            for (dx, dy) in [(6.0, 0.0), (0.0, 6.0)] {
+            // As large as the tooth has room for.
+            let arm = (0.1 * self.scale * self.shape.face_width_mm).min(6.0) * 0.8;
+            for (dx, dy) in [(arm, 0.0), (0.0, arm)] {
                 let line = Path::line(
                     Point::new(middle.x - dx, middle.y - dy),
                     Point::new(middle.x + dx, middle.y + dy),

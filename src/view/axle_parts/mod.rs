@@ -175,7 +175,7 @@ impl AxleParts {
         let size = high - low;
         // As wide as it shows from any side, in a stage one and a half times as wide as high.
         let by_width = 0.5 * (0.86 * size.x + 0.5 * size.z) / 1.5;
-        let by_height = 0.62 * size.y + 0.06 * size.z;
+        let by_height = 0.65 * size.y + 0.07 * size.z;
         Scene {
             centre_mm: 0.5 * (low + high),
             radius_mm: if by_width > by_height { by_width } else { by_height },
