@@ -28,6 +28,7 @@ fn keys(place: Place) -> Vec<[&'static str; 2]> {
         Place::Bench => {
             all.extend([
                 ["P O", "next part, part before"],
+                ["W", "to the work of that part; arrows go on, Enter opens it"],
                 ["Enter", "do what the form says, write what was read"],
                 ["Esc", "put the form away"],
                 ["I", "take the last reading in hand"],

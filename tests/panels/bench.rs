@@ -85,6 +85,33 @@ fn a_part_is_chosen_from_the_list_and_by_keys() {
     assert_eq!(asked(&mut harness), [Command::ChoosePart(Some(AxlePart::Axle))]);
 }
 
+/// Part, work and its form without a pointer.
+#[test]
+fn work_is_reached_by_keys() {
+    let mut desk = Hands::at("oat-barn-tractor").desk();
+    desk.part = Some(AxlePart::RingGear);
+    let mut harness = window(USUAL, desk);
+    harness.key_press(Key::W);
+    harness.run();
+    harness.key_press(Key::Enter);
+    harness.run();
+    let open = harness.get_by_label("Tooth in mesh");
+    assert!(open.accesskit_node().is_focused(), "the keyboard is in the first box");
+    harness.key_press(Key::Enter);
+    harness.run();
+    let commands = asked(&mut harness);
+    assert!(
+        matches!(
+            only(&commands),
+            Operation::Measure {
+                what: Measurand::Lash { tooth: 0 },
+                ..
+            }
+        ),
+        "{commands:?}"
+    );
+}
+
 #[test]
 fn a_form_is_filled_in_with_precautions_and_done_with_enter() {
     let mut desk = Hands::at("oat-barn-tractor").desk();
@@ -177,12 +204,34 @@ fn what_is_read_is_written_in_the_units_at_hand() {
         harness.key_press(Key::Enter);
         harness.run();
         let commands = asked(&mut harness);
-        let Operation::Note { what, value, .. } = only(&commands) else {
+        let Operation::Note { what, value, remark } = only(&commands) else {
             panic!("{commands:?}");
         };
         assert_eq!(*what, Measurand::Lash { tooth: 0 });
+        assert_eq!(remark, "record 1, dial indicator, stem square to the tooth's trace");
         assert!((value - wanted).abs() < 1e-9, "{value}");
     }
+}
+
+/// A print is signed by what is read of it: the height of its middle.
+#[test]
+fn a_print_is_written_down() {
+    let hands = Hands::at("oat-barn-tractor")
+        .does(r#"{"do":"brush_paste","teeth":[0,1,2],"film":"usual"}"#)
+        .does(r#"{"do":"roll","drag_nm":20,"passes":4}"#)
+        .does(r#"{"do":"measure","what":{"quantity":"print"},"instrument":"eye"}"#);
+    let mut harness = window(USUAL, hands.desk());
+    harness.get_by_label("Value that you read").focus();
+    harness.run();
+    harness.get_by_label("Value that you read").type_text("-0,2");
+    harness.run();
+    harness.key_press(Key::Enter);
+    harness.run();
+    let commands = asked(&mut harness);
+    assert!(
+        matches!(only(&commands), Operation::Note { what: Measurand::Print {}, value, .. } if (value + 0.2).abs() < 1e-9),
+        "{commands:?}"
+    );
 }
 
 /// The value stands in no word of the window until it is written or asked for.

@@ -55,6 +55,10 @@ fn beside(
     ui.spacing_mut().item_spacing.y = ink.space(3.0);
     widget::words(ui, &reading.title, ink.section(), text);
     let mut second = format!("Reading {}, {}", reading.number, reading.instrument);
+    if let Some(stem) = reading.stem {
+        second.push_str(", stem ");
+        second.push_str(stem);
+    }
     if reading.stale {
         second.push_str(", stale since a change");
     }
@@ -65,10 +69,9 @@ fn beside(
     if view.desk.read_out {
         widget::words(ui, &values(reading, view), ink.section(), text);
     }
-    let wanted = reading.amount != Amount::Share && reading.main_value().is_some();
-    if wanted && !board.finished {
+    if let Some(asks) = reading.asks().filter(|_| !board.finished) {
         ui.add_space(ink.space(2.0));
-        widget::words(ui, "You read", ink.body(), text);
+        widget::words(ui, asks, ink.body(), text);
         let mut write = false;
         ui.horizontal_wrapped(|ui| {
             let id = ui.id().with(("you read", reading.number));

@@ -83,7 +83,13 @@ fn rows(
 ) {
     let list = ui.id().with(("works", part));
     let of_part = || board.works.iter().filter(move |w| w.part == part);
+    let to_the_list =
+        ui.memory(|memory| memory.focused().is_none()) && ui.input(|input| input.key_pressed(egui::Key::W));
+    let mut first = true;
     for work in of_part().filter(|w| w.not_now.is_none()) {
+        if std::mem::take(&mut first) && to_the_list {
+            ui.memory_mut(|memory| memory.request_focus(list.with(&work.name)));
+        }
         let open = state
             .form
             .as_ref()

@@ -261,7 +261,10 @@ impl BenchView {
             readings: seen
                 .records
                 .iter()
-                .map(|record| Reading::of(record, tools, &seen.notes))
+                .map(|record| {
+                    let took = steps.iter().find(|s| s.answer.operation == record.operation);
+                    Reading::of(record, tools, &seen.notes, took.map(|s| &s.operation))
+                })
                 .collect(),
             notes: seen.notes.clone(),
             prints: seen.records.iter().filter_map(SeenPrint::of).collect(),
@@ -303,7 +306,7 @@ fn wanted(seen: &Seen) -> Vec<Wanted> {
                 "Print, drive and coast",
                 some,
                 WantedRange::Words("in the middle, off every edge"),
-                blank,
+                last(&|what| what == Measurand::Print {}),
             ),
             Counted::Lash => row(
                 "Lash, tightest",

@@ -20,7 +20,7 @@ pub use board::{BenchView, Told, ToothShape, Wanted, WantedRange};
 pub use debrief::{DebriefLine, DebriefView, LossLine};
 pub use laid::{CapsOn, Laid};
 pub use part::AxlePart;
-pub use readings::{Face, Reading, SeenFlank, SeenPrint, Shown, remark};
+pub use readings::{Face, Reading, SeenFlank, SeenPrint, Shown};
 pub use slip::{SLIP_ROWS, SURE, finish, hint, note, predict};
 pub use start::{ExerciseLine, KeptLine, StartView};
 pub use words::{

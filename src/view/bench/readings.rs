@@ -4,7 +4,7 @@ use std::f64::consts::PI;
 
 use super::{Amount, words};
 use crate::bench::instrument::WrenchKind;
-use crate::bench::{Instrument, Measurand, Note, Record, Tool};
+use crate::bench::{Instrument, Measurand, Note, Operation, Record, Tool};
 use crate::numerics::math;
 
 /// The face of an instrument.
@@ -60,6 +60,8 @@ pub struct Reading {
     pub what: Measurand,
     /// In words.
     pub title: String,
+    /// How a dial's stem was laid, for lash.
+    pub stem: Option<&'static str>,
     /// Instrument in words.
     pub instrument: String,
     /// Name of the instrument on the bench.
@@ -77,13 +79,18 @@ pub struct Reading {
 }
 
 impl Reading {
-    pub(super) fn of(record: &Record, tools: &[Tool], notes: &[Note]) -> Self {
+    pub(super) fn of(record: &Record, tools: &[Tool], notes: &[Note], took: Option<&Operation>) -> Self {
         let instrument = tools.iter().find(|t| t.name == record.instrument).map(|t| t.instrument);
         Self {
             number: record.number,
             operation: record.operation,
             what: record.what,
             title: words::measurand(record.what),
+            // How the stem was laid is half of a reading of lash.
+            stem: match (record.what, took) {
+                (Measurand::Lash { .. }, Some(Operation::Measure { stem, .. })) => Some(words::stem(*stem)),
+                _ => None,
+            },
             instrument: words::tool(&record.instrument),
             tool: record.instrument.clone(),
             amount: words::amount(record.what),
@@ -100,8 +107,17 @@ impl Reading {
             written: notes
                 .iter()
                 .rev()
-                .find(|n| n.remark == remark(record.number))
+                .find(|n| n.remark.split(',').next() == Some(&reference(record.number)))
                 .map(|n| n.value),
+        }
+    }
+
+    /// What is written down of it, in words of the box; none for what is not.
+    pub fn asks(&self) -> Option<&'static str> {
+        match self.what {
+            Measurand::Print {} => Some("Drive print: height of its middle, root \u{2212}1, top +1"),
+            Measurand::Plate { .. } | Measurand::MatchNumbers {} => None,
+            _ => self.main_value().map(|_| "You read"),
         }
     }
 
@@ -111,9 +127,17 @@ impl Reading {
     }
 }
 
-/// How a note says which record it was read from.
-pub fn remark(record: u32) -> String {
+/// How a note begins that says which record it was read from.
+fn reference(record: u32) -> String {
     format!("record {record}")
+}
+
+impl Reading {
+    /// With what and how it was read: the remark beside its value on the sheet.
+    pub fn remark(&self) -> String {
+        let stem = self.stem.map(|stem| format!(", stem {stem}")).unwrap_or_default();
+        format!("{}, {}{stem}", reference(self.number), self.instrument.replace(',', ""))
+    }
 }
 
 fn face(instrument: Option<Instrument>) -> Face {

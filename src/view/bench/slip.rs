@@ -1,6 +1,6 @@
 //! What is written down and signed: notes, predictions, hints, hand-over.
 
-use super::readings::{Reading, remark};
+use super::readings::Reading;
 use crate::bench::{Operation, Predicted};
 
 /// Rows of the prediction slip.
@@ -40,7 +40,7 @@ pub fn note(reading: &Reading, value: f64) -> Operation {
     Operation::Note {
         what: reading.what,
         value,
-        remark: remark(reading.number),
+        remark: reading.remark(),
     }
 }
 
