@@ -274,7 +274,7 @@ fn what_counts_is_said_or_follows_from_the_kind_of_exercise() {
     let lash = oat_barn.replace(line, "counts = [\"lash\"]\n");
     assert_eq!(counts(&lash).expect("good"), ["lash"]);
     for (bad, said) in [
-        ("counts = [\"depht\"]\n", "not known"),
+        ("counts = [\"depht\"]\n", "nothing that counts"),
         ("counts = [\"depth\", \"depth\"]\n", "twice"),
         ("counts = []\n", "counts"),
         ("face_runout_mm = 0\n", "face_runout_mm"),

@@ -76,8 +76,10 @@ pub fn play(exercise: &Arc<Exercise>, seed: u64, policy: Policy) -> Result<Attem
     Ok(hands.end())
 }
 
-/// Most times that the pinion is taken out again.
+/// Most times that the pinion is taken out again before what there is is handed over: by the rules, and by rules that lead
+/// nowhere.
 const MOST_BUILDS: u32 = 6;
+const MOST_BUILDS_ASTRAY: u32 = 3;
 /// Turns with which bearings are settled before they are read.
 const SETTLING_TURNS: f64 = 40.0;
 /// A change of depth below this is not made, mm (0.002 in; common practice, no source).
@@ -180,6 +182,11 @@ impl Technician {
     /// Whether the pinion's side is judged at all.
     fn judges_pinion(&self) -> bool {
         self.judges_depth() || self.counts(Counted::PinionTorque)
+    }
+
+    /// Whether there is nothing left to try.
+    fn has_had_enough(&self) -> bool {
+        self.builds >= if self.reversed { MOST_BUILDS_ASTRAY } else { MOST_BUILDS }
     }
 
     /// Which way a change of depth is made: a reversed rule goes the other way.
@@ -287,7 +294,7 @@ impl Technician {
                 return;
             }
             let step = self.next_step(print);
-            if step.abs() < LEAST_STEP_MM || self.builds >= MOST_BUILDS {
+            if step.abs() < LEAST_STEP_MM || self.has_had_enough() {
                 break;
             }
             self.predict_print(step);

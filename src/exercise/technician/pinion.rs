@@ -1,6 +1,6 @@
 //! The pinion's side: rings, shims, spacer, nut, torque, depth by gauge.
 
-use super::{LEAST_GAUGE_STEP_MM, MOST_BUILDS, Technician};
+use super::{LEAST_GAUGE_STEP_MM, Technician};
 use crate::axle::DepthShim;
 use crate::bench::{Measurand, Operation, Precaution, Predicted, Ring, ShimPlace, SpacerChoice};
 use crate::exercise::wanted::DepthFrom;
@@ -286,7 +286,7 @@ impl Technician {
             let spacer = if self.has_sleeve() { 0.0 } else { self.spacer_needs() };
             let crushed = self.has_sleeve() && self.pinion_nm.is_some_and(|t| t > window.high);
             let enough = deeper.abs() < 1e-9 && spacer.abs() < 0.004 && !crushed;
-            if enough || self.builds >= MOST_BUILDS {
+            if enough || self.has_had_enough() {
                 break;
             }
             if let Some(torque) = self.pinion_nm {
