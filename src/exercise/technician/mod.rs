@@ -79,7 +79,7 @@ pub fn play(exercise: &Arc<Exercise>, seed: u64, policy: Policy) -> Result<Attem
 /// Most times that the pinion is taken out again before what there is is handed over: by the rules, and by rules that lead
 /// nowhere.
 const MOST_BUILDS: u32 = 6;
-const MOST_BUILDS_ASTRAY: u32 = 3;
+const MOST_BUILDS_ASTRAY: u32 = 4;
 /// Turns with which bearings are settled before they are read.
 const SETTLING_TURNS: f64 = 40.0;
 /// A change of depth below this is not made, mm (0.002 in; common practice, no source).
