@@ -104,7 +104,7 @@ fn points(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     ] {
         let picture = page.picture(&bar(words, reached, full));
         page.raw(&format!(
-            "<div class=\"part\">{words} <b>{}\u{a0}of\u{a0}{}</b>{picture}</div>",
+            "<div class=\"part\">{words}<div>{} of {}</div>{picture}</div>",
             number(reached, 1),
             number(full, 0)
         ));
@@ -159,7 +159,7 @@ fn used(page: &mut Page, used: &Par, par: &Par, score: &Score, reference: &Score
 
 /// A link to an operation in the list at the end.
 pub(super) fn operation(number: u32) -> String {
-    format!("<a href=\"#op{number}\">{number}</a>")
+    format!("<a href=\"#op{number}\">no.\u{a0}{number}</a>")
 }
 
 /// Hours and minutes.

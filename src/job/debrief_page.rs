@@ -27,18 +27,22 @@ thead{display:table-header-group}
 tr{break-inside:avoid}
 tbody th{font-weight:normal}
 td.n,th.n{text-align:right;white-space:nowrap}
-td.m{width:28px}
-td.p{width:10px;white-space:nowrap}
+td.m{width:52px}
+td.scale{width:232px}
+td.scale svg{width:218px;max-width:none}
+td.box{width:138px}
+td.box svg{width:122px;max-width:none}
+.none{color:var(--muted)}
 .belief{color:var(--accent)}
 .truth{font-weight:bold}
 .inch{color:var(--muted);font-size:12px;white-space:nowrap}
 .tag{display:inline-block;border:1px solid currentColor;padding:0 4px;font-size:12px;line-height:15px;font-weight:bold;\
 white-space:nowrap}
 .off{color:var(--off)}
-.head{display:flex;flex-wrap:wrap;gap:16px 40px;align-items:flex-end;margin:8px 0}
+.head{display:flex;flex-wrap:wrap;gap:12px 18px;align-items:flex-end;margin:8px 0}
 .big{font-size:44px;line-height:46px;font-weight:bold}
-.part{margin:0}
-.part b{float:right}
+.part{font-size:12px;line-height:16px;width:114px}
+.part div{white-space:nowrap;font-weight:bold}
 .row{display:flex;flex-wrap:wrap;gap:16px 20px;margin:8px 0}
 figure{margin:0;width:238px;break-inside:avoid}
 figure.plate{width:238px}
@@ -50,7 +54,6 @@ ul{margin:4px 0;padding-left:18px}
 li{margin:0 0 2px}
 a{color:inherit}
 tr.tear td,tr.tear th{border-top:3px solid var(--text)}
-tr.unsafe td{border-left:0}
 dl.key{display:flex;flex-wrap:wrap;gap:4px 18px;margin:6px 0;font-size:12px}
 dl.key div{display:flex;gap:6px;align-items:center}
 dl.key dd{margin:0}

@@ -57,8 +57,8 @@ pub(super) fn standing(standing: &Standing, description: String) -> Picture {
     let axis = Axis {
         from: if one_sided { zero.low } else { zero.low - room },
         to: zero.high + room,
-        from_place: 10.0,
-        to_place: width - 10.0,
+        from_place: 14.0,
+        to_place: width - 14.0,
     };
     let mut picture = Picture::on(Ink::Inset, width, height, standing.name.clone(), description);
     let mut band = |from: f64, to: f64, fills: &[Fill]| {
@@ -113,9 +113,9 @@ pub(super) fn standing(standing: &Standing, description: String) -> Picture {
         if let Some((way, end)) = beyond {
             let y = bottom + 6.0;
             let arrow = Path::open([
-                Point::new(end + way * 4.0 - way * 2.0, y - 3.0),
-                Point::new(end + way * 8.0 - way * 2.0, y + 1.0),
-                Point::new(end + way * 4.0 - way * 2.0, y + 5.0),
+                Point::new(end + way * 7.0, y - 2.0),
+                Point::new(end + way * 11.0, y + 2.0),
+                Point::new(end + way * 7.0, y + 6.0),
             ]);
             picture.draw(Item::stroked(arrow, Stroke::full(Ink::Truth, 1.6)));
         }
@@ -168,17 +168,11 @@ pub(super) fn prints(pair: &Pair, placement: Placement, contact: &Contact) -> [P
     })
 }
 
-/// Drive over coast, toe left, top up, with the outlines of other prints over them; `words` names the ends.
-pub(super) fn teeth(
-    prints: &[Print; 2],
-    ghost: Option<&[Print; 2]>,
-    words: bool,
-    title: &str,
-    said: String,
-) -> Picture {
+/// Drive over coast, toe left, top up, with the outlines of other prints over them.
+pub(super) fn teeth(prints: &[Print; 2], ghost: Option<&[Print; 2]>, title: &str, said: String) -> Picture {
     let [width, height] = TOOTH;
     let (left, gap) = (30.0, 8.0);
-    let edge = if words { 16.0 } else { 2.0 };
+    let edge = 16.0;
     let total = 2.0 * height + gap + 2.0 * edge;
     let mut picture = Picture::on(Ink::Panel, left + width, total, title, said);
     for (k, print) in prints.iter().enumerate() {
@@ -208,20 +202,18 @@ pub(super) fn teeth(
             picture.draw(item);
         }
     }
-    if words {
-        let at = |x: f64, y: f64, words: &str, anchor: Anchor| {
-            Item::Text(
-                Text::new(Point::new(x, y), words, SMALL)
-                    .ink(Ink::Muted)
-                    .anchored(anchor),
-            )
-        };
-        let middle = left + 0.5 * width;
-        picture.draw(at(left, 12.0, "toe", Anchor::Start));
-        picture.draw(at(middle, 12.0, "top", Anchor::Middle));
-        picture.draw(at(left + width - 2.0, 12.0, "heel", Anchor::End));
-        picture.draw(at(middle, total - 4.0, "root", Anchor::Middle));
-    }
+    let at = |x: f64, y: f64, words: &str, anchor: Anchor| {
+        Item::Text(
+            Text::new(Point::new(x, y), words, SMALL)
+                .ink(Ink::Muted)
+                .anchored(anchor),
+        )
+    };
+    let middle = left + 0.5 * width;
+    picture.draw(at(left, 12.0, "toe", Anchor::Start));
+    picture.draw(at(middle, 12.0, "top", Anchor::Middle));
+    picture.draw(at(left + width - 2.0, 12.0, "heel", Anchor::End));
+    picture.draw(at(middle, total - 4.0, "root", Anchor::Middle));
     picture
 }
 
@@ -229,7 +221,7 @@ pub(super) fn teeth(
 pub(super) fn bar(words: &str, reached: f64, full: f64) -> Picture {
     let mut picture = Picture::on(
         Ink::Inset,
-        150.0,
+        112.0,
         12.0,
         words,
         format!("{} of {}", number(reached, 1), number(full, 0)),
@@ -240,11 +232,11 @@ pub(super) fn bar(words: &str, reached: f64, full: f64) -> Picture {
         0.0
     };
     picture.draw(Item::filled(
-        rect(1.0, 1.0, 1.0 + 148.0 * share, 11.0).path(),
+        rect(1.0, 1.0, 1.0 + 110.0 * share, 11.0).path(),
         plain(Ink::Text),
     ));
     picture.draw(Item::stroked(
-        rect(1.0, 1.0, 149.0, 11.0).path(),
+        rect(1.0, 1.0, 111.0, 11.0).path(),
         Stroke::full(Ink::Line, 1.0),
     ));
     picture

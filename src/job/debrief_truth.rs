@@ -81,7 +81,12 @@ fn standings(page: &mut Page, debrief: &Debrief) {
         let said = format!("{bands} The judged value is {}.", place_words(place));
         let scale = page.picture(&standing(one, said));
         let mark = page.picture(&place_mark(place));
-        let or_none = |v: Option<f64>| v.map_or_else(|| "\u{2013}".to_owned(), |v| value(v, one.measure));
+        let or_none = |v: Option<f64>| {
+            v.map_or_else(
+                || "<span class=\"none\">\u{2013}</span>".to_owned(),
+                |v| value(v, one.measure),
+            )
+        };
         let edge = if one.on_edge {
             " <span class=\"tag off\">an edge touches</span>"
         } else {
@@ -90,15 +95,11 @@ fn standings(page: &mut Page, debrief: &Debrief) {
         rows.push(row(
             "",
             &[
+                ("", format!("{}{edge}", escaped(&one.name))),
                 (
-                    "",
-                    format!(
-                        "{}{edge}<br><span class=\"small muted\">{}</span>",
-                        escaped(&one.name),
-                        escaped(&bands)
-                    ),
+                    "scale",
+                    format!("{scale}<span class=\"small muted\">{}</span>", escaped(&bands)),
                 ),
-                ("", scale),
                 ("n truth", or_none(one.truth)),
                 ("n belief", or_none(one.noted)),
                 ("n", or_none(one.read)),
@@ -111,7 +112,7 @@ fn standings(page: &mut Page, debrief: &Debrief) {
     }
     page.table(
         "",
-        &["", "Bands, and where it stands", "*True", "*Written down", "*Read", ""],
+        &["", "Where it stands", "*True", "*Written down", "*Read", ""],
         &rows,
     );
     let key = key(page);
@@ -119,13 +120,17 @@ fn standings(page: &mut Page, debrief: &Debrief) {
 }
 
 fn bands(one: &Standing) -> String {
+    if one.zero.low >= one.full.low {
+        let words = |v: f64| format!("{} ({})", fine_length(v, Units::Metric), fine_length(v, Units::Inch));
+        return format!(
+            "Full marks: up to {}. None from {}.",
+            words(one.full.high),
+            words(one.zero.high)
+        );
+    }
     let full = range(one.full.low, one.full.high, one.measure);
-    let zero = if matches!(one.measure, Measure::Deviation | Measure::Tooth) {
-        format!("beyond {}", range(one.zero.low, one.zero.high, one.measure))
-    } else {
-        format!("outside {}", range(one.zero.low, one.zero.high, one.measure))
-    };
-    format!("Full marks within {full}, none {zero}.")
+    let zero = range(one.zero.low, one.zero.high, one.measure);
+    format!("Full marks: {full}. None outside {zero}.")
 }
 
 /// What the marks on the scales mean.
@@ -264,7 +269,7 @@ fn beliefs(page: &mut Page, debrief: &Debrief) {
             };
             let stale = |stale: bool| if stale { " <span class=\"tag\">stale</span>" } else { "" };
             let noted = belief.noted.as_ref().map_or_else(
-                || "not written down".to_owned(),
+                || "<span class=\"none\">not written down</span>".to_owned(),
                 |n| {
                     let remark = if n.remark.is_empty() {
                         String::new()
@@ -275,7 +280,7 @@ fn beliefs(page: &mut Page, debrief: &Debrief) {
                         )
                     };
                     format!(
-                        "{}{} <span class=\"small\">[{}]</span>{remark}",
+                        "{}{} <span class=\"small\">{}</span>{remark}",
                         in_line(n.value, measure),
                         stale(n.stale),
                         operation(n.operation)
@@ -283,10 +288,10 @@ fn beliefs(page: &mut Page, debrief: &Debrief) {
                 },
             );
             let read = belief.read.as_ref().map_or_else(
-                || "not read".to_owned(),
+                || "<span class=\"none\">not read</span>".to_owned(),
                 |r| {
                     format!(
-                        "{}{} <span class=\"small\">[{}]<br>{}</span>",
+                        "{}{} <span class=\"small\">{}<br>{}</span>",
                         r.value.map_or_else(|| "nothing".to_owned(), |v| in_line(v, measure)),
                         stale(r.stale),
                         operation(r.operation),
@@ -322,7 +327,7 @@ fn beliefs(page: &mut Page, debrief: &Debrief) {
         ],
         &rows,
     );
-    page.raw("<p class=\"small muted\">Numbers in brackets are operations. Lash is true as the card has the stem laid.</p>\n");
+    page.raw("<p class=\"small muted\">Numbers (no.) are those of the operations at the end of the page. Lash is true as the card has the stem laid.</p>\n");
 }
 
 fn instrument(read: &Read) -> String {
@@ -566,7 +571,7 @@ fn sizes(page: &mut Page, debrief: &Debrief) {
             ""
         };
         let looked = match (size.looked, size.findable) {
-            (Some(o), _) => format!("You looked there: operation {}.", operation(o)),
+            (Some(o), _) => format!("You looked there: {}.", operation(o)),
             (None, true) => "You did not look there.".to_owned(),
             (None, false) => "Not to be found on this bench.".to_owned(),
         };
@@ -584,7 +589,7 @@ fn sizes(page: &mut Page, debrief: &Debrief) {
             "",
             &[
                 ("", format!("{}{beyond}", escaped(size.words))),
-                ("", picture),
+                ("box", picture),
                 ("n truth", words),
                 ("small", escaped(&shift_words(size))),
                 (

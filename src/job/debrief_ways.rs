@@ -28,19 +28,30 @@ pub(super) fn flank_words(flank: &FlankContact, approved: &FlankContact) -> Stri
     let Some(wanted) = approved.pattern else {
         return area;
     };
-    let part = |off: f64, less: &str, more: &str| {
-        let toward = if off < 0.0 { less } else { more };
-        format!("{} toward the {toward}", number(off.abs(), 2))
-    };
-    let along = part(print.centroid[0] - wanted.centroid[0], "toe", "heel");
-    let up = part(print.centroid[1] - wanted.centroid[1], "root", "top");
+    let off = off_words(print.centroid, wanted.centroid);
     let edge = flank.edge_contact.map_or(0.0, |e| e.wheel + e.pinion_tip);
     let edge = if edge > 0.005 {
         format!(", an edge touches over {}\u{a0}% of the roll", number(100.0 * edge, 0))
     } else {
         String::new()
     };
-    format!("{up}, {along} of the approval print, {area}{edge}")
+    format!("{off}; {area}{edge}")
+}
+
+/// Where the middle of a print lies from that of the approval print: height first.
+fn off_words(is: [f64; 2], wanted: [f64; 2]) -> String {
+    let part = |off: f64, less: &str, more: &str| {
+        if off.abs() < 0.005 {
+            return "0.00".to_owned();
+        }
+        format!(
+            "{} to the {}",
+            number(off.abs(), 2),
+            if off < 0.0 { less } else { more }
+        )
+    };
+    let [x, y] = [0, 1].map(|k: usize| is[k] - wanted[k]);
+    format!("height {}, length {}", part(y, "root", "top"), part(x, "toe", "heel"))
 }
 
 fn deeper_words(mm: f64) -> String {
@@ -68,18 +79,12 @@ pub(super) fn prints(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     page.paragraph(
         "The true print of every build under a usual film of paste, drive (D) over coast (C), seen on the ring gear: toe \
          left, heel right, top up. The broken outline is the approval print of the set, the cross the middle of the print. \
-         Distances are parts of half a tooth. Height first, on both flanks: both high asks for deeper, both low for \
+         Distances are from the approval print, in parts of half a tooth. Height first, on both flanks: both high asks for deeper, both low for \
          shallower. Length is the second witness.",
     );
     let wanted = approval(debrief);
     page.raw("<div class=\"row\">");
-    let picture = page.picture(&teeth(
-        &wanted,
-        None,
-        true,
-        "Approval print",
-        "Of both flanks.".to_owned(),
-    ));
+    let picture = page.picture(&teeth(&wanted, None, "Approval print", "Of both flanks.".to_owned()));
     page.raw(&format!(
         "<figure>{picture}<figcaption><b>Approval print</b><div>both gears at their designed places</div></figcaption></figure>"
     ));
@@ -124,28 +129,26 @@ fn figure(page: &mut Page, build: &Build, print: &BuildPrint, pair: &Pair, wante
     let picture = page.picture(&teeth(
         &shown,
         Some(wanted),
-        false,
         &name,
         format!("Drive: {drive}. Coast: {coast}."),
     ));
     page.raw(&format!("<figure>{picture}<figcaption><b>{}</b>", escaped(&name)));
     page.raw(&match (print.rolled, print.moved_since) {
         (None, _) => " <span class=\"tag\">never looked at</span>".to_owned(),
-        (Some(o), false) => format!(" [{}]", operation(o)),
-        (Some(o), true) => format!(" [{}] <span class=\"tag\">moved afterwards</span>", operation(o)),
+        (Some(o), false) => format!(" {}", operation(o)),
+        (Some(o), true) => format!(" {} <span class=\"tag\">moved afterwards</span>", operation(o)),
     });
     page.element("div", &format!("D: {drive}"));
     page.element("div", &format!("C: {coast}"));
-    if let Some([d, c]) = print.seen {
+    let approved = [&debrief.approval.drive, &debrief.approval.coast].map(|f| f.pattern.map(|p| p.centroid));
+    if let (Some([d, c]), [Some(drive), Some(coast)]) = (print.seen, approved) {
         page.element(
             "div class=\"belief\"",
             &format!(
-                "You saw ({}): D height {}, length {}; C height {}, length {}",
+                "You saw ({}): D {}; C {}",
                 counted(print.looks, "look", "looks"),
-                signed(d[1], 2),
-                signed(d[0], 2),
-                signed(c[1], 2),
-                signed(c[0], 2)
+                off_words(d, drive),
+                off_words(c, coast)
             ),
         );
     }
@@ -288,7 +291,7 @@ pub(super) fn reference(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
 fn small_figure(page: &mut Page, build: &Build, print: &BuildPrint, pair: &Pair, wanted: &[Print; 2]) {
     let shown = drawn(pair, print.placement, &print.truth);
     let name = build_name(build);
-    let picture = page.picture(&teeth(&shown, Some(wanted), false, &name, String::new()));
+    let picture = page.picture(&teeth(&shown, Some(wanted), &name, String::new()));
     page.raw(&format!(
         "<figure>{picture}<figcaption><b>Reference: {}</b></figcaption></figure>\n",
         escaped(&name)
@@ -308,7 +311,11 @@ pub(super) fn what_if(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     );
     let axle = &attempt.bench().setting().axle;
     let per_shim = -axle.chain().per_unit(axle.depth_shim_member(), Moves::PinionAxial);
-    let rows: Vec<String> = judged.into_iter().filter_map(|b| what_if_row(b, per_shim)).collect();
+    let [full_mm, _] = attempt.exercise().scenario().targets.depth_mm;
+    let rows: Vec<String> = judged
+        .into_iter()
+        .filter_map(|b| what_if_row(b, per_shim, full_mm))
+        .collect();
     page.table(
         "",
         &[
@@ -323,7 +330,7 @@ pub(super) fn what_if(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     );
 }
 
-fn what_if_row(build: &Build, per_shim: f64) -> Option<String> {
+fn what_if_row(build: &Build, per_shim: f64, full_mm: f64) -> Option<String> {
     let what_if = build.what_if.as_ref()?;
     let score = &what_if.score;
     let mut losses: Vec<_> = score.losses.iter().filter(|l| l.points >= 0.05).collect();
@@ -352,6 +359,10 @@ fn what_if_row(build: &Build, per_shim: f64) -> Option<String> {
             },
         )
     };
+    let best = match build.truth_deeper_mm {
+        Some(mm) if mm.abs() <= full_mm => format!("{}: inside the band, leave it", escaped(&deeper_words(mm))),
+        other => step(other),
+    };
     let last = build.prints.last();
     Some(row(
         "",
@@ -359,7 +370,7 @@ fn what_if_row(build: &Build, per_shim: f64) -> Option<String> {
             (
                 "",
                 format!(
-                    "<b>{}</b><br><span class=\"small muted\">after operation {}</span>",
+                    "<b>{}</b><br><span class=\"small muted\">after {}</span>",
                     escaped(&build_name(build)),
                     operation(build.operations[1])
                 ),
@@ -378,7 +389,7 @@ fn what_if_row(build: &Build, per_shim: f64) -> Option<String> {
             ("small", lost),
             ("small belief", step(last.and_then(|p| p.asks.seen_mm))),
             ("small", step(last.and_then(|p| p.asks.truth_mm))),
-            ("small truth", step(build.truth_deeper_mm)),
+            ("small truth", best),
         ],
     ))
 }
@@ -394,7 +405,7 @@ pub(super) fn plates(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
         let wanted = drawn(&plate.pair, Placement::NOMINAL, &solve(Placement::NOMINAL));
         let needs = ["to come deeper", "nothing", "to stand shallower"];
         let name = format!("Plate {}", seen.plate);
-        let picture = page.picture(&teeth(&shown, Some(&wanted), false, &name, String::new()));
+        let picture = page.picture(&teeth(&shown, Some(&wanted), &name, String::new()));
         page.raw(&format!("<figure class=\"plate\">{picture}<figcaption><b>{name}</b>"));
         page.element("div", &seen.gears);
         page.element(
@@ -407,7 +418,7 @@ pub(super) fn plates(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
         );
         match seen.said {
             Some((at, [deeper, right, shallower])) => page.raw(&format!(
-                "<div class=\"belief\">You said [{}]: deeper {}\u{a0}%, right {}\u{a0}%, shallower {}\u{a0}%</div>",
+                "<div class=\"belief\">You said ({}): deeper {}\u{a0}%, right {}\u{a0}%, shallower {}\u{a0}%</div>",
                 operation(at),
                 number(100.0 * deeper, 0),
                 number(100.0 * right, 0),
@@ -465,7 +476,20 @@ fn line_row(group: &[Line]) -> String {
         )]);
     }
     said.push_str(&escaped(&first.words));
-    let shown: Vec<String> = group.iter().filter_map(|l| l.shown.as_deref()).map(escaped).collect();
+    let mut shown: Vec<String> = Vec::new();
+    let mut values = group.iter().filter_map(|l| l.shown.as_deref()).peekable();
+    while let Some(value) = values.next() {
+        let mut times = 1;
+        while values.next_if_eq(&value).is_some() {
+            times += 1;
+        }
+        let again = if times > 1 {
+            format!(" \u{d7}\u{a0}{times}")
+        } else {
+            String::new()
+        };
+        shown.push(escaped(value) + &again);
+    }
     if !shown.is_empty() {
         said.extend([format!(": <b>{}</b>", shown.join("; "))]);
     }

@@ -79,7 +79,8 @@ pub(super) fn lines(attempt: &Attempt) -> Vec<Line> {
             money: answer.money,
             words: did(&step.operation, kit),
             kind: kind(step),
-            shown: (!answer.readings.is_empty()).then(|| shown(step).unwrap_or_else(readings)),
+            shown: (answer.done && matches!(step.operation, Operation::Measure { .. }))
+                .then(|| shown(step).unwrap_or_else(readings)),
             noticed: answer.noticed.clone(),
             refused: answer.refused.clone(),
             tear_down,
@@ -154,13 +155,10 @@ fn shown(step: &Step) -> Option<String> {
         )),
         Measurand::RollingTorque {} | Measurand::BreakawayTorque {} | Measurand::CarrierTorque {} => {
             let turns = value("rolling torque")?;
-            Some(format!(
-                "{} ({}) turning",
-                torque(turns, Units::Metric),
-                torque(turns, Units::Inch)
-            ))
+            let starts = value("breakaway torque").filter(|_| matches!(what, Measurand::BreakawayTorque {}));
+            let nm = starts.unwrap_or(turns);
+            Some(format!("{} ({})", torque(nm, Units::Metric), torque(nm, Units::Inch)))
         }
-        Measurand::MatchNumbers {} => None,
         _ => Some(readings.first()?.value.map_or_else(
             || "nothing".to_owned(),
             |value| {
@@ -373,7 +371,13 @@ fn measured(what: Measurand, instrument: &str, again: bool, stem: StemChoice) ->
     } else {
         format!("With the {}{how}, read", plain(instrument))
     };
-    format!("{by} {}", quantity(what))
+    // Which tooth and which piece stands with what was read.
+    let of = match what {
+        Measurand::Lash { .. } => "lash".to_owned(),
+        Measurand::ShimPiece { .. } => "shims".to_owned(),
+        other => quantity(other),
+    };
+    format!("{by} {of}")
 }
 
 /// A name on the bench as it is spoken.
