@@ -28,8 +28,8 @@ tr{break-inside:avoid}
 tbody th{font-weight:normal}
 td.n,th.n{text-align:right;white-space:nowrap}
 td.m{width:52px}
-td.scale{width:232px}
-td.scale svg{width:218px;max-width:none}
+td.scale{width:258px}
+td.scale svg{width:244px;max-width:none}
 td.box{width:138px}
 td.box svg{width:122px;max-width:none}
 .none{color:var(--muted)}
@@ -43,10 +43,9 @@ white-space:nowrap}
 .big{font-size:44px;line-height:46px;font-weight:bold}
 .part{font-size:12px;line-height:16px;width:114px}
 .part div{white-space:nowrap;font-weight:bold}
-.row{display:flex;flex-wrap:wrap;gap:16px 20px;margin:8px 0}
-figure{margin:0;width:238px;break-inside:avoid}
-figure.plate{width:238px}
-figure.wide{width:100%}
+.row{margin:8px 0}
+figure{display:inline-block;vertical-align:top;width:218px;margin:0 12px 16px 0;break-inside:avoid}
+figure.wide{display:block;width:100%;margin:0}
 figcaption b{font-size:13px}
 figcaption div{border-top:1px solid var(--hairline);padding:2px 0}
 svg{max-width:100%;height:auto;display:block}

@@ -11,11 +11,11 @@ use crate::quantity::number;
 use super::mesh_sheet::{BODY, SMALL, print_of};
 
 /// Width of a scale with bands.
-const SCALE: [f64; 2] = [230.0, 38.0];
+const SCALE: [f64; 2] = [244.0, 38.0];
 /// Upper and lower edge of its bar.
 const BAR: [f64; 2] = [14.0, 25.0];
 /// Size of a print of one flank.
-const TOOTH: [f64; 2] = [206.0, 66.0];
+const TOOTH: [f64; 2] = [188.0, 60.0];
 /// Width of the line of time.
 const TIME_WIDTH: f64 = 700.0;
 

@@ -1,7 +1,7 @@
 //! Prints in a row, the reference technician's way, what if, and everything that was done.
 
 use crate::axle::Moves;
-use crate::contact::{self, Film, FlankContact, Pair, Placement, Route};
+use crate::contact::{self, Contact, Film, FlankContact, Pair, Placement, Route};
 use crate::drawing::Print;
 use crate::exercise::Attempt;
 use crate::exercise::debrief::{Build, BuildPrint, Debrief, Line};
@@ -64,6 +64,11 @@ fn deeper_words(mm: f64) -> String {
 
 fn approval(debrief: &Debrief) -> [Print; 2] {
     drawn(&debrief.designed, Placement::NOMINAL, &debrief.approval)
+}
+
+/// Middles of both prints.
+fn middles(contact: &Contact) -> [Option<[f64; 2]>; 2] {
+    [&contact.drive, &contact.coast].map(|flank| flank.pattern.map(|p| p.centroid))
 }
 
 /// Whether the exercise has prints at all.
@@ -135,13 +140,15 @@ fn figure(page: &mut Page, build: &Build, print: &BuildPrint, pair: &Pair, wante
     page.raw(&format!("<figure>{picture}<figcaption><b>{}</b>", escaped(&name)));
     page.raw(&match (print.rolled, print.moved_since) {
         (None, _) => " <span class=\"tag\">never looked at</span>".to_owned(),
-        (Some(o), false) => format!(" {}", operation(o)),
-        (Some(o), true) => format!(" {} <span class=\"tag\">moved afterwards</span>", operation(o)),
+        (Some(o), false) => format!(" <span class=\"muted\">rolled at {}</span>", operation(o)),
+        (Some(o), true) => format!(
+            " <span class=\"muted\">rolled at {}</span> <span class=\"tag\">moved afterwards</span>",
+            operation(o)
+        ),
     });
     page.element("div", &format!("D: {drive}"));
     page.element("div", &format!("C: {coast}"));
-    let approved = [&debrief.approval.drive, &debrief.approval.coast].map(|f| f.pattern.map(|p| p.centroid));
-    if let (Some([d, c]), [Some(drive), Some(coast)]) = (print.seen, approved) {
+    if let (Some([d, c]), [Some(drive), Some(coast)]) = (print.seen, middles(&debrief.approval)) {
         page.element(
             "div class=\"belief\"",
             &format!(
@@ -169,7 +176,8 @@ fn figure(page: &mut Page, build: &Build, print: &BuildPrint, pair: &Pair, wante
 }
 
 /// Rows of a table of builds.
-fn build_rows(builds: &[Build]) -> Vec<String> {
+fn build_rows(builds: &[Build], approval: &Contact) -> Vec<String> {
+    let approved = middles(approval);
     builds
         .iter()
         .map(|build| {
@@ -272,7 +280,7 @@ pub(super) fn reference(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     ));
     const HEADS: [&str; 4] = ["", "Changed", "Seen", "True at its end"];
     page.element("h3", "The reference, build by build");
-    page.table("", &HEADS, &build_rows(&way.builds));
+    page.table("", &HEADS, &build_rows(&way.builds, &debrief.approval));
     if way.builds.iter().any(|b| !b.prints.is_empty()) {
         let wanted = approval(debrief);
         let pair = attempt.bench().setting().pair.clone();
@@ -285,7 +293,7 @@ pub(super) fn reference(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
         page.raw("</div>\n");
     }
     page.element("h3", "You, build by build");
-    page.table("", &HEADS, &build_rows(&debrief.builds));
+    page.table("", &HEADS, &build_rows(&debrief.builds, &debrief.approval));
 }
 
 fn small_figure(page: &mut Page, build: &Build, print: &BuildPrint, pair: &Pair, wanted: &[Print; 2]) {
@@ -406,7 +414,7 @@ pub(super) fn plates(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
         let needs = ["to come deeper", "nothing", "to stand shallower"];
         let name = format!("Plate {}", seen.plate);
         let picture = page.picture(&teeth(&shown, Some(&wanted), &name, String::new()));
-        page.raw(&format!("<figure class=\"plate\">{picture}<figcaption><b>{name}</b>"));
+        page.raw(&format!("<figure>{picture}<figcaption><b>{name}</b>"));
         page.element("div", &seen.gears);
         page.element(
             "div class=\"truth\"",
