@@ -283,7 +283,7 @@ fn read_start(mut table: Table<'_>, p: &mut Problems) -> Option<Start> {
     })
 }
 
-/// A spread written as `{ within_mm = … }`, `{ between_mm = [low, high] }` or `{ normal_mm = …, most_mm = … }`.
+/// A spread written as `{ within_mm = … }`, `{ between_mm = [low, high] }`, `{ beyond_mm = [least, most] }` (to either side) or `{ normal_mm = …, most_mm = … }`.
 fn read_spread(mut table: Table<'_>, p: &mut Problems) -> Option<Spread> {
     let size = NumberRange::closed(0.0, MOST_MM);
     let spread = if table.has("within_mm") {
@@ -291,6 +291,11 @@ fn read_spread(mut table: Table<'_>, p: &mut Problems) -> Option<Spread> {
         most.map(|most| Spread::Even { low: -most, high: most })
     } else if table.has("between_mm") {
         read_ends(&mut table, "between_mm", NumberRange::closed(-MOST_MM, MOST_MM), p)
+    } else if table.has("beyond_mm") {
+        read_ends(&mut table, "beyond_mm", size, p).map(|ends| {
+            let [least, most] = ends.ends();
+            Spread::Beyond { least, most }
+        })
     } else if table.has("within_deg") {
         let most = table.number("within_deg", NumberRange::closed(0.0, MOST_DEG), p);
         most.map(|most| Spread::Even {

@@ -21,6 +21,13 @@ pub enum Spread {
         /// Farthest from the middle.
         most: f64,
     },
+    /// Off to either side, never near the middle: evenly between two distances.
+    Beyond {
+        /// Nearest to the middle.
+        least: f64,
+        /// Farthest from it.
+        most: f64,
+    },
 }
 
 impl Spread {
@@ -41,6 +48,10 @@ impl Spread {
                 deviation,
                 most,
             } => middle + (deviation * stream.normal_within(most / deviation)).clamp(-most, most),
+            Self::Beyond { least, most } => {
+                let far = stream.between(least, most);
+                if stream.unit() < 0.5 { -far } else { far }
+            }
         }
     }
 
@@ -49,6 +60,7 @@ impl Spread {
         match *self {
             Self::Even { low, high } => [low, high],
             Self::Normal { middle, most, .. } => [middle - most, middle + most],
+            Self::Beyond { most, .. } => [-most, most],
         }
     }
 }

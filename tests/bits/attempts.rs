@@ -18,15 +18,15 @@ const VERSION: u32 = 1;
 const ATTEMPTS: [(&str, &str); 3] = [
     (
         "oat-barn-tractor",
-        "acad7c8fb8dab5ad553fda9972fdf2735c36dcfbb2c9e0068f395db778715c88",
+        "a92ae71960ce99d8bcff66fb10f1230034d2375f5167655eca19840e1ed5ae28",
     ),
     (
         "crush-and-stop",
-        "e54f50fbeca4d4d6d8a19f23d261d6738ad59f077f2542030dee70af77d2a93f",
+        "6559899c77c690e76b8ecb2100fd25bdef6062bd46215441bbc6cb2370c1a584",
     ),
     (
         "feed-lorry-cartridge",
-        "d57eebfc33bacf65028550491179dafcb14db700dab0f4dd0a1da8f8ea0b859e",
+        "64daa14a7ce074195f304ae7b983dc1234e439e7f1176fd02262f0aba7be3abc",
     ),
 ];
 

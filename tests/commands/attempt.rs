@@ -168,9 +168,9 @@ fn replay_compares_the_score() {
     ] {
         let (mut writer, mut lines) = journal::Writer::begin(&read.header);
         for entry in &read.entries {
-            lines += &writer.entry(&entry.operation, &entry.answer);
+            lines += &writer.entry(&entry.operation, &entry.answer).expect("room");
         }
-        lines += &writer.seal(&score);
+        lines += &writer.seal(&score).expect("room");
         let path = folder.file(&format!("{name}.jsonl"));
         store::write_whole(&path, lines.as_bytes()).expect("written");
         let told: Value = serde_json::from_str(&run(&["replay", words(&path), "--json"]).out).expect("a document");

@@ -1,5 +1,6 @@
 //! Process: a final verification that still holds, the sheet, and how the parts were put together.
 
+use super::best_depth::PRINT_FULL;
 use super::handed::Handed;
 use super::marks::{Mark, count};
 use super::result::{nut_share, nut_words};
@@ -10,6 +11,7 @@ use crate::bench::instrument::{Dial, WrenchKind};
 use crate::bench::{Instrument, Measurand, Record};
 use crate::exercise::counted::Counted;
 use crate::exercise::history::Deed;
+use crate::exercise::wanted::DepthFrom;
 use crate::quantity::number;
 
 /// Turns of the pinion before a torque is believed.
@@ -32,9 +34,16 @@ const SAFETY: f64 = 2.0;
 /// Weight of each way of putting something together.
 const WAY: f64 = 1.0;
 
+/// What asks for a check of lash, of the print, of rolling torque.
+const LASH: &[Counted] = &[Counted::Lash, Counted::Spread];
+const PRINT: &[Counted] = &[Counted::Print, Counted::Depth];
+const TORQUE: &[Counted] = &[Counted::PinionTorque, Counted::SideTorque, Counted::NutTorque];
+/// A drive print seen farther than this from the approved one, in full bands, is known to be wrong.
+const KNOWN_WRONG: f64 = 1.75;
+
 pub(super) fn marks(handed: &Handed<'_>, verdict: &Verdict) -> Vec<Mark> {
-    let mut marks = Vec::new();
     if verdict.is_rightful_stop() {
+        let mut marks = Vec::new();
         let [numbers, prints] = verdict.evidence();
         let told = verdict.reported();
         marks.push(Mark::reached(6.0, numbers, told, || {
@@ -46,8 +55,8 @@ pub(super) fn marks(handed: &Handed<'_>, verdict: &Verdict) -> Vec<Mark> {
         marks.extend([safety(handed), reuse(handed)]);
         return marks;
     }
-    if sheet::is_asked(handed.attempt) {
-        let mut marks = sheet::ways(handed);
+    let mut marks = sheet::ways(handed);
+    if handed.counts().is_empty() {
         if !handed.bench().ledger().unsafe_acts.is_empty() {
             marks.push(safety(handed));
         }
@@ -63,10 +72,16 @@ pub(super) fn marks(handed: &Handed<'_>, verdict: &Verdict) -> Vec<Mark> {
         };
         return vec![Mark::reached(1.0, false, Some(handed.finish()), why)];
     }
-    if handed.asks_mesh() {
-        marks.extend([lash_check(handed), print_check(handed)]);
+    let asks = |of: &[Counted]| of.iter().any(|c| handed.counts().contains(c));
+    if asks(LASH) {
+        marks.push(lash_check(handed));
     }
-    marks.push(torque_check(handed));
+    if handed.asks_mesh() && asks(PRINT) {
+        marks.push(print_check(handed));
+    }
+    if asks(TORQUE) {
+        marks.push(torque_check(handed));
+    }
     marks.extend(notes(handed));
     // What came in closed up and was left so is nobody's merit.
     if handed.was_worked_on() {
@@ -170,20 +185,41 @@ fn widest_gap(sorted: &[u32], around: u32) -> u32 {
 
 fn print_check(handed: &Handed<'_>) -> Mark {
     let mut faint = 0;
-    let mut clear = 0;
+    let mut last_clear = None;
     for record in fresh(handed, is_print) {
-        let seen = |name: &str| record.readings.iter().any(|r| r.name == name && r.value.is_some());
-        if seen("drive centroid up the tooth") && seen("coast centroid up the tooth") {
-            clear += 1;
-        } else {
-            faint += 1;
+        let seen = |name: &str| record.readings.iter().find(|r| r.name == name)?.value;
+        let drive = seen("drive centroid along the tooth").zip(seen("drive centroid up the tooth"));
+        match drive.filter(|_| seen("coast centroid up the tooth").is_some()) {
+            Some((x, y)) => last_clear = Some((record.operation, [x, y])),
+            None => faint += 1,
         }
     }
     let (overtaken, last) = stale(handed, is_print);
-    Mark::reached(CHECK, clear > 0, last, || {
+    let Some((operation, seen)) = last_clear else {
+        return Mark::reached(CHECK, false, last, || {
+            format!(
+                "No print of both flanks shows the axle as handed over ({faint} were too faint to read, {overtaken} overtaken \
+                 by a later change): paint, roll under a firm drag, and look again after the last change."
+            )
+        });
+    };
+    // Worn gears go back to where they ran, whatever their print looks like.
+    let judged = handed.attempt.exercise().scenario().depth_from == DepthFrom::Best;
+    let off = handed
+        .approval
+        .drive
+        .pattern
+        .filter(|_| judged)
+        .map_or([0.0; 2], |wanted| {
+            [0, 1].map(|k: usize| (seen[k] - wanted.centroid[k]).abs())
+        });
+    let known = off.iter().zip(PRINT_FULL).any(|(off, full)| *off > KNOWN_WRONG * full);
+    Mark::reached(CHECK, !known, Some(operation), || {
         format!(
-            "No print of both flanks shows the axle as handed over ({faint} were too faint to read, {overtaken} overtaken by a \
-             later change): paint, roll under a firm drag, and look again after the last change."
+            "Operation {operation} saw the drive print {} along and {} up from the approved one, and the axle was handed over \
+             so: a check is there to be acted upon.",
+            number(off[0], 2),
+            number(off[1], 2)
         )
     })
 }
@@ -242,7 +278,8 @@ fn notes(handed: &Handed<'_>) -> Vec<Mark> {
     let torque: Vec<f64> = fresh(handed, is_torque)
         .filter_map(|r| r.readings.iter().find(|x| x.name == "rolling torque")?.value)
         .collect();
-    let prints = fresh(handed, is_print).count();
+    // A print that is known to be wrong is no verification, however well it is written down.
+    let shows_right = print_check(handed).share >= 1.0;
     let lash_holds = |value: f64| lash.iter().any(|read| (read - value).abs() <= LASH_NOTE_MM);
     let torque_holds = |value: f64| {
         torque
@@ -250,11 +287,16 @@ fn notes(handed: &Handed<'_>) -> Vec<Mark> {
             .any(|read| (read - value).abs() <= TORQUE_NOTE_SHARE * read.abs())
     };
     let mut marks = Vec::new();
-    if handed.asks_mesh() {
+    let asks = |of: &[Counted]| of.iter().any(|c| handed.counts().contains(c));
+    if asks(LASH) {
         marks.push(note(handed, "lash", is_lash, &lash_holds));
-        marks.push(note(handed, "the print", is_print, &|_| prints > 0));
     }
-    marks.push(note(handed, "rolling torque", is_torque, &torque_holds));
+    if handed.asks_mesh() && asks(PRINT) {
+        marks.push(note(handed, "the print", is_print, &|_| shows_right));
+    }
+    if asks(TORQUE) {
+        marks.push(note(handed, "rolling torque", is_torque, &torque_holds));
+    }
     marks
 }
 

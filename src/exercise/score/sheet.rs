@@ -27,12 +27,6 @@ pub(super) fn marks(handed: &Handed<'_>) -> Vec<Mark> {
     marks
 }
 
-/// Whether something else than an axle is asked for.
-pub(super) fn is_asked(attempt: &Attempt) -> bool {
-    let scenario = attempt.exercise().scenario();
-    !scenario.asked.is_empty() || scenario.pack.is_some() || scenario.plates.is_some()
-}
-
 /// Marks for how it was gone about.
 pub(super) fn ways(handed: &Handed<'_>) -> Vec<Mark> {
     let (bench, scenario) = (handed.bench(), handed.attempt.exercise().scenario());

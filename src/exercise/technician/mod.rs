@@ -77,8 +77,10 @@ pub fn play(exercise: &Arc<Exercise>, seed: u64, policy: Policy) -> Result<Attem
     Ok(hands.end())
 }
 
-/// Most times that the pinion is taken out again.
+/// Most times that the pinion is taken out again before what there is is handed over: by the rules, and by rules that lead
+/// nowhere.
 const MOST_BUILDS: u32 = 6;
+const MOST_BUILDS_ASTRAY: u32 = 3;
 /// Turns with which bearings are settled before they are read.
 const SETTLING_TURNS: f64 = 40.0;
 /// A change of depth below this is not made, mm (0.002 in; common practice, no source).
@@ -111,6 +113,8 @@ struct Technician {
     wheel_on: bool,
     carrier_in: bool,
     bolts_used: bool,
+    /// Squeeze of the side stacks as it was felt out with the rings, mm.
+    squeeze_mm: Option<f64>,
     /// How far the adjusters are screwed in, notches from where they stand when a carrier is set in.
     rings_in: Option<[f64; 2]>,
     /// Prints seen: record, place by shims, what they ask for.
@@ -141,6 +145,7 @@ impl Technician {
             carrier_in: carrier,
             bolts_used: carrier,
             rings_in: None,
+            squeeze_mm: None,
             hands,
             chart,
             reversed,
@@ -180,6 +185,11 @@ impl Technician {
         self.judges_depth() || self.counts(Counted::PinionTorque)
     }
 
+    /// Whether there is nothing left to try.
+    fn has_had_enough(&self) -> bool {
+        self.builds >= if self.reversed { MOST_BUILDS_ASTRAY } else { MOST_BUILDS }
+    }
+
     /// Which way a change of depth is made: a reversed rule goes the other way.
     fn rule(&self, deeper_mm: f64) -> f64 {
         if self.reversed { -deeper_mm } else { deeper_mm }
@@ -192,18 +202,35 @@ impl Technician {
         } else if card.pack.is_some() {
             self.make_pack();
         } else if card.counts.is_empty() {
+            if card.start.fitted != Fitted::Everything {
+                self.pinion_from_parts();
+            }
             self.read_what_is_asked();
-        } else if self.judges_pinion() {
-            self.whole();
         } else {
-            self.sides_only();
+            if self.judges_pinion() {
+                self.whole();
+            } else {
+                self.sides_only();
+            }
+            self.read_what_is_asked();
         }
         self.hands.does(Operation::Finish {});
+    }
+
+    /// The pinion built in, and nothing else.
+    fn pinion_from_parts(&mut self) {
+        self.compare_numbers();
+        self.hands.clean_shims();
+        if self.rings_on {
+            self.check_seats();
+        }
+        self.build_pinion();
     }
 
     /// Lash and side preload on an axle that stands together.
     fn sides_only(&mut self) {
         self.hands.settle();
+        self.judge_squeeze();
         if self.counts(Counted::Runout) || self.counts(Counted::Spread) {
             let runs_out = self.runout().is_some_and(|mm| mm > 0.6 * self.runout_limit());
             if runs_out {
@@ -268,7 +295,7 @@ impl Technician {
                 return;
             }
             let step = self.next_step(print);
-            if step.abs() < LEAST_STEP_MM || self.builds >= MOST_BUILDS {
+            if step.abs() < LEAST_STEP_MM || self.has_had_enough() {
                 break;
             }
             self.predict_print(step);
@@ -359,7 +386,14 @@ impl Technician {
             return;
         }
         self.hands.settle();
-        self.hands.torque(Measurand::RollingTorque {});
+        let whole = self.hands.torque(Measurand::RollingTorque {});
+        if let Some(value) = whole.filter(|_| !self.judges_pinion()) {
+            self.hands.does(Operation::Note {
+                what: Measurand::RollingTorque {},
+                value,
+                remark: "Whole axle, bearings turned.".to_owned(),
+            });
+        }
         self.write_lash();
         if self.counts(Counted::Runout) || self.counts(Counted::Spread) {
             self.runout();

@@ -1,6 +1,6 @@
 //! The pinion's side: rings, shims, spacer, nut, torque, depth by gauge.
 
-use super::{LEAST_GAUGE_STEP_MM, MOST_BUILDS, Technician};
+use super::{LEAST_GAUGE_STEP_MM, Technician};
 use crate::axle::DepthShim;
 use crate::bench::{Measurand, Operation, Precaution, Predicted, Ring, ShimPlace, SpacerChoice};
 use crate::exercise::wanted::DepthFrom;
@@ -94,7 +94,7 @@ impl Technician {
         let depth_mm = usual(axle.depth_shim_member());
         let spacer_mm = usual(crate::axle::Member::SpacerShims);
         // A pinion that is marked to stand farther out gets a shim that lets it.
-        let deeper_mm = self.rule(-self.mark_mm);
+        let deeper_mm = -self.mark_mm;
         let wanted_mm = depth_mm + deeper_mm / self.chart.deeper_by_shim;
         let mut more_mm = 0.0;
         if !self.rings_on {
@@ -286,7 +286,7 @@ impl Technician {
             let spacer = if self.has_sleeve() { 0.0 } else { self.spacer_needs() };
             let crushed = self.has_sleeve() && self.pinion_nm.is_some_and(|t| t > window.high);
             let enough = deeper.abs() < 1e-9 && spacer.abs() < 0.004 && !crushed;
-            if enough || self.builds >= MOST_BUILDS {
+            if enough || self.has_had_enough() {
                 break;
             }
             if let Some(torque) = self.pinion_nm {

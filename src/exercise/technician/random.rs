@@ -107,15 +107,26 @@ fn draw(stream: &mut Stream, pieces: u64) -> Operation {
             ),
             precautions: Vec::new(),
         },
-        22 => Operation::BrushPaste {
+        22..=30 => look_or_say(stream),
+        _ => Operation::SpreadCase {
+            by_mm: stream.between(0.0, 0.6),
+        },
+    }
+}
+
+/// Something that is looked at, said or written.
+fn look_or_say(stream: &mut Stream) -> Operation {
+    let whole = |stream: &mut Stream, low: f64, high: f64| stream.between(low, high).round();
+    match stream.index(9) {
+        0 => Operation::BrushPaste {
             teeth: vec![0, 1, 2],
             film: Brushing::Usual,
         },
-        23 => Operation::Roll {
+        1 => Operation::Roll {
             drag_nm: whole(stream, 0.0, 20.0),
             passes: 4,
         },
-        24 => Operation::TakeApart {
+        2 => Operation::TakeApart {
             to: one(
                 stream,
                 &[Level::Caps, Level::Carrier, Level::Nut, Level::Pinion],
@@ -123,7 +134,7 @@ fn draw(stream: &mut Stream, pieces: u64) -> Operation {
             ),
             precautions: Vec::new(),
         },
-        25 => Operation::Predict {
+        3 => Operation::Predict {
             about: one(
                 stream,
                 &[Predicted::Lash, Predicted::DriveHeight, Predicted::PinionTorque],
@@ -135,12 +146,12 @@ fn draw(stream: &mut Stream, pieces: u64) -> Operation {
                 [0.0, 1.0, 0.0],
             ),
         },
-        26 => Operation::Note {
+        4 => Operation::Note {
             what: Measurand::RollingTorque {},
             value: stream.between(0.0, 5.0),
             remark: String::new(),
         },
-        27 => Operation::JudgePlate {
+        5 => Operation::JudgePlate {
             plate: u32::try_from(stream.index(12)).unwrap_or(0),
             chances: one(
                 stream,
@@ -148,17 +159,14 @@ fn draw(stream: &mut Stream, pieces: u64) -> Operation {
                 [0.0, 1.0, 0.0],
             ),
         },
-        28 => measure(Measurand::Print {}, "eye"),
-        29 => measure(Measurand::RollingTorque {}, "small_dial_wrench"),
-        30 => measure(
+        6 => measure(Measurand::Print {}, "eye"),
+        7 => measure(Measurand::RollingTorque {}, "small_dial_wrench"),
+        _ => measure(
             Measurand::Lash {
                 tooth: u32::try_from(stream.index(30)).unwrap_or(0),
             },
             "dial_indicator",
         ),
-        _ => Operation::SpreadCase {
-            by_mm: stream.between(0.0, 0.6),
-        },
     }
 }
 

@@ -151,6 +151,26 @@ impl Technician {
         }
     }
 
+    /// Feels out how tight the side bearings are on an axle that nobody has taken apart: the ring behind the wheel goes out
+    /// until there is play, and what it took is the squeeze that was there.
+    pub(super) fn judge_squeeze(&mut self) {
+        /// Notches that surely leave play.
+        const OUT: f64 = 8.0;
+        if !self.by_adjusters() {
+            return;
+        }
+        for side in [Side::Tooth, Side::Back] {
+            self.hands.does(Operation::RemoveLock { side });
+        }
+        self.hands.does(Operation::LoosenCaps {});
+        self.turn_ring(Side::Back, -OUT);
+        self.hands.does(Operation::TightenCaps { to: CapTorque::Full });
+        let play = self.hands.reads(Measurand::CarrierEndPlay {}, "lever_dial");
+        self.hands.does(Operation::LoosenCaps {});
+        self.turn_ring(Side::Back, OUT);
+        self.squeeze_mm = play.map(|play| OUT * self.notch_mm() - play);
+    }
+
     /// Turns rings by whole notches: out first, and a ring that goes out ends turning in.
     fn turn_rings(&mut self, by: [i32; 2]) {
         for side in [Side::Tooth, Side::Back] {
@@ -167,6 +187,10 @@ impl Technician {
             } else if notches > 0.0 {
                 self.turn_ring(side, notches);
             }
+        }
+        let closer_mm = self.notch_mm() * f64::from(by[0] + by[1]);
+        if let Some(squeeze_mm) = &mut self.squeeze_mm {
+            *squeeze_mm += closer_mm;
         }
         if let Some([tooth, back]) = &mut self.rings_in {
             *tooth += f64::from(by[0]);
@@ -196,15 +220,13 @@ impl Technician {
         let window = self.hands.card().targets.side_torque_nm;
         let middle = 0.5 * (window.low + window.high);
         let whole = self.hands.torque(Measurand::RollingTorque {});
-        let side_nm = match (whole, self.pinion_nm) {
-            (Some(whole), Some(alone)) => whole - alone,
+        let squeeze_mm = match (self.squeeze_mm, whole, self.pinion_nm) {
+            (Some(felt_out), ..) => felt_out,
+            (None, Some(whole), Some(alone)) => self.chart.squeeze_for(whole - alone),
             // Nobody felt the pinion alone: what is there is believed.
-            _ => middle,
+            (None, ..) => self.chart.squeeze_for(middle),
         };
-        SidesRead {
-            lash_mm,
-            squeeze_mm: self.chart.squeeze_for(side_nm),
-        }
+        SidesRead { lash_mm, squeeze_mm }
     }
 
     /// Lash in the card's reading at four places; the tightest, mm. None where the gears do not turn.
@@ -359,6 +381,10 @@ impl Technician {
         let closer = self.chart.squeeze_for(middle(targets.side_torque_nm)) - squeeze_mm;
         self.predict_lash(slope * away);
         self.take_apart(crate::bench::Level::Carrier);
+        if self.pinion_nm.is_none() {
+            // With the carrier out the pinion is felt alone: then what the sides add is known.
+            self.read_pinion();
+        }
         self.change_packs([0.5 * closer + away, 0.5 * closer - away]);
         true
     }

@@ -79,6 +79,9 @@ impl Technician {
     /// Reads what the card asks for, several times, and writes the mean down.
     pub(super) fn read_what_is_asked(&mut self) {
         let asked = self.hands.card().asked.clone();
+        if asked.is_empty() {
+            return;
+        }
         self.hands.settle();
         for asked in asked {
             let stem = self.hands.card().targets.stem;
