@@ -203,15 +203,15 @@ fn build_rows(builds: &[Build], approval: &Contact) -> Vec<String> {
                 })
                 .collect();
             for print in &build.prints {
-                if let Some([d, c]) = print.seen {
+                if let (Some([d, c]), [Some(drive), Some(coast)]) = (print.seen, approved) {
                     let asks = print
                         .asks
                         .seen_mm
                         .map_or_else(String::new, |mm| format!("; that asks for {}", deeper_words(mm)));
                     saw.push(format!(
-                        "print heights: drive {}, coast {}{asks}",
-                        signed(d[1], 2),
-                        signed(c[1], 2)
+                        "height from the approved print: drive {}, coast {}{asks}",
+                        signed(d[1] - drive[1], 2),
+                        signed(c[1] - coast[1], 2)
                     ));
                 }
             }

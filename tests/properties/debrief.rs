@@ -91,7 +91,7 @@ fn agrees(name: &str, attempt: &Attempt, by_rules: bool) {
 fn every_exercise_can_be_told() {
     for found in scenarios::embedded().expect("embedded exercises are good") {
         let exercise = Arc::new(found.exercise);
-        for (policy, seed) in [(Policy::Reference, 1), (Policy::Random, 1), (Policy::Random, 2)] {
+        for (policy, seed) in [(Policy::Reference, 1), (Policy::Random, 2)] {
             let attempt = play(&exercise, seed, policy).expect("a seed that can be played");
             let name = format!("{} {seed} {}", found.source, policy.name());
             agrees(&name, &attempt, policy == Policy::Reference);
@@ -102,7 +102,7 @@ fn every_exercise_can_be_told() {
 #[test]
 fn work_by_a_wrong_rule_can_be_told() {
     let exercise = exercise("oat-barn-tractor");
-    for seed in 1..=3 {
+    for seed in 1..=2 {
         let attempt = play(&exercise, seed, Policy::Reversed).expect("a seed that can be played");
         agrees(&format!("reversed {seed}"), &attempt, true);
     }
