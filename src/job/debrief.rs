@@ -123,7 +123,7 @@ fn points(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
             row(
                 "",
                 &[
-                    ("n", format!("<b>{}</b>", number(-loss.points, 1))),
+                    ("n", format!("<b>{}</b>", lost(loss.points))),
                     ("", escaped(loss.part.name())),
                     ("n", loss.operation.map_or_else(String::new, operation)),
                     ("", escaped(&loss.why)),
@@ -132,6 +132,15 @@ fn points(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
         })
         .collect();
     page.table("", &["*Points", "Part", "*Operation", "Why, and the better way"], &rows);
+}
+
+/// Points as they are taken off.
+fn lost(points: f64) -> String {
+    if points > 0.0 && points < 0.05 {
+        "under 0.1".to_owned()
+    } else {
+        number(-points, 1)
+    }
 }
 
 fn used(page: &mut Page, used: &Par, par: &Par, score: &Score, reference: &Score) {

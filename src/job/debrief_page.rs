@@ -44,7 +44,7 @@ white-space:nowrap}
 .part{font-size:12px;line-height:16px;width:114px}
 .part div{white-space:nowrap;font-weight:bold}
 .row{margin:8px 0}
-figure{display:inline-block;vertical-align:top;width:218px;margin:0 12px 16px 0;break-inside:avoid}
+figure{display:inline-block;vertical-align:top;width:208px;margin:0 10px 16px 0;break-inside:avoid}
 figure.wide{display:block;width:100%;margin:0}
 figcaption b{font-size:13px}
 figcaption div{border-top:1px solid var(--hairline);padding:2px 0}
@@ -56,6 +56,7 @@ tr.tear td,tr.tear th{border-top:3px solid var(--text)}
 dl.key{display:flex;flex-wrap:wrap;gap:4px 18px;margin:6px 0;font-size:12px}
 dl.key div{display:flex;gap:6px;align-items:center}
 dl.key dd{margin:0}
+p.lead{break-after:avoid}
 @media print{
 body{background:none;font-size:9.5pt;line-height:13pt}
 main{max-width:none;padding:0;background:none}

@@ -552,11 +552,16 @@ fn shift_words(size: &HiddenSize) -> String {
 fn sizes(page: &mut Page, debrief: &Debrief) {
     let sizes = &debrief.hidden.sizes;
     page.element("h3", "How the parts were made");
+    let limit = |s: &&HiddenSize| s.off.abs() >= AS_DRAWN_MM;
+    if !sizes.iter().any(|s| limit(&s)) {
+        page.paragraph("Every size of this axle is as drawn.");
+        besides(page, debrief);
+        return;
+    }
     page.paragraph(
         "Every part of this axle was a little off its drawing, and a shim or a setting made up for it or did not. The box is \
          what inspection lets pass; the triangle is this part.",
     );
-    let limit = |s: &&HiddenSize| s.off.abs() >= AS_DRAWN_MM;
     let mut rows = Vec::new();
     for size in sizes.iter().filter(limit) {
         let words = if size.unit == "mm" {
@@ -621,6 +626,11 @@ fn sizes(page: &mut Page, debrief: &Debrief) {
             escaped(&drawn.join("; "))
         ));
     }
+    besides(page, debrief);
+}
+
+/// Hidden numbers that are no sizes, and faults.
+fn besides(page: &mut Page, debrief: &Debrief) {
     let numbers: Vec<String> = debrief
         .hidden
         .numbers

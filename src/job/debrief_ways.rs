@@ -81,7 +81,8 @@ pub(super) fn prints(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
         return;
     }
     page.element("h2", "Prints in a row");
-    page.paragraph(
+    page.element(
+        "p class=\"lead\"",
         "The true print of every build under a usual film of paste, drive (D) over coast (C), seen on the ring gear: toe \
          left, heel right, top up. The broken outline is the approval print of the set, the cross the middle of the print. \
          Distances are from the approval print, in parts of half a tooth. Height first, on both flanks: both high asks for deeper, both low for \

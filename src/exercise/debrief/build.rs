@@ -7,7 +7,7 @@ use std::collections::BTreeSet;
 
 use super::line::{both, quantity};
 use super::replay;
-use super::standing::{place, stem_share, wanted_depth_mm};
+use super::standing::{Depths, place, stem_share};
 use super::words;
 use crate::bench::{Cleaned, Measurand, Operation, Part, Record, ShimPlace, Side};
 use crate::contact::{self, Contact, Film, Placement, Route};
@@ -109,8 +109,6 @@ pub struct WhatIf {
 pub(super) struct Sheet<'a> {
     /// Chart of the set.
     pub(super) chart: &'a Chart,
-    /// Approval prints.
-    pub(super) approval: &'a Contact,
     /// Par of the seed.
     pub(super) par: &'a Par,
 }
@@ -126,7 +124,12 @@ struct Period {
 ///
 /// # Errors
 /// As [`Attempt::begin`].
-pub(super) fn builds(attempt: &Attempt, sheet: &Sheet<'_>, what_if: bool) -> Result<Vec<Build>, ExerciseError> {
+pub(super) fn builds(
+    attempt: &Attempt,
+    sheet: &Sheet<'_>,
+    depths: &mut Depths<'_>,
+    what_if: bool,
+) -> Result<Vec<Build>, ExerciseError> {
     let periods = periods(attempt);
     let ends: BTreeSet<u32> = std::iter::once(0).chain(periods.iter().map(|p| p.last)).collect();
     let states = replay::after(attempt, &ends)?;
@@ -148,7 +151,7 @@ pub(super) fn builds(attempt: &Attempt, sheet: &Sheet<'_>, what_if: bool) -> Res
             last: period.last,
         };
         let number = u32::try_from(found.len()).unwrap_or(u32::MAX).saturating_add(1);
-        let mut build = build(attempt, state, before, span, sheet, handed_over);
+        let mut build = build(attempt, [state, before], span, sheet, depths, handed_over);
         build.number = number;
         if what_if {
             let mut given = state.clone();
@@ -214,14 +217,14 @@ fn is_build(attempt: &Attempt, state: &Attempt, period: Period) -> bool {
 
 fn build(
     attempt: &Attempt,
-    state: &Attempt,
-    before: &Attempt,
+    [state, before]: [&Attempt; 2],
     span: Period,
     sheet: &Sheet<'_>,
+    depths: &mut Depths<'_>,
     handed_over: bool,
 ) -> Build {
     let outcome = state.outcome();
-    let deeper = place(&outcome).and_then(|at| Some(at.pinion_axial_mm - wanted_depth_mm(state, at, sheet.approval)?));
+    let deeper = place(&outcome).and_then(|at| Some(at.pinion_axial_mm - depths.wanted_mm(state, at)?));
     let ledger = state.bench().ledger();
     let worked =
         moments(attempt, span).any(|m| matches!(m.deed, Deed::Pinion | Deed::Depth | Deed::Side | Deed::Wheel));

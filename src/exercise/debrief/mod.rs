@@ -105,24 +105,25 @@ impl Debrief {
         let points = score(attempt, &par);
         let sheet = build::Sheet {
             chart: &chart,
-            approval: &approval,
             par: &par,
         };
+        let mut depths = standing::Depths::new(&approval);
         let outcome = attempt.outcome();
-        // An attempt that was played by the technician is its own reference.
         let reference = Way {
             score: score(&played, &par),
-            builds: build::builds(&played, &sheet, false)?,
+            builds: build::builds(&played, &sheet, &mut depths, false)?,
             lines: line::lines(&played),
         };
+        let standings = standing::standings(attempt, &outcome, &mut depths);
+        let builds = build::builds(attempt, &sheet, &mut depths, true)?;
         Ok(Self {
-            standings: standing::standings(attempt, &outcome, &approval),
+            standings,
             beliefs: belief::beliefs(attempt, &outcome)?,
             packs: pack::packs(attempt),
             marks: pack::marks(attempt),
             plates: pack::plates(attempt),
             hidden: hidden::hidden(attempt),
-            builds: build::builds(attempt, &sheet, true)?,
+            builds,
             lines: line::lines(attempt),
             used: Par::of(attempt),
             score: points,

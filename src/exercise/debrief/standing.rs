@@ -103,23 +103,23 @@ impl Standing {
 }
 
 /// All that was judged in the outcome.
-pub(super) fn standings(attempt: &Attempt, outcome: &Outcome, approval: &Contact) -> Vec<Standing> {
+pub(super) fn standings(attempt: &Attempt, outcome: &Outcome, depths: &mut Depths<'_>) -> Vec<Standing> {
     let scenario = attempt.exercise().scenario();
     let mut all: Vec<Standing> = scenario
         .counts
         .iter()
-        .flat_map(|counted| of(attempt, outcome, approval, *counted))
+        .flat_map(|counted| of(attempt, outcome, depths, *counted))
         .collect();
     all.extend(scenario.asked.iter().map(|asked| value(attempt, outcome, asked)));
     all.extend(pack(attempt));
     all
 }
 
-fn of(attempt: &Attempt, outcome: &Outcome, approval: &Contact, counted: Counted) -> Vec<Standing> {
+fn of(attempt: &Attempt, outcome: &Outcome, depths: &mut Depths<'_>, counted: Counted) -> Vec<Standing> {
     let targets = &attempt.exercise().scenario().targets;
     let share = stem_share(attempt);
     match counted {
-        Counted::Depth => vec![depth(attempt, outcome, approval)],
+        Counted::Depth => vec![depth(attempt, outcome, depths)],
         Counted::Lash => {
             let full = targets.lash_mm;
             let zero = Window {
@@ -182,19 +182,19 @@ fn of(attempt: &Attempt, outcome: &Outcome, approval: &Contact, counted: Counted
             targets.side_torque_zero_nm,
             outcome.side_torque_nm,
         )],
-        Counted::Print => prints(outcome, approval),
+        Counted::Print => prints(outcome, depths.approval),
     }
 }
 
 /// How far the pinion stands from the best place, positive too shallow.
-fn depth(attempt: &Attempt, outcome: &Outcome, approval: &Contact) -> Standing {
+fn depth(attempt: &Attempt, outcome: &Outcome, depths: &mut Depths<'_>) -> Standing {
     let scenario = attempt.exercise().scenario();
     let bands = scenario.targets.depth_mm;
     let name = match scenario.depth_from {
         DepthFrom::Best => "Depth, from the best place (+ too shallow)",
         DepthFrom::Found => "Depth, from where it ran (+ too shallow)",
     };
-    let truth = place(outcome).and_then(|at| Some(at.pinion_axial_mm - wanted_depth_mm(attempt, at, approval)?));
+    let truth = place(outcome).and_then(|at| Some(at.pinion_axial_mm - depths.wanted_mm(attempt, at)?));
     Standing::about_zero(name, Measure::Deviation, bands, truth)
 }
 
@@ -207,11 +207,33 @@ pub(super) fn place(outcome: &Outcome) -> Option<Placement> {
     outcome.placement.or(alone)
 }
 
-/// The P that depth is judged against, mm.
-pub(super) fn wanted_depth_mm(attempt: &Attempt, at: Placement, approval: &Contact) -> Option<f64> {
-    match (attempt.exercise().scenario().depth_from, attempt.found_at_mm()) {
-        (DepthFrom::Found, Some(found)) => Some(found),
-        _ => best_depth_mm(&attempt.bench().setting().pair, at, approval),
+/// The P that depth is judged against, worked out once for each place of the wheel.
+#[derive(Debug)]
+pub(super) struct Depths<'a> {
+    approval: &'a Contact,
+    found: Vec<([u64; 3], Option<f64>)>,
+}
+
+impl<'a> Depths<'a> {
+    pub(super) fn new(approval: &'a Contact) -> Self {
+        Self {
+            approval,
+            found: Vec::new(),
+        }
+    }
+
+    /// mm; `at` says where the wheel stands and how the axes lie. All attempts asked for have to be of the same seed.
+    pub(super) fn wanted_mm(&mut self, attempt: &Attempt, at: Placement) -> Option<f64> {
+        if let (DepthFrom::Found, Some(found)) = (attempt.exercise().scenario().depth_from, attempt.found_at_mm()) {
+            return Some(found);
+        }
+        let key = [at.wheel_axial_mm, at.offset_mm, at.shaft_angle_rad].map(f64::to_bits);
+        if let Some((_, depth)) = self.found.iter().find(|(k, _)| *k == key) {
+            return *depth;
+        }
+        let depth = best_depth_mm(&attempt.bench().setting().pair, at, self.approval);
+        self.found.push((key, depth));
+        depth
     }
 }
 
