@@ -86,6 +86,9 @@ enum Subcommands {
         /// Journal
         #[arg(value_name = "JOURNAL")]
         file: std::path::PathBuf,
+        /// Write the debrief of the finished attempt as one HTML page
+        #[arg(long, value_name = "OUT.html")]
+        debrief: Option<std::path::PathBuf>,
         /// One JSON document
         #[arg(long)]
         json: bool,
@@ -117,7 +120,7 @@ pub fn parse() -> Request {
         Some(Subcommands::Gears { json }) => Request::Command(Command::Gears { json }),
         Some(Subcommands::Mesh(arguments)) => Request::Command(Command::Mesh(arguments)),
         Some(Subcommands::Attempt(arguments)) => Request::Command(Command::Attempt(arguments)),
-        Some(Subcommands::Replay { file, json }) => Request::Command(Command::Replay { file, json }),
+        Some(Subcommands::Replay { file, debrief, json }) => Request::Command(Command::Replay { file, debrief, json }),
         Some(Subcommands::Operations { json }) => Request::Command(Command::Operations { json }),
         Some(Subcommands::Schema { name }) => Request::Command(Command::Schema { name }),
     }

@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use crate::job::attempt::{self, LONGEST_LINE, Session, answer_text, card_text, final_text};
-use crate::job::{Failure, operations, text_file};
+use crate::job::{Failure, debrief, operations, text_file};
 
 use super::{Answer, Page, fail};
 
@@ -29,8 +29,11 @@ pub struct AttemptArguments {
     /// One JSON line for each operation, and one for the end
     #[arg(long)]
     pub json: bool,
+    /// Write what was hidden beside what was believed, and better ways, as one HTML page; the attempt has to be finished
+    #[arg(long, value_name = "OUT.html")]
+    pub debrief: Option<PathBuf>,
     /// List the exercises that ship with the program
-    #[arg(long, conflicts_with_all = ["scenario", "operations", "journal", "play"])]
+    #[arg(long, conflicts_with_all = ["scenario", "operations", "journal", "play", "debrief"])]
     pub list: bool,
 }
 
@@ -51,6 +54,11 @@ pub(super) fn run(arguments: &AttemptArguments) -> ExitCode {
 }
 
 fn play(arguments: &AttemptArguments, scenario: &str) -> Result<ExitCode, Failure> {
+    if let Some(page) = &arguments.debrief {
+        let others = [&arguments.operations, &arguments.journal].map(Option::as_deref);
+        let others: Vec<&Path> = others.into_iter().flatten().collect();
+        debrief::target_is_free(page, &others)?;
+    }
     // A file is read before anything begins, so that one that is not there leaves no journal behind.
     let given = match &arguments.play {
         Some(policy) => Some(attempt::played(scenario, arguments.seed, policy)?),
@@ -78,7 +86,11 @@ fn play(arguments: &AttemptArguments, scenario: &str) -> Result<ExitCode, Failur
         final_text(&document) + "\n"
     };
     page.write(&text);
-    Ok(page.end())
+    let code = page.end();
+    if let Some(file) = &arguments.debrief {
+        session.write_debrief(file)?;
+    }
+    Ok(code)
 }
 
 /// Answers each line; empty ones and those that begin with `#` are passed over.
@@ -139,8 +151,11 @@ fn list(json: bool) -> Answer {
 }
 
 /// Does everything in a journal again.
-pub(super) fn replay(file: &Path, json: bool) -> Answer {
-    let found = attempt::replay(file)?;
+pub(super) fn replay(file: &Path, debrief: Option<&Path>, json: bool) -> Answer {
+    let found = match debrief {
+        Some(page) => attempt::replay_debrief(file, page)?,
+        None => attempt::replay(file)?,
+    };
     if json {
         return serde_json::to_string_pretty(&found).map_err(|error| Failure::other(format!("error: {error}.")));
     }

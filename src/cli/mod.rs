@@ -42,6 +42,8 @@ pub enum Command {
     Replay {
         /// The journal.
         file: std::path::PathBuf,
+        /// Where the debrief is to be written.
+        debrief: Option<std::path::PathBuf>,
         /// As one JSON document.
         json: bool,
     },
@@ -69,7 +71,7 @@ pub fn run(command: &Command) -> ExitCode {
         Command::Gears { json } => finish(gears::run(*json)),
         Command::Preload(arguments) => finish(preload::run(arguments)),
         Command::Attempt(arguments) => attempt::run(arguments),
-        Command::Replay { file, json } => finish(attempt::replay(file, *json)),
+        Command::Replay { file, debrief, json } => finish(attempt::replay(file, debrief.as_deref(), *json)),
         Command::Operations { json } => finish(attempt::operations(*json)),
         Command::Mesh(arguments) => mesh::run(arguments),
         Command::Schema { name } => finish(schema::run(name)),

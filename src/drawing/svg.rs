@@ -9,16 +9,27 @@ const FONTS: &str = "B612, 'DejaVu Sans', Verdana, sans-serif";
 
 /// The file's text.
 pub fn write(picture: &Picture, theme: Theme) -> String {
+    element(picture, theme, " xmlns=\"http://www.w3.org/2000/svg\"", "")
+}
+
+/// The picture as an element of an HTML page. `prefix` stands before every name in it, so that several pictures of one page
+/// do not meet in their names.
+pub fn inline(picture: &Picture, theme: Theme, prefix: &str) -> String {
+    element(picture, theme, "", prefix)
+}
+
+fn element(picture: &Picture, theme: Theme, namespace: &str, prefix: &str) -> String {
     let mut writer = Writer {
         out: String::new(),
         theme,
+        prefix: prefix.to_owned(),
         hatches: Vec::new(),
         clips: 0,
     };
     writer.collect_hatches(&picture.items);
     let (w, h) = (number(picture.width), number(picture.height));
     writer.push(&format!(
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{w}\" height=\"{h}\" viewBox=\"0 0 {w} {h}\" role=\"img\" \
+        "<svg{namespace} width=\"{w}\" height=\"{h}\" viewBox=\"0 0 {w} {h}\" role=\"img\" \
          font-family=\"{FONTS}\">\n<title>{}</title>\n<desc>{}</desc>\n",
         escaped(&picture.title),
         escaped(&picture.description)
@@ -34,6 +45,7 @@ pub fn write(picture: &Picture, theme: Theme) -> String {
 struct Writer {
     out: String,
     theme: Theme,
+    prefix: String,
     hatches: Vec<(Hatch, Ink)>,
     clips: u32,
 }
@@ -86,12 +98,24 @@ impl Writer {
             } else {
                 format!("<path d=\"{lines}\" stroke=\"{colour}\" stroke-width=\"1\" fill=\"none\"/>")
             };
-            let id = hatch_id(hatch, ink);
+            let id = self.hatch_id(hatch, ink);
             self.push(&format!(
                 "<pattern id=\"{id}\" width=\"8\" height=\"8\" patternUnits=\"userSpaceOnUse\">{tile}</pattern>\n"
             ));
         }
         self.push("</defs>\n");
+    }
+
+    fn hatch_id(&self, hatch: Hatch, ink: Ink) -> String {
+        let pattern = match hatch {
+            Hatch::Rising => "rising",
+            Hatch::Falling => "falling",
+            Hatch::Upright => "upright",
+            Hatch::Level => "level",
+            Hatch::Crossed => "crossed",
+            Hatch::Stipple => "stipple",
+        };
+        format!("{}{pattern}-{}", self.prefix, ink.token().replace('.', "-"))
     }
 
     fn item(&mut self, item: &Item) {
@@ -100,7 +124,7 @@ impl Writer {
             Item::Text(text) => self.text(text),
             Item::Clipped { to, items } => {
                 self.clips += 1;
-                let id = format!("clip{}", self.clips);
+                let id = format!("{}clip{}", self.prefix, self.clips);
                 self.push(&format!(
                     "<clipPath id=\"{id}\"><rect x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\"/></clipPath>\n<g clip-path=\"url(#{id})\">\n",
                     number(to.left),
@@ -123,7 +147,7 @@ impl Writer {
             Some(Fill::Plain { ink, opacity }) => {
                 format!("fill=\"{}\" fill-opacity=\"{}\"", self.colour(*ink), number(*opacity))
             }
-            Some(Fill::Hatched { hatch, ink }) => format!("fill=\"url(#{})\"", hatch_id(*hatch, *ink)),
+            Some(Fill::Hatched { hatch, ink }) => format!("fill=\"url(#{})\"", self.hatch_id(*hatch, *ink)),
         };
         let stroke = stroke.map_or_else(String::new, |s| {
             let breaks = match s.style {
@@ -176,18 +200,6 @@ impl Writer {
             self.colour(text.ink)
         ));
     }
-}
-
-fn hatch_id(hatch: Hatch, ink: Ink) -> String {
-    let pattern = match hatch {
-        Hatch::Rising => "rising",
-        Hatch::Falling => "falling",
-        Hatch::Upright => "upright",
-        Hatch::Level => "level",
-        Hatch::Crossed => "crossed",
-        Hatch::Stipple => "stipple",
-    };
-    format!("{pattern}-{}", ink.token().replace('.', "-"))
 }
 
 fn outline(path: &Path) -> String {
@@ -296,5 +308,10 @@ mod tests {
         let slate = write(&picture, Theme::Slate);
         assert!(slate.contains("#7fdabb") && slate != text, "slate's colours");
         assert_eq!(text, write(&picture, Theme::Paper), "same picture, same bytes");
+        let inside = inline(&picture, Theme::Paper, "a1-");
+        assert!(
+            !inside.contains("http") && inside.contains("id=\"a1-clip1\"") && inside.contains("url(#a1-rising-good)"),
+            "{inside}"
+        );
     }
 }

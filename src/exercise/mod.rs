@@ -10,6 +10,7 @@
 //! - [`Attempt`]: an exercise with a seed and what has been done; [`Seen`]: what the trainee may know of it; [`Outcome`]: what
 //!   the axle has become; [`Moment`]: what happened, with the true state behind it.
 //! - [`score`](score()): what a finished attempt is worth against its [`Par`], with the way of every lost point.
+//! - [`debrief`](debrief::Debrief): the truth of a finished attempt beside what was believed, and what would have been better.
 //! - [`journal`]: how an attempt is kept: lines of text in a chain of hashes.
 //! - [`truth`]: from seed to hidden truth: one named stream of random numbers a quantity, so that a new one moves none of
 //!   the others.
@@ -17,6 +18,7 @@
 mod attempt;
 mod begin;
 mod counted;
+pub mod debrief;
 mod history;
 pub mod journal;
 mod outcome;
@@ -34,6 +36,7 @@ mod wanted_file;
 
 pub use attempt::{Attempt, Step};
 pub use counted::Counted;
+pub use debrief::Debrief;
 pub use history::{Deed, Moment};
 pub use outcome::Outcome;
 pub use par::{Par, par};

@@ -61,6 +61,11 @@ pub enum ExerciseError {
     /// What lies on the bench at the start cannot be.
     #[error(transparent)]
     Start(#[from] StartError),
+    /// The truth of an attempt is asked for before its axle was handed over.
+    #[error(
+        "the axle was not handed over, and what is hidden is told only then: end the attempt with {{\"do\":\"finish\"}}"
+    )]
+    NotFinished,
 }
 
 /// An exercise ready for any seed.

@@ -16,7 +16,7 @@ use crate::store::{self, JournalFile};
 
 use super::attempt_journal::Journal;
 use super::scenarios::{self, FoundScenario};
-use super::{Failure, text_file};
+use super::{Failure, debrief, text_file};
 
 mod resume;
 
@@ -113,6 +113,14 @@ impl Session {
             }
         }
         Ok(answer)
+    }
+
+    /// Writes the debrief of the finished attempt as a page of HTML, whole or not at all.
+    ///
+    /// # Errors
+    /// An attempt that is not finished, a file that cannot be written.
+    pub fn write_debrief(&self, file: &Path) -> Result<(), Failure> {
+        debrief::write(&self.attempt, &self.found.source, None, file)
     }
 
     /// What the reference technician takes for this seed.
@@ -214,6 +222,30 @@ pub(super) fn value<T: serde::Serialize>(of: &T) -> Result<Value, Failure> {
 /// # Errors
 /// A journal that cannot be read, is damaged or newer; a scenario that is not there any more.
 pub fn replay(path: &Path) -> Result<ReplayDocument, Failure> {
+    done_again(path).map(|(document, _)| document)
+}
+
+/// As [`replay`], and writes the debrief of the attempt that came out as a page of HTML, whole or not at all.
+///
+/// # Errors
+/// As [`replay`]; an attempt that is not finished, a file that cannot be written.
+pub fn replay_debrief(path: &Path, file: &Path) -> Result<ReplayDocument, Failure> {
+    debrief::target_is_free(file, &[path])?;
+    let (document, attempt) = done_again(path)?;
+    let said = match (document.identical, document.recomputed) {
+        (true, _) => "Recomputed from its journal: every answer came out again bit for bit.".to_owned(),
+        (false, true) => "Recomputed from a journal that was written with other physics, scenario or parts: answers \
+                          differ from those that were shown then."
+            .to_owned(),
+        (false, false) => {
+            "Recomputed from its journal, which was changed: what it holds is not what comes out.".to_owned()
+        }
+    };
+    debrief::write(&attempt, &document.scenario, Some(&said), file)?;
+    Ok(document)
+}
+
+fn done_again(path: &Path) -> Result<(ReplayDocument, Attempt), Failure> {
     let bytes = store::read_within(path, journal::LIMITS.bytes)?;
     let read = journal::read(&bytes).map_err(|error| Failure::input(format!("error: {}: {error}.", path.display())))?;
     let found = scenarios::find(&read.header.scenario)?;
@@ -236,7 +268,7 @@ pub fn replay(path: &Path) -> Result<ReplayDocument, Failure> {
     // Journals that were sealed before there was a score hold none.
     let kept = read.sealed.as_ref().filter(|score| !score.is_null());
     let score_identical = kept.map(|kept| value(&points).map(|now| now == *kept)).transpose()?;
-    Ok(ReplayDocument {
+    let document = ReplayDocument {
         journal: path.display().to_string(),
         scenario: read.header.scenario.clone(),
         seed: read.header.seed,
@@ -249,5 +281,6 @@ pub fn replay(path: &Path) -> Result<ReplayDocument, Failure> {
         score_identical,
         notice: read.torn.clone(),
         state_hash: attempt.bench().state_hash(),
-    })
+    };
+    Ok((document, attempt))
 }

@@ -110,7 +110,7 @@ fn unprepared(source: &str, text: &str, error: &ExerciseError) -> Failure {
             "gears",
             format!("Run `lashwright check {name}` to see what has to change."),
         ),
-        ExerciseError::Axle(_) | ExerciseError::Start(_) => (
+        ExerciseError::Axle(_) | ExerciseError::Start(_) | ExerciseError::NotFinished => (
             "layout",
             "Choose a layout, a depth shim and a support that belong together.".to_owned(),
         ),

@@ -2,6 +2,7 @@
 
 mod attempt;
 mod check;
+mod debrief;
 mod gears;
 mod journal_file;
 mod mesh;

@@ -9,6 +9,7 @@ mod bench;
 mod convergence;
 #[path = "../outside/core.rs"]
 mod core;
+mod debrief;
 mod fast_route;
 mod gear_pairs;
 mod instruments;

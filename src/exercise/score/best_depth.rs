@@ -6,7 +6,7 @@
 use crate::contact::{self, Contact, FAST_REACH, Film, Pair, Placement, Route};
 
 /// How far a print may lie from its approval print without a loss, along and up the tooth (common practice, no source).
-pub(super) const PRINT_FULL: [f64; 2] = [0.15, 0.20];
+pub(in crate::exercise) const PRINT_FULL: [f64; 2] = [0.15, 0.20];
 /// Weights of the flanks: drive, coast.
 const WEIGHTS: [f64; 2] = [2.0, 1.0];
 /// Stands for the distance of a print that is not there, in full marks.

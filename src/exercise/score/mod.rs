@@ -28,6 +28,10 @@ mod verdict;
 pub use best_depth::{approval, best_depth_mm};
 pub use sheet::PLATE_TOLERANCE_MM;
 
+pub(super) use best_depth::PRINT_FULL;
+pub(super) use result::{COAST_TIMES, EDGE_SHARE, LASH_ZERO_MM, NUT_ZERO_SHARE, PRINT_ZERO, WRENCH_SHARE};
+pub(super) use sheet::PACK_MM;
+
 use super::attempt::Attempt;
 use super::par::Par;
 use crate::quantity::number;

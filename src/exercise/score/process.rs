@@ -28,6 +28,8 @@ const TORQUE_NOTE_SHARE: f64 = 0.10;
 
 /// Weights of the three checks and of their notes: the verification is what the part is for.
 const CHECK: f64 = 4.0;
+/// The print is where everything shows: it counts twice.
+const PRINT_CHECK: f64 = 8.0;
 const NOTE: f64 = 2.0;
 /// Weight of safety.
 const SAFETY: f64 = 2.0;
@@ -196,7 +198,7 @@ fn print_check(handed: &Handed<'_>) -> Mark {
     }
     let (overtaken, last) = stale(handed, is_print);
     let Some((operation, seen)) = last_clear else {
-        return Mark::reached(CHECK, false, last, || {
+        return Mark::reached(PRINT_CHECK, false, last, || {
             format!(
                 "No print of both flanks shows the axle as handed over ({faint} were too faint to read, {overtaken} overtaken \
                  by a later change): paint, roll under a firm drag, and look again after the last change."
@@ -214,7 +216,7 @@ fn print_check(handed: &Handed<'_>) -> Mark {
             [0, 1].map(|k: usize| (seen[k] - wanted.centroid[k]).abs())
         });
     let known = off.iter().zip(PRINT_FULL).any(|(off, full)| *off > KNOWN_WRONG * full);
-    Mark::reached(CHECK, !known, Some(operation), || {
+    Mark::reached(PRINT_CHECK, !known, Some(operation), || {
         format!(
             "Operation {operation} saw the drive print {} along and {} up from the approved one, and the axle was handed over \
              so: a check is there to be acted upon.",

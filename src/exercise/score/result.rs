@@ -14,19 +14,19 @@ use crate::exercise::wanted::DepthFrom;
 use crate::quantity::{number, signed};
 
 /// Lash outside of its window at which no marks are left, mm (common practice, no source).
-const LASH_ZERO_MM: f64 = 0.05;
+pub(in crate::exercise) const LASH_ZERO_MM: f64 = 0.05;
 /// Distance of a drive print from its approval print at which no marks are left, either way.
-const PRINT_ZERO: f64 = 0.5;
+pub(in crate::exercise) const PRINT_ZERO: f64 = 0.5;
 /// How much wider the bands of a coast print are.
-const COAST_TIMES: f64 = 2.0;
+pub(in crate::exercise) const COAST_TIMES: f64 = 2.0;
 /// Weights of drive and coast print.
 const FLANKS: [f64; 2] = [0.75, 0.25];
 /// Share of the roll on an edge that counts as edge contact, beyond what the approval print has.
-const EDGE_SHARE: f64 = 0.02;
+pub(in crate::exercise) const EDGE_SHARE: f64 = 0.02;
 /// Share of the nut's least torque that is lost in a good wrench and a careful pull: two and a half deviations of 4 %.
-const WRENCH_SHARE: f64 = 0.10;
+pub(in crate::exercise) const WRENCH_SHARE: f64 = 0.10;
 /// Share of the nut's torque, beyond, within which marks fall to none.
-const NUT_ZERO_SHARE: f64 = 0.15;
+pub(in crate::exercise) const NUT_ZERO_SHARE: f64 = 0.15;
 /// What a solid spacer's shims do to rolling torque, N m a mm: the middle of 4 to 9 in-lb a thousandth (common practice, no
 /// source).
 const NM_PER_SHIM_MM: f64 = 28.9;

@@ -10,7 +10,7 @@ use crate::quantity::number;
 /// A pinion nearer than this to its place is right on a painted plate, mm (0.002 in; common practice, no source).
 pub const PLATE_TOLERANCE_MM: f64 = 0.05;
 /// A pack is right within, and worth nothing beyond, mm.
-const PACK_MM: [f64; 2] = [0.010, 0.030];
+pub(in crate::exercise) const PACK_MM: [f64; 2] = [0.010, 0.030];
 /// Share of the plates that has to be judged right for full marks, and the share that guessing reaches.
 const PLATES: [f64; 2] = [10.0 / 12.0, 1.0 / 3.0];
 /// Readings that a value stands on, at least.

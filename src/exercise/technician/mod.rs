@@ -23,6 +23,7 @@ mod small;
 use std::sync::Arc;
 
 pub use chart::{Chart, FlankChart};
+pub(super) use print::{Middles, asks, middles};
 
 use self::hands::Hands;
 use self::packs::Drawer;
@@ -79,15 +80,15 @@ pub fn play(exercise: &Arc<Exercise>, seed: u64, policy: Policy) -> Result<Attem
 /// Most times that the pinion is taken out again before what there is is handed over: by the rules, and by rules that lead
 /// nowhere.
 const MOST_BUILDS: u32 = 6;
-const MOST_BUILDS_ASTRAY: u32 = 3;
+const MOST_BUILDS_ASTRAY: u32 = 4;
 /// Turns with which bearings are settled before they are read.
 const SETTLING_TURNS: f64 = 40.0;
 /// A change of depth below this is not made, mm (0.002 in; common practice, no source).
-const LEAST_STEP_MM: f64 = 0.05;
+pub(super) const LEAST_STEP_MM: f64 = 0.05;
 /// The same by the gauge before a print was seen, mm.
 const LEAST_GAUGE_STEP_MM: f64 = 0.045;
 /// Largest change of depth at once, mm (0.010 in; common practice, no source).
-const LARGEST_STEP_MM: f64 = 0.254;
+pub(super) const LARGEST_STEP_MM: f64 = 0.254;
 
 /// Somebody who does this daily.
 #[expect(clippy::struct_excessive_bools, reason = "each says of one part whether it is on")]

@@ -17,10 +17,10 @@ const LOOKS: usize = 4;
 const TOLD: f64 = 0.06;
 
 /// Middle of the print on drive and coast, flank coordinates.
-pub(super) type Middles = [[f64; 2]; 2];
+pub(in crate::exercise) type Middles = [[f64; 2]; 2];
 
 /// Middles of both prints in an answer; none where one does not show.
-pub(super) fn middles(answer: &Answer) -> Option<Middles> {
+pub(in crate::exercise) fn middles(answer: &Answer) -> Option<Middles> {
     let value = |name: &str| answer.readings.iter().find(|r| r.name == name)?.value;
     Some([
         [
@@ -35,7 +35,7 @@ pub(super) fn middles(answer: &Answer) -> Option<Middles> {
 }
 
 /// How much deeper both prints ask to go by a chart, mm, and how unlike the approved ones they would still be then.
-pub(super) fn asks(charts: [FlankChart; 2], middles: Middles) -> (f64, f64) {
+pub(in crate::exercise) fn asks(charts: [FlankChart; 2], middles: Middles) -> (f64, f64) {
     let (mut slopes, mut distances) = (0.0, 0.0);
     let each = || {
         charts

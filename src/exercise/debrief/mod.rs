@@ -1,0 +1,153 @@
+//! The debrief of a finished attempt: what was true beside what was believed, and what would have been better.
+//!
+//! ```text
+//! Attempt (finished) ─┬─ replay    the same operations once more, stopped where something is to be looked at
+//!                     ├─ standing  what was judged, with its bands        ─┐
+//!                     ├─ belief    notes and readings beside the truth     │
+//!                     ├─ hidden    how the parts were really made          ├──> Debrief
+//!                     ├─ build     each build: changes, prints, what if    │
+//!                     ├─ line      each operation in one line              │
+//!                     └─ technician plays the same seed: Way              ─┘
+//! ```
+//! Values of two kinds never share a field: what the trainee read or wrote comes from records and notes of the bench
+//! ([`Read`], [`Noted`]), what is true from its state ([`Outcome`](super::Outcome), fields named `truth`). Nothing here can
+//! be had before the axle is handed over.
+
+mod belief;
+mod build;
+mod hidden;
+mod line;
+mod pack;
+mod replay;
+mod standing;
+mod words;
+
+pub use belief::{Belief, Noted, Read, Subject};
+pub use build::{Asks, Build, BuildPrint, Saw, WhatIf};
+pub use hidden::{Hidden, HiddenFault, HiddenNumber, HiddenSize, Shift};
+pub use line::Line;
+pub use pack::{GearMarks, PackFitted, PieceFitted, PlateSeen};
+pub use standing::{Measure, Place, Standing};
+
+use std::sync::Arc;
+
+use super::attempt::Attempt;
+use super::outcome::Outcome;
+use super::par::Par;
+use super::prepared::ExerciseError;
+use super::score::{Score, approval, score};
+use super::technician::{Chart, Policy, play};
+use crate::axle::Truth;
+use crate::contact::{Contact, Pair};
+use crate::gear::EaseOff;
+
+/// Everything that is told after an attempt.
+#[derive(Debug, Clone)]
+pub struct Debrief {
+    /// Its score.
+    pub score: Score,
+    /// What the reference technician took.
+    pub par: Par,
+    /// What the attempt took.
+    pub used: Par,
+    /// True numbers of the axle as it was handed over.
+    pub outcome: Outcome,
+    /// What was judged, with its bands.
+    pub standings: Vec<Standing>,
+    /// Notes and readings beside the truth.
+    pub beliefs: Vec<Belief>,
+    /// Shim packs as handed over.
+    pub packs: Vec<PackFitted>,
+    /// Numbers and mark etched on the gears.
+    pub marks: GearMarks,
+    /// Painted plates.
+    pub plates: Vec<PlateSeen>,
+    /// How the parts were really made.
+    pub hidden: Hidden,
+    /// Gears as designed: their prints at the designed place are the approval prints.
+    pub designed: Arc<Pair>,
+    /// What they show there.
+    pub approval: Contact,
+    /// Each build in order; the last one is what was handed over.
+    pub builds: Vec<Build>,
+    /// Each operation in one line.
+    pub lines: Vec<Line>,
+    /// The reference technician's way with the same seed.
+    pub reference: Way,
+}
+
+/// Somebody's way through an exercise.
+#[derive(Debug, Clone)]
+pub struct Way {
+    /// What it is worth.
+    pub score: Score,
+    /// Its builds.
+    pub builds: Vec<Build>,
+    /// Each operation in one line.
+    pub lines: Vec<Line>,
+}
+
+impl Debrief {
+    /// Of an attempt that was handed over.
+    ///
+    /// # Errors
+    /// [`ExerciseError::NotFinished`] before that; others for a seed that the reference technician cannot play.
+    pub fn of(attempt: &Attempt) -> Result<Self, ExerciseError> {
+        if !attempt.is_finished() {
+            return Err(ExerciseError::NotFinished);
+        }
+        let exercise = attempt.exercise();
+        let chart = Chart::of(exercise)?;
+        let played = play(exercise, attempt.seed(), Policy::Reference)?;
+        let par = Par::of(&played);
+        let designed = designed(attempt)?;
+        let approval = approval(&designed);
+        let points = score(attempt, &par);
+        let sheet = build::Sheet {
+            chart: &chart,
+            par: &par,
+        };
+        let mut depths = standing::Depths::new(&approval);
+        let outcome = attempt.outcome();
+        let reference = Way {
+            score: score(&played, &par),
+            builds: build::builds(&played, &sheet, &mut depths, false)?,
+            lines: line::lines(&played),
+        };
+        let standings = standing::standings(attempt, &outcome, &mut depths);
+        let builds = build::builds(attempt, &sheet, &mut depths, true)?;
+        Ok(Self {
+            standings,
+            beliefs: belief::beliefs(attempt, &outcome)?,
+            packs: pack::packs(attempt),
+            marks: pack::marks(attempt),
+            plates: pack::plates(attempt),
+            hidden: hidden::hidden(attempt),
+            builds,
+            lines: line::lines(attempt),
+            used: Par::of(attempt),
+            score: points,
+            par,
+            outcome,
+            designed,
+            approval,
+            reference,
+        })
+    }
+}
+
+/// The gears as designed; those on the bench where they are.
+fn designed(attempt: &Attempt) -> Result<Arc<Pair>, ExerciseError> {
+    let bench = attempt.bench();
+    let deviates = bench
+        .truth()
+        .pair
+        .flank_deviation
+        .iter()
+        .any(|d| *d != EaseOff::default());
+    if deviates {
+        attempt.exercise().pair(&Truth::default()).map(Arc::new)
+    } else {
+        Ok(bench.setting().pair.clone())
+    }
+}

@@ -1,0 +1,188 @@
+//! The debrief: it can be told of every finished attempt, its numbers are numbers, it agrees with the score, and what was
+//! believed never comes to stand where the truth stands.
+
+use std::sync::Arc;
+
+use lashwright::bench::Operation;
+use lashwright::exercise::debrief::{Place, Subject};
+use lashwright::exercise::technician::{Policy, play};
+use lashwright::exercise::{Attempt, Debrief, Exercise, ExerciseError};
+use lashwright::job::{debrief, scenarios};
+
+/// A number that nobody measures.
+const NOBODY_READS: f64 = 7.654_321;
+
+fn debrief_of(attempt: &Attempt) -> Debrief {
+    Debrief::of(attempt).expect("a finished attempt")
+}
+
+fn told(debrief: &Debrief) -> String {
+    // The gears are left out: their tables are long, and no part of what is told.
+    let Debrief {
+        score,
+        par,
+        used,
+        outcome,
+        standings,
+        beliefs,
+        packs,
+        marks,
+        plates,
+        hidden,
+        designed: _,
+        approval,
+        builds,
+        lines,
+        reference,
+    } = debrief;
+    format!(
+        "{score:?} {par:?} {used:?} {outcome:?} {standings:?} {beliefs:?} {packs:?} {marks:?} {plates:?} {hidden:?} \
+         {approval:?} {builds:?} {lines:?} {reference:?}"
+    )
+}
+
+/// Whether a number in a debug text is none.
+fn has_no_number(text: &str) -> bool {
+    text.contains("NaN") || text.split(|c: char| !c.is_alphanumeric()).any(|word| word == "inf")
+}
+
+fn agrees(name: &str, attempt: &Attempt, by_rules: bool) {
+    let debrief = debrief_of(attempt);
+    assert!(!has_no_number(&told(&debrief)), "{name}: all numbers are finite");
+    let page = debrief::page(attempt, name, None).expect("a page");
+    assert!(!page.contains("NaN"), "{name}: also on the page");
+    for loss in &debrief.score.losses {
+        let start: String = loss.why.chars().take_while(|c| !"<>&'\"".contains(*c)).collect();
+        assert!(page.contains(&start), "{name}: {start}");
+    }
+    // Each operation is told, once.
+    assert_eq!(debrief.lines.len(), attempt.steps().len(), "{name}");
+    let tear_downs = debrief.lines.iter().filter(|l| l.tear_down).count();
+    assert_eq!(u32::try_from(tear_downs), Ok(debrief.used.teardowns), "{name}");
+    let minutes: f64 = debrief.lines.iter().map(|l| l.minutes).sum();
+    assert!((minutes - debrief.used.minutes).abs() < 1e-6, "{name}: {minutes}");
+    // What was handed over is the last build, and worth what the attempt is.
+    let last = debrief.builds.last().expect("something was handed over");
+    assert!(last.handed_over, "{name}");
+    let what_if = last.what_if.as_ref().expect("worked out");
+    assert_eq!(what_if.score, debrief.score, "{name}: the same work, the same points");
+    assert_eq!(last.truth, debrief.outcome, "{name}: the same axle");
+    for (build, number) in debrief.builds.iter().zip(1..) {
+        assert_eq!(build.number, number, "{name}");
+        let what_if = build.what_if.as_ref().expect("worked out");
+        assert!((0.0..=100.0).contains(&what_if.score.total), "{name} {number}");
+    }
+    // Bands and points say the same.
+    let scenario = attempt.exercise().scenario();
+    if attempt.bench().judgements().is_empty() && scenario.plates.is_none() {
+        let all_full = debrief.standings.iter().all(|s| s.place() == Place::Full);
+        let full_points = debrief.score.outcome >= scenario.weights.outcome - 1e-9;
+        if full_points || by_rules {
+            assert_eq!(
+                all_full, full_points,
+                "{name}: {} points of the outcome, {:?}",
+                debrief.score.outcome, debrief.standings
+            );
+        }
+    }
+}
+
+#[test]
+fn every_exercise_can_be_told() {
+    for found in scenarios::embedded().expect("embedded exercises are good") {
+        let exercise = Arc::new(found.exercise);
+        for (policy, seed) in [(Policy::Reference, 1), (Policy::Random, 2)] {
+            let attempt = play(&exercise, seed, policy).expect("a seed that can be played");
+            let name = format!("{} {seed} {}", found.source, policy.name());
+            agrees(&name, &attempt, policy == Policy::Reference);
+        }
+    }
+}
+
+#[test]
+fn work_by_a_wrong_rule_can_be_told() {
+    let exercise = exercise("oat-barn-tractor");
+    for seed in 1..=2 {
+        let attempt = play(&exercise, seed, Policy::Reversed).expect("a seed that can be played");
+        agrees(&format!("reversed {seed}"), &attempt, true);
+    }
+}
+
+fn exercise(name: &str) -> Arc<Exercise> {
+    Arc::new(scenarios::find(name).expect("embedded").exercise)
+}
+
+#[test]
+fn nothing_is_told_before_the_axle_is_handed_over() {
+    let exercise = exercise("oat-barn-tractor");
+    let mut attempt = Attempt::begin(exercise, 1).expect("an attempt");
+    assert_eq!(Debrief::of(&attempt).err(), Some(ExerciseError::NotFinished), "at once");
+    let failure = debrief::page(&attempt, "oat-barn-tractor", None).expect_err("no page");
+    assert!(failure.text.contains("was not handed over"), "{}", failure.text);
+    attempt.apply(&Operation::Finish {});
+    assert!(Debrief::of(&attempt).is_ok(), "handed over");
+}
+
+/// The same work with other values written down: everything that is true stays, bit for bit.
+#[test]
+fn what_was_believed_never_stands_for_the_truth() {
+    for name in ["oat-barn-tractor", "what-the-dial-says", "feed-lorry-cartridge"] {
+        let exercise = exercise(name);
+        let played = play(&exercise, 2, Policy::Reference).expect("a seed that can be played");
+        let mut other = Attempt::begin(exercise, 2).expect("an attempt");
+        let mut notes = 0;
+        for step in played.steps() {
+            let mut operation = step.operation.clone();
+            if let Operation::Note { value, .. } = &mut operation {
+                *value = NOBODY_READS;
+                notes += 1;
+            }
+            other.apply(&operation);
+        }
+        assert!(notes > 0, "{name}: something was written down");
+        let (one, two) = (debrief_of(&played), debrief_of(&other));
+        assert_eq!(one.outcome, two.outcome, "{name}");
+        assert_eq!(one.hidden, two.hidden, "{name}");
+        assert_eq!((&one.packs, one.marks), (&two.packs, two.marks), "{name}");
+        assert_eq!(one.beliefs.len(), two.beliefs.len(), "{name}");
+        for (a, b) in one.beliefs.iter().zip(&two.beliefs) {
+            assert_eq!((a.subject, &a.read), (b.subject, &b.read), "{name}");
+            assert_eq!((a.truth, a.truth_then), (b.truth, b.truth_then), "{name}");
+            if let Some(note) = &b.noted {
+                assert_eq!(note.value.to_bits(), NOBODY_READS.to_bits(), "{name}: told as written");
+            }
+            assert_ne!(b.truth, Some(NOBODY_READS), "{name}: {:?}", b.subject);
+        }
+        assert!(
+            two.beliefs.iter().any(|b| b.noted.is_some()),
+            "{name}: notes stand among the beliefs"
+        );
+        for (a, b) in one.standings.iter().zip(&two.standings) {
+            assert_eq!((a.truth, a.read), (b.truth, b.read), "{name}: {}", a.name);
+        }
+        for (a, b) in one.builds.iter().zip(&two.builds) {
+            assert_eq!((&a.truth, a.saw), (&b.truth, b.saw), "{name}");
+        }
+    }
+}
+
+/// A reading differs from what was true in that moment by what the instrument is off, and by no more.
+#[test]
+fn readings_stand_beside_what_was_true_when_they_were_taken() {
+    let exercise = exercise("dairy-van-light-axle");
+    let played = play(&exercise, 1, Policy::Reference).expect("a seed that can be played");
+    let debrief = debrief_of(&played);
+    let mut compared = 0;
+    for belief in &debrief.beliefs {
+        let Some(off) = belief.reading_off() else { continue };
+        // The lever dial of the bench is good to hundredths; lash also varies along a pitch.
+        let most = match belief.subject {
+            Subject::PinionTorque | Subject::TotalTorque => 0.3,
+            Subject::Of(_) if belief.unit == "mm" => 0.03,
+            Subject::Of(_) => continue,
+        };
+        assert!(off.abs() < most, "{belief:?}");
+        compared += 1;
+    }
+    assert!(compared >= 5, "{compared} readings");
+}
