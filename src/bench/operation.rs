@@ -260,7 +260,7 @@ pub enum Operation {
     Predict {
         /// What it is about.
         about: Predicted,
-        /// Chances of down, unchanged and up, or for a print low, middle and high; they add up to 1.
+        /// Chances that it goes down, stays and goes up, in the order that `about` names for it; they add up to 1.
         chances: [f64; 3],
     },
     /// Say of a painted plate what its pinion needs.

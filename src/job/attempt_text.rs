@@ -17,6 +17,11 @@ pub fn card_text(attempt: &Attempt) -> String {
         lines.push(paragraph.clone());
         lines.push(String::new());
     }
+    if !card.cautions.is_empty() {
+        lines.push("Mind".to_owned());
+        lines.extend(card.cautions.iter().map(|caution| format!("  {caution}")));
+        lines.push(String::new());
+    }
     lines.push("Wanted".to_owned());
     let wanted = &card.targets;
     let range = |window: Window, of: fn(f64, Units) -> String| {

@@ -79,11 +79,16 @@ fn upper(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
         let words = format!("Lash is read with the stem {}.", board.stem);
         widget::words(ui, &words, ink.small(), muted);
     }
-    ui.add_space(ink.space(6.0));
-    heading(ui, ink, "The job", "");
-    for paragraph in &board.told {
-        widget::words(ui, paragraph, ink.body(), text);
-        ui.add_space(ink.space(4.0));
+    for (title, paragraphs) in [("The job", &board.told), ("Mind", &board.cautions)] {
+        if paragraphs.is_empty() {
+            continue;
+        }
+        ui.add_space(ink.space(6.0));
+        heading(ui, ink, title, "");
+        for paragraph in paragraphs {
+            widget::words(ui, paragraph, ink.body(), text);
+            ui.add_space(ink.space(4.0));
+        }
     }
 }
 

@@ -23,6 +23,8 @@ pub struct BenchView {
     pub layout: String,
     /// What is told.
     pub told: Vec<String>,
+    /// What to mind in this exercise.
+    pub cautions: Vec<String>,
     /// What is wanted.
     pub wanted: Vec<Wanted>,
     /// How the card has the dial's stem laid.
@@ -244,6 +246,7 @@ impl BenchView {
             seed,
             layout: layout_words(seen.card.layout, seen.card.depth_shim),
             told: seen.card.told.clone(),
+            cautions: seen.card.cautions.clone(),
             wanted: wanted(seen),
             stem: words::stem(seen.card.targets.stem),
             works: if seen.finished {
