@@ -10,7 +10,7 @@
 //!                     └─ technician plays the same seed: Way              ─┘
 //! ```
 //! Values of two kinds never share a field: what the trainee read or wrote comes from records and notes of the bench
-//! ([`Read`], [`Noted`]), what is true from its state ([`Outcome`](super::Outcome), fields named `truth`). Nothing here can
+//! ([`Read`], [`Noted`]), what is true from its state ([`Outcome`], fields named `truth`). Nothing here can
 //! be had before the axle is handed over.
 
 mod belief;

@@ -1,6 +1,6 @@
 //! The reference technician: does an exercise with what a trainee may know, by the decision rules of the trade.
 //!
-//! It plays through [`Hands`], which give answers and never the truth, and knows the card, the drawing and the chart of
+//! It plays through `Hands`, which give answers and never the truth, and knows the card, the drawing and the chart of
 //! the set ([`Chart`]). What it takes is par. Two weak policies show that the score tells good work from bad:
 //! [`Policy::Reversed`] does everything alike but turns the depth rule round, [`Policy::Random`] does anything.
 //!
