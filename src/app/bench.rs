@@ -9,7 +9,7 @@ use std::sync::Arc;
 
 use crate::bench::Operation;
 use crate::contact::{Placement, Route};
-use crate::exercise::Exercise;
+use crate::exercise::{Debrief, Exercise};
 use crate::job::attempt::Session as Attempt;
 use crate::job::kept::{self, Kept};
 use crate::job::{Failure, scenarios};
@@ -34,9 +34,29 @@ impl Held {
     fn view(&self) -> (BenchView, Option<DebriefView>) {
         let attempt = self.attempt.attempt();
         let board = BenchView::new(attempt, self.tooth);
-        let score = self.attempt.score().zip(self.attempt.par().ok());
-        let debrief = score.and_then(|(score, par)| DebriefView::new(attempt, &board, score, &par));
+        // Before the end there is none, and that is no problem to tell of.
+        let debrief = attempt
+            .is_finished()
+            .then(|| Debrief::of(attempt).ok())
+            .flatten()
+            .map(|debrief| DebriefView::new(attempt, &debrief));
         (board, debrief)
+    }
+
+    /// Writes the debrief as a page beside the others of its exercise, and says where.
+    fn save_page(&self, folder: &Path) -> String {
+        let attempt = self.attempt.attempt();
+        let (name, seed) = (self.attempt.source(), attempt.seed());
+        let free = (1..1000)
+            .map(|number| folder.join(format!("debrief-{name}-{seed}-{number}.html")))
+            .find(|path| !path.exists());
+        let Some(path) = free else {
+            return "Not saved: there are too many pages of this axle in the folder already.".to_owned();
+        };
+        match self.attempt.write_debrief(&path) {
+            Ok(()) => format!("Saved as {}", path.display()),
+            Err(failure) => format!("Not saved: {}", kept::sentence(&failure)),
+        }
     }
 }
 
@@ -53,6 +73,8 @@ pub(super) enum Task {
     GoOn { path: PathBuf },
     /// Do something.
     Do { held: Box<Held>, operation: Operation },
+    /// Write the debrief as a page into this folder.
+    SavePage { held: Box<Held>, folder: PathBuf },
 }
 
 /// What came of it.
@@ -60,6 +82,8 @@ pub(super) enum Task {
 pub(super) enum Came {
     /// An attempt has begun or goes on.
     There(Result<Box<There>, String>),
+    /// The debrief was written, or could not be: in words.
+    Saved { held: Box<Held>, said: String },
     /// Something was done, or could not even be kept.
     Did {
         held: Box<Held>,
@@ -89,6 +113,10 @@ impl Task {
                 let resumed = Attempt::resume(&path).map_err(|failure| kept::sentence(&failure));
                 Came::There(resumed.and_then(|(attempt, notice)| there(attempt, notice)))
             }
+            Self::SavePage { held, folder } => Came::Saved {
+                said: held.save_page(&folder),
+                held,
+            },
             Self::Do { mut held, operation } => {
                 let line = serde_json::to_string(&operation).unwrap_or_default();
                 match held.attempt.apply(&line) {
@@ -157,6 +185,7 @@ pub(super) struct Desk {
     held: Option<Box<Held>>,
     away: bool,
     queue: VecDeque<Operation>,
+    page_wanted: bool,
     wanted: Option<Task>,
     board: Option<BenchView>,
     debrief: Option<DebriefView>,
@@ -190,6 +219,7 @@ impl Desk {
             held: None,
             away: false,
             queue: VecDeque::new(),
+            page_wanted: false,
             wanted: None,
             board: None,
             debrief: None,
@@ -297,6 +327,7 @@ impl Desk {
     fn let_go(&mut self) {
         self.held = None;
         self.queue.clear();
+        self.page_wanted = false;
         self.board = None;
         self.debrief = None;
         self.stage = None;
@@ -313,6 +344,12 @@ impl Desk {
             self.queue.push_back(operation);
         }
         open
+    }
+
+    /// Asks for the debrief as a page; says whether there is one.
+    pub(super) fn save_page(&mut self) -> bool {
+        self.page_wanted = self.debrief.is_some();
+        self.page_wanted
     }
 
     pub(super) fn choose_part(&mut self, part: Option<AxlePart>) {
@@ -349,7 +386,13 @@ impl Desk {
         if self.away {
             return None;
         }
+        let page = std::mem::take(&mut self.page_wanted);
         let task = self.wanted.take().or_else(|| {
+            if page && let Some(held) = self.held.take() {
+                // Without a folder of one's own, where the program was started.
+                let folder = self.folder.clone().unwrap_or_else(|| PathBuf::from("."));
+                return Some(Task::SavePage { held, folder });
+            }
             // Taken only together, so that nothing is lost.
             self.held.as_ref()?;
             let operation = self.queue.pop_front()?;
@@ -398,6 +441,13 @@ impl Desk {
                 self.look_for_kept();
                 false
             }
+            Came::Saved { held, said } => {
+                if self.wanted.is_none() {
+                    self.held = Some(held);
+                    self.said = Some(said);
+                }
+                false
+            }
             Came::Did { held, shown, problem } => {
                 // Another attempt was asked for meanwhile: this one is safe in its journal.
                 if self.wanted.is_some() {
@@ -433,7 +483,7 @@ impl Desk {
 
     /// Whether something is under way or waits.
     pub(super) fn busy(&self) -> bool {
-        self.away || self.wanted.is_some() || !self.queue.is_empty()
+        self.away || self.wanted.is_some() || self.page_wanted || !self.queue.is_empty()
     }
 
     pub(super) fn board(&self) -> Option<&BenchView> {

@@ -200,6 +200,11 @@ impl Session {
                 }
             }
             Command::DropOther => self.other = None,
+            Command::SaveDebrief => {
+                if !self.desk.save_page() {
+                    return Err(Refusal::NoAttempt);
+                }
+            }
             Command::SavePicture => self.saving = self.pair.is_some(),
             Command::TurnTeeth(teeth) => self.on_stage_mut().0.teeth(teeth),
             Command::SetTheme(theme) => self.theme = theme,

@@ -115,6 +115,11 @@ impl Session {
         Ok(answer)
     }
 
+    /// Name of the exercise, as [`scenarios::find`] takes it.
+    pub fn source(&self) -> &str {
+        &self.found.source
+    }
+
     /// Writes the debrief of the finished attempt as a page of HTML, whole or not at all.
     ///
     /// # Errors

@@ -5,8 +5,9 @@ use egui::{Align2, Rect, ScrollArea, Sense, Shape, Stroke, Ui, WidgetInfo, Widge
 use super::in_zone;
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Rank};
-use crate::quantity::{Units, number, signed};
-use crate::view::bench::DebriefLine;
+use crate::exercise::debrief::{Place as Verdict, Standing};
+use crate::quantity::{Units, fine_length, number, signed};
+use crate::view::bench::{BuildLine, standing_band, standing_digits};
 use crate::view::{BenchView, Command, DebriefView, Place, SAFETY_NOTE, WindowView};
 
 /// Draws the page over `area`.
@@ -21,7 +22,7 @@ pub(super) fn debrief_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out:
     let split = area.top() + head_height;
     let head = Rect::from_min_max(area.min, pos2(area.right(), split));
     in_zone(ui, "verdict", head, margin, |ui| {
-        verdict(ui, &ink, board, debrief, out);
+        verdict(ui, &ink, view, board, debrief, out);
     });
     let rest = Rect::from_min_max(pos2(area.left(), split), area.max);
     if ink.large() || area.width() < ink.scaled(1000.0) {
@@ -32,6 +33,7 @@ pub(super) fn debrief_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out:
                 losses(ui, &ink, debrief);
                 prints(ui, &ink, view, board);
                 took(ui, &ink, board, debrief);
+                ways(ui, &ink, view, debrief);
                 hidden(ui, &ink, view, debrief);
                 log(ui, &ink, view, board);
                 widget::words(ui, SAFETY_NOTE, ink.small(), ink.color(|t| t.muted));
@@ -53,6 +55,7 @@ pub(super) fn debrief_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out:
         in_zone(ui, "log", right, margin, |ui| {
             ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
                 losses(ui, &ink, debrief);
+                ways(ui, &ink, view, debrief);
                 log(ui, &ink, view, board);
             });
         });
@@ -61,7 +64,14 @@ pub(super) fn debrief_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out:
     ui.painter().hline(area.x_range(), split, ink.line(1.0, |t| t.line));
 }
 
-fn verdict(ui: &mut Ui, ink: &Ink, board: &BenchView, debrief: &DebriefView, out: &mut Vec<Command>) {
+fn verdict(
+    ui: &mut Ui,
+    ink: &Ink,
+    view: &WindowView<'_>,
+    board: &BenchView,
+    debrief: &DebriefView,
+    out: &mut Vec<Command>,
+) {
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     ui.horizontal_centered(|ui| {
         ui.vertical(|ui| {
@@ -69,6 +79,10 @@ fn verdict(ui: &mut Ui, ink: &Ink, board: &BenchView, debrief: &DebriefView, out
             let words = format!("Step {}, axle {}, handed over", board.step, board.seed);
             widget::words(ui, &words, ink.small(), muted);
             widget::words(ui, &board.title, ink.page_title(), text);
+            // Where the page was saved, or why it was not.
+            if let Some(said) = view.desk.problem {
+                widget::words(ui, said, ink.small(), text);
+            }
         });
         ui.add_space(ink.space(16.0));
         points(ui, ink, debrief);
@@ -84,6 +98,9 @@ fn verdict(ui: &mut Ui, ink: &Ink, board: &BenchView, debrief: &DebriefView, out
             }
             if !ink.large() && widget::button(ui, ink, &face("Bench", Rank::Plain)).clicked() {
                 out.push(Command::GoTo(Place::Bench));
+            }
+            if widget::button(ui, ink, &face("Save page", Rank::Plain)).clicked() {
+                out.push(Command::SaveDebrief);
             }
         });
     });
@@ -196,8 +213,8 @@ fn truth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
         ink.color(|t| t.belief),
     );
     painter.hline(rect.x_range(), rect.bottom() - 0.5, ink.line(1.0, |t| t.line));
-    for line in &debrief.lines {
-        truth_row(ui, ink, view.units, line);
+    for standing in &debrief.standings {
+        truth_row(ui, ink, view.units, standing);
     }
 }
 
@@ -222,40 +239,36 @@ impl Columns {
     }
 }
 
-fn truth_row(ui: &mut Ui, ink: &Ink, units: Units, line: &DebriefLine) {
+fn truth_row(ui: &mut Ui, ink: &Ink, units: Units, standing: &Standing) {
     let width = ui.available_width();
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     let (rect, response) = ui.allocate_exact_size(vec2(width, ink.scaled(48.0)), Sense::hover());
-    let amount = line.range.amount();
-    let fine = match amount {
-        crate::view::bench::Amount::Length => crate::view::bench::Amount::FineLength,
-        other => other,
+    let digits = |value: f64| standing_digits(standing.measure, value, units);
+    let truth = standing.truth.map_or_else(|| "not together".to_owned(), digits);
+    let belief = standing.noted.map_or_else(|| "not written".to_owned(), digits);
+    let verdict = match standing.place() {
+        Verdict::Full => "full marks",
+        Verdict::Between => "some marks",
+        Verdict::Off => "no marks",
     };
-    let truth = line
-        .truth
-        .map_or_else(|| "not together".to_owned(), |v| fine.digits(v, units));
-    let belief = line
-        .belief
-        .map_or_else(|| "not stated".to_owned(), |v| amount.digits(v, units));
-    let verdict = match line.inside() {
-        Some(true) => "inside",
-        Some(false) => "outside",
-        None => "none",
-    };
+    let mut range = standing_band(standing, units);
+    if standing.on_edge {
+        range.push_str(", an edge touches");
+    }
     response.widget_info(|| {
         let words = format!(
-            "{}, wanted {}: truth {truth}, you {belief}, {verdict}",
-            line.name,
-            line.range.text(units)
+            "{}, wanted {range}: truth {truth}, you {belief}, {verdict}",
+            standing.name
         );
         WidgetInfo::labeled(WidgetType::Label, true, words)
     });
     let painter = ui.painter();
     let columns = Columns::of(rect, ink);
-    let name = painter.layout_no_wrap(line.name.clone(), ink.body(), text);
-    let range = painter.layout_no_wrap(line.range.text(units), ink.small(), muted);
-    let below = rect.top() + ink.scaled(5.0) + name.size().y;
-    painter.galley(rect.min + vec2(0.0, ink.scaled(5.0)), name, text);
+    let room = columns.band[0] - rect.left() - ink.space(8.0);
+    let name = painter.layout(standing.name.clone(), ink.small(), text, room);
+    let range = painter.layout(range, ink.small(), muted, room);
+    let below = rect.top() + ink.scaled(3.0) + name.size().y;
+    painter.galley(rect.min + vec2(0.0, ink.scaled(3.0)), name, text);
     painter.galley(pos2(rect.left(), below), range, muted);
     let y = rect.center().y;
     painter.text(pos2(columns.truth, y), Align2::RIGHT_CENTER, truth, ink.section(), text);
@@ -266,51 +279,59 @@ fn truth_row(ui: &mut Ui, ink: &Ink, units: Units, line: &DebriefLine) {
         ink.body(),
         ink.color(|t| t.belief),
     );
-    if let Some(inside) = line.inside() {
-        mark(ui, ink, pos2(columns.mark, y), inside);
-    }
-    band(ui, ink, columns.band, y, line);
+    mark(ui, ink, pos2(columns.mark, y), standing.place());
+    band(ui, ink, columns.band, y, standing);
     ui.painter()
         .hline(rect.x_range(), rect.bottom() - 0.5, ink.line(1.0, |t| t.hairline));
 }
 
-/// Tick in a circle, or cross in a triangle.
-fn mark(ui: &Ui, ink: &Ink, at: egui::Pos2, inside: bool) {
+/// Tick in a circle, bar in a square, or cross in a triangle.
+fn mark(ui: &Ui, ink: &Ink, at: egui::Pos2, verdict: Verdict) {
     let size = ink.scaled(9.0);
     let place = |x: f32, y: f32| at + size * vec2(x, y);
     let painter = ui.painter();
-    if inside {
-        let stroke = Stroke::new(2.0, ink.color(|t| t.good));
-        painter.circle_stroke(at, size, stroke);
-        painter.line(vec![place(-0.45, 0.0), place(-0.1, 0.4), place(0.5, -0.4)], stroke);
-    } else {
-        let stroke = Stroke::new(2.0, ink.color(|t| t.off));
-        painter.add(Shape::closed_line(
-            vec![place(0.0, -1.0), place(1.0, 0.8), place(-1.0, 0.8)],
-            stroke,
-        ));
-        painter.line_segment([place(-0.3, -0.05), place(0.3, 0.5)], stroke);
-        painter.line_segment([place(0.3, -0.05), place(-0.3, 0.5)], stroke);
+    match verdict {
+        Verdict::Full => {
+            let stroke = Stroke::new(2.0, ink.color(|t| t.good));
+            painter.circle_stroke(at, size, stroke);
+            painter.line(vec![place(-0.45, 0.0), place(-0.1, 0.4), place(0.5, -0.4)], stroke);
+        }
+        Verdict::Between => {
+            let stroke = Stroke::new(2.0, ink.color(|t| t.text));
+            let square = Rect::from_center_size(at, egui::Vec2::splat(1.7 * size));
+            painter.rect_stroke(square, 0.0, stroke, egui::StrokeKind::Middle);
+            painter.line_segment([place(-0.45, 0.0), place(0.45, 0.0)], stroke);
+        }
+        Verdict::Off => {
+            let stroke = Stroke::new(2.0, ink.color(|t| t.off));
+            painter.add(Shape::closed_line(
+                vec![place(0.0, -1.0), place(1.0, 0.8), place(-1.0, 0.8)],
+                stroke,
+            ));
+            painter.line_segment([place(-0.3, -0.05), place(0.3, 0.5)], stroke);
+            painter.line_segment([place(0.3, -0.05), place(-0.3, 0.5)], stroke);
+        }
     }
 }
 
-/// The wanted band on a line three times as wide, truth as a triangle below, belief as an open circle above.
+/// Full marks as a solid bar, some marks as a bar with cross lines, none crossed out; truth as a triangle below, belief as
+/// an open circle above.
 #[expect(clippy::cast_possible_truncation, reason = "places on a screen")]
-fn band(ui: &Ui, ink: &Ink, [left, right]: [f32; 2], y: f32, line: &DebriefLine) {
+fn band(ui: &Ui, ink: &Ink, [left, right]: [f32; 2], y: f32, standing: &Standing) {
     if right - left < 40.0 {
         return;
     }
-    let [low, high] = line.ends();
-    let span = (high - low).max(1e-9);
-    let (from, to) = (low - span, high + span);
+    let (full, zero) = (standing.full, standing.zero);
+    let beyond = (0.2 * (zero.high - zero.low)).max(1e-9);
+    let (from, to) = (zero.low - beyond, zero.high + beyond);
     let place = |value: f64| {
         let share = ((value - from) / (to - from)).clamp(0.0, 1.0) as f32;
         left + share * (right - left)
     };
     let painter = ui.painter();
     let half = ink.scaled(5.0);
-    let whole = Rect::from_min_max(pos2(left, y - half), pos2(right, y + half));
-    // Outside: crossed hatch.
+    let bar = |from: f32, to: f32| Rect::from_min_max(pos2(from, y - half), pos2(to, y + half));
+    let whole = bar(left, right);
     let off = ink.line(1.0, |t| t.off);
     let clipped = painter.with_clip_rect(whole);
     let mut x = left - 2.0 * half;
@@ -320,9 +341,17 @@ fn band(ui: &Ui, ink: &Ink, [left, right]: [f32; 2], y: f32, line: &DebriefLine)
         x += half;
     }
     painter.rect_stroke(whole, 0.0, off, egui::StrokeKind::Inside);
-    let good = Rect::from_min_max(pos2(place(low), y - half), pos2(place(high), y + half));
-    painter.rect_filled(good, 0.0, ink.color(|t| t.good));
-    if let Some(truth) = line.truth {
+    let some = bar(place(zero.low), place(zero.high));
+    painter.rect_filled(some, 0.0, ink.color(|t| t.panel));
+    let line = ink.line(1.0, |t| t.text);
+    let mut x = some.left();
+    while x < some.right() {
+        painter.vline(x, some.y_range(), line);
+        x += half;
+    }
+    painter.rect_stroke(some, 0.0, line, egui::StrokeKind::Inside);
+    painter.rect_filled(bar(place(full.low), place(full.high)), 0.0, ink.color(|t| t.good));
+    if let Some(truth) = standing.truth {
         let tip = pos2(place(truth), y + half + 1.0);
         painter.add(Shape::convex_polygon(
             vec![tip, tip + vec2(half, 1.8 * half), tip + vec2(-half, 1.8 * half)],
@@ -330,7 +359,7 @@ fn band(ui: &Ui, ink: &Ink, [left, right]: [f32; 2], y: f32, line: &DebriefLine)
             Stroke::NONE,
         ));
     }
-    if let Some(belief) = line.belief {
+    if let Some(belief) = standing.noted {
         let x = place(belief);
         let stroke = ink.line(2.0, |t| t.belief);
         painter.circle_stroke(pos2(x, y - 2.2 * half), 0.8 * half, stroke);
@@ -411,7 +440,73 @@ fn hidden(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) 
     let [drive, coast] = &debrief.prints;
     widget::number_row(ui, ink, "Print, drive", drive);
     widget::number_row(ui, ink, "Print, coast", coast);
+    ui.add_space(ink.space(10.0));
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    widget::words(ui, "What was not as drawn", ink.zone_title(), text);
+    if debrief.made.is_empty() && debrief.faults.is_empty() {
+        widget::words(ui, "Nothing that counts.", ink.body(), text);
+    }
+    for fault in &debrief.faults {
+        widget::words(ui, fault, ink.section(), text);
+    }
+    for made in &debrief.made {
+        let [metric, inch] = &made.off;
+        let off = match view.units {
+            Units::Metric => metric,
+            Units::Inch => inch,
+        };
+        widget::number_row(ui, ink, made.name, off);
+        widget::words(ui, made.found_by, ink.small(), muted);
+    }
     ui.add_space(ink.space(8.0));
+}
+
+/// The builds of the reference technician, then the trainee's own, each with what was changed and how it came out.
+fn ways(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    ui.add_space(ink.space(10.0));
+    widget::words(ui, "The reference technician\u{2019}s way", ink.zone_title(), text);
+    ui.spacing_mut().item_spacing.y = ink.space(1.0);
+    let words = format!(
+        "The same axle, the same instruments, the truth hidden: {} points.",
+        number(debrief.reference_total, 0)
+    );
+    widget::words(ui, &words, ink.small(), muted);
+    for build in &debrief.reference {
+        build_words(ui, ink, view.units, build);
+    }
+    ui.add_space(ink.space(10.0));
+    widget::words(ui, "Your builds", ink.zone_title(), text);
+    for build in &debrief.builds {
+        build_words(ui, ink, view.units, build);
+    }
+    ui.add_space(ink.space(10.0));
+}
+
+fn build_words(ui: &mut Ui, ink: &Ink, units: Units, build: &BuildLine) {
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    let title = build.worth.map_or_else(
+        || build.name.clone(),
+        |worth| format!("{}: {} points as it stood", build.name, number(worth, 0)),
+    );
+    ui.add_space(ink.space(4.0));
+    widget::words(ui, &title, ink.section(), text);
+    if !build.changed.is_empty() {
+        widget::words(ui, &format!("{}.", build.changed.join(", ")), ink.body(), text);
+    }
+    let [metric, inch] = &build.saw;
+    let saw = match units {
+        Units::Metric => metric,
+        Units::Inch => inch,
+    };
+    if !saw.is_empty() {
+        widget::words(ui, &format!("Read: {}.", saw.join(", ")), ink.small(), muted);
+    }
+    if let Some(deeper) = build.deeper_mm {
+        let way = if deeper > 0.0 { "deeper" } else { "shallower" };
+        let words = format!("True: the best depth lies {} {way}.", fine_length(deeper.abs(), units));
+        widget::words(ui, &words, ink.small(), muted);
+    }
 }
 
 fn log(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {

@@ -29,6 +29,8 @@ pub enum Command {
     DropOther,
     /// Save the picture of the present setting.
     SavePicture,
+    /// Save the debrief as a page of HTML.
+    SaveDebrief,
     /// Draw on paper or on slate.
     SetTheme(Theme),
     /// Make all text larger or smaller.

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use egui::Key;
 use egui_kittest::kittest::Queryable as _;
 use lashwright::bench::Operation;
-use lashwright::exercise::{Attempt, par, score};
+use lashwright::exercise::{Attempt, Debrief};
 use lashwright::job::scenarios;
 use lashwright::view::bench::{BenchView, DebriefView, ToothShape};
 use lashwright::view::{Command, Place, TextSize};
@@ -21,14 +21,12 @@ fn desk() -> Desk {
         upper_mm: [3.0, 4.0],
         lean: [1.0, 1.0],
     };
-    let par = par(attempt.exercise(), attempt.seed()).expect("it can be played");
-    let board = BenchView::new(&attempt, tooth);
-    let told = DebriefView::new(&attempt, &board, &score(&attempt, &par), &par);
-    assert_eq!(told, None, "nothing is told before the end");
+    assert!(Debrief::of(&attempt).is_err(), "nothing is told before the end");
     attempt.apply(&Operation::Finish {});
     let board = BenchView::new(&attempt, tooth);
     let mut desk = Desk::with_sets(1);
-    desk.debrief = DebriefView::new(&attempt, &board, &score(&attempt, &par), &par);
+    let debrief = Debrief::of(&attempt).expect("it was handed over");
+    desk.debrief = Some(DebriefView::new(&attempt, &debrief));
     desk.board = Some(board);
     desk.place = Place::Debrief;
     desk
@@ -39,15 +37,36 @@ fn truth_stands_beside_belief_at_every_text_size() {
     for percent in TextSize::STEPS {
         let mut desk = desk();
         desk.text_size = TextSize::nearest(percent);
-        let lines = desk.debrief.as_ref().map(|d| d.lines.clone()).unwrap_or_default();
-        assert!(!lines.is_empty(), "there is something to tell");
+        let standings = desk.debrief.as_ref().map(|d| d.standings.clone()).unwrap_or_default();
+        assert!(!standings.is_empty(), "there is something to tell");
         let harness = window(USUAL, desk);
-        for name in lines.into_iter().map(|line| line.name) {
+        for name in standings.into_iter().map(|standing| standing.name) {
             let label = format!("{name}, wanted");
             let rect = harness.get_by_label_contains(&label).rect();
             assert!(rect.left() >= 0.0 && rect.right() <= USUAL.x, "{percent} %: {rect:?}");
         }
     }
+}
+
+/// The numbers stand in the page as they stand in the debrief, and the page can be had as a file.
+#[test]
+fn the_reference_way_is_told_and_the_page_can_be_saved() {
+    let desk = desk();
+    let debrief = desk.debrief.clone().expect("it was handed over");
+    let mut harness = window(USUAL, desk);
+    let words = format!("truth hidden: {:.0} points.", debrief.reference_total);
+    assert!(harness.query_by_label_contains(&words).is_some(), "{words}");
+    assert!(debrief.reference.len() > 1, "the axle asks for more than one build");
+    for build in &debrief.reference {
+        assert!(
+            harness.query_all_by_label_contains(&build.name).next().is_some(),
+            "{}",
+            build.name
+        );
+    }
+    harness.get_by_label("Save page").click();
+    harness.run();
+    assert_eq!(asked(&mut harness), [Command::SaveDebrief]);
 }
 
 #[test]

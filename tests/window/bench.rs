@@ -124,6 +124,17 @@ fn an_exercise_from_the_start_page_to_the_debrief() {
     let read = replay(&kept[0]).expect("a journal");
     assert!(read.identical && read.sealed, "{read:?}");
     assert!(session.view().start.kept.is_empty(), "nothing is unfinished");
+
+    // The debrief lies beside it as a page when asked for.
+    ask(&mut session, Command::SaveDebrief);
+    let page = folder.0.join(format!("debrief-{EXERCISE}-1-1.html"));
+    let text = std::fs::read_to_string(&page).expect("the page is there");
+    assert!(
+        text.starts_with("<!DOCTYPE html>") && text.trim_end().ends_with("</html>"),
+        "whole"
+    );
+    let said = session.view().desk.problem.expect("it is said where");
+    assert!(said.contains("Saved as"), "{said}");
 }
 
 /// The session is dropped in the middle, as a kill would: what was done is there again, bit for bit.

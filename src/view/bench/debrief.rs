@@ -1,16 +1,25 @@
-//! The end of an attempt: what is true of the axle, beside what the trainee wrote down.
+//! The end of an attempt: what is true of the axle, beside what the trainee wrote down, and how the reference technician
+//! went about it.
 
-use super::{Amount, BenchView, WantedRange};
-use crate::exercise::{Attempt, Counted, Outcome, Par, Score};
-use crate::quantity::{Units, deviation, number, signed};
+use super::Amount;
+use crate::exercise::debrief::{Build, Debrief, HiddenSize, Measure, Standing};
+use crate::exercise::{Attempt, Outcome, Score};
+use crate::quantity::{Units, deviation, fine_length, number, signed, torque};
+
+/// Sizes that are nearer to their drawing are not told one by one, mm or degrees.
+const AS_DRAWN: f64 = 0.002;
 
 /// What the debrief shows. It is made only of an axle that has been handed over.
 #[derive(Debug, Clone, PartialEq)]
 pub struct DebriefView {
-    /// What was wanted, true and believed.
-    pub lines: Vec<DebriefLine>,
+    /// What was judged, with its bands, true and believed.
+    pub standings: Vec<Standing>,
     /// What was hidden: name, and value in either unit.
     pub hidden: Vec<(&'static str, [String; 2])>,
+    /// Parts that were not as drawn.
+    pub made: Vec<MadeLine>,
+    /// Faults that this axle had, of those the exercise may have.
+    pub faults: Vec<&'static str>,
     /// True prints in words: drive, coast.
     pub prints: [String; 2],
     /// Points of 100.
@@ -21,6 +30,12 @@ pub struct DebriefView {
     pub losses: Vec<LossLine>,
     /// What the reference technician takes for this axle: tear-downs, minutes, money.
     pub par: (u32, f64, f64),
+    /// The trainee's builds in order.
+    pub builds: Vec<BuildLine>,
+    /// What the reference technician's way is worth.
+    pub reference_total: f64,
+    /// The reference technician's builds in order.
+    pub reference: Vec<BuildLine>,
 }
 
 /// Points lost, and why.
@@ -34,130 +49,191 @@ pub struct LossLine {
     pub why: String,
 }
 
-/// One wanted value.
+/// A part that is not as drawn.
 #[derive(Debug, Clone, PartialEq)]
-pub struct DebriefLine {
-    /// What of.
-    pub name: String,
-    /// Which range was wanted.
-    pub range: WantedRange,
-    /// What is true; none where it is not together.
-    pub truth: Option<f64>,
-    /// What stood on the sheet.
-    pub belief: Option<f64>,
+pub struct MadeLine {
+    /// What.
+    pub name: &'static str,
+    /// How far it is off, in either unit.
+    pub off: [String; 2],
+    /// Where it could be found.
+    pub found_by: &'static str,
 }
 
-impl DebriefLine {
-    /// The range as a pair of numbers.
-    pub fn ends(&self) -> [f64; 2] {
-        match self.range {
-            WantedRange::Between(_, low, high) | WantedRange::Never(_, low, high) => [low, high],
-            WantedRange::AtMost(_, most) => [0.0, most],
-            WantedRange::Within(_, value) | WantedRange::Just(_, value) => [value, value],
-            WantedRange::Words(_) => [0.0, 0.0],
-        }
-    }
+/// A build: from one tear-down to the next.
+#[derive(Debug, Clone, PartialEq)]
+pub struct BuildLine {
+    /// Its name.
+    pub name: String,
+    /// What was changed since the build before.
+    pub changed: Vec<String>,
+    /// What was read of it, in either unit.
+    pub saw: [Vec<String>; 2],
+    /// How much deeper the pinion would have to be for the best, mm.
+    pub deeper_mm: Option<f64>,
+    /// Points that it would have been worth if it had been handed over.
+    pub worth: Option<f64>,
+}
 
-    /// Whether the truth lies inside.
-    pub fn inside(&self) -> Option<bool> {
-        let [low, high] = self.ends();
-        self.truth.map(|value| value >= low && value <= high)
+/// Digits of something judged, without its unit.
+pub fn standing_digits(measure: Measure, value: f64, units: Units) -> String {
+    match (measure, units) {
+        (Measure::Length, _) => Amount::FineLength.digits(value, units),
+        (Measure::Deviation, Units::Metric) => signed(value, 3),
+        (Measure::Deviation, Units::Inch) => signed(Amount::FineLength.shown(value, units), 4),
+        (Measure::Torque, _) => Amount::HandTorque.digits(value, units),
+        (Measure::Tooth, _) => signed(value, 2),
+    }
+}
+
+/// Where full marks are, in words with the unit.
+pub fn standing_band(standing: &Standing, units: Units) -> String {
+    let (full, measure) = (standing.full, standing.measure);
+    let unit = match measure {
+        Measure::Length | Measure::Deviation => format!("\u{a0}{}", Amount::Length.unit(units)),
+        Measure::Torque => format!("\u{a0}{}", Amount::HandTorque.unit(units)),
+        Measure::Tooth => " of half a tooth".to_owned(),
+    };
+    let digits = |value: f64| standing_digits(measure, value, units);
+    let symmetric = (full.low + full.high).abs() < 1e-9;
+    if symmetric {
+        format!("within ±{}{unit}", digits(full.high).trim_start_matches('+'))
+    } else if full.low <= 0.0 && measure != Measure::Tooth {
+        format!("at most {}{unit}", digits(full.high))
+    } else {
+        format!("{} to {}{unit}", digits(full.low), digits(full.high))
     }
 }
 
 impl DebriefView {
-    /// Of an attempt with its board, its score and its par; none before the axle has been handed over.
-    pub fn new(attempt: &Attempt, board: &BenchView, score: &Score, par: &Par) -> Option<Self> {
+    /// Of a finished attempt and its debrief.
+    pub fn new(attempt: &Attempt, debrief: &Debrief) -> Self {
         let weights = attempt.exercise().scenario().weights;
+        let score = &debrief.score;
         let parts = vec![
             ("Outcome", score.outcome, weights.outcome),
             ("Process", score.process, weights.process),
             ("Understanding", score.understanding, weights.understanding),
             ("Economy", score.economy, weights.economy),
         ];
-        let mut losses: Vec<LossLine> = score
-            .losses
+        let hidden = &debrief.hidden;
+        let mut made: Vec<&HiddenSize> = hidden
+            .sizes
             .iter()
-            .map(|loss| LossLine {
-                points: loss.points,
-                operation: loss.operation,
-                why: loss.why.clone(),
-            })
+            .filter(|size| size.counts && size.off.abs() >= AS_DRAWN)
             .collect();
-        losses.sort_by(|a, b| b.points.total_cmp(&a.points));
-        attempt.is_finished().then(|| Self {
+        made.sort_by(|a, b| b.off.abs().total_cmp(&a.off.abs()));
+        let (par, way) = (&debrief.par, &debrief.reference);
+        Self {
+            standings: debrief.standings.clone(),
+            hidden: true_numbers(&debrief.outcome),
+            made: made.into_iter().map(made_line).collect(),
+            faults: hidden.faults.iter().filter(|f| f.there).map(|f| f.words).collect(),
+            prints: true_prints(&debrief.outcome),
             total: score.total,
             parts: parts.into_iter().filter(|(_, _, full)| *full > 0.0).collect(),
-            losses,
+            losses: losses(score),
             par: (par.teardowns, par.minutes, par.money),
-            ..Self::of(&attempt.outcome(), board)
-        })
-    }
-
-    fn of(outcome: &Outcome, board: &BenchView) -> Self {
-        let lash = outcome.lash_mm;
-        let truth = |counted| match counted {
-            Counted::PinionTorque => outcome.pinion_torque_nm,
-            Counted::SideTorque => outcome.side_torque_nm,
-            Counted::Lash => lash.map(|[low, _]| low),
-            Counted::Spread => outcome.lash_spread_mm,
-            Counted::Depth | Counted::Runout | Counted::Print | Counted::NutTorque => None,
-        };
-        let lines = board
-            .wanted
-            .iter()
-            // Numbers with a range; the others stand below.
-            .filter(|wanted| matches!(wanted.range, WantedRange::Between(..) | WantedRange::AtMost(..)))
-            .filter_map(|wanted| {
-                Some(DebriefLine {
-                    name: wanted.name.clone(),
-                    range: wanted.range,
-                    truth: truth(wanted.counted?),
-                    belief: wanted.written,
-                })
-            })
-            .collect();
-        let either = |value: Option<f64>, of: fn(f64, Units) -> String| {
-            [Units::Metric, Units::Inch]
-                .map(|units| value.map_or_else(|| "not together".to_owned(), |value| of(value, units)))
-        };
-        let force = |value: f64, _: Units| format!("{}\u{a0}kN", number(1.0e-3 * value, 2));
-        let placement = outcome.placement;
-        let hidden = vec![
-            ("Pinion, out +", either(placement.map(|p| p.pinion_axial_mm), deviation)),
-            (
-                "Ring gear, out +",
-                either(placement.map(|p| p.wheel_axial_mm), deviation),
-            ),
-            ("Offset, more +", either(placement.map(|p| p.offset_mm), deviation)),
-            ("Pinion preload", either(outcome.pinion_preload_n, force)),
-            ("Side preload", either(outcome.side_preload_n, force)),
-            (
-                "Face runout",
-                either(Some(outcome.wheel_face_runout_mm), |v, u| Amount::FineLength.text(v, u)),
-            ),
-        ];
-        let print = |k: usize| {
-            let flank = outcome.flanks.as_ref().and_then(|flanks| flanks.get(k));
-            match flank.map(|f| f.pattern) {
-                None => "not together".to_owned(),
-                Some(None) => "nothing is marked".to_owned(),
-                Some(Some(pattern)) => format!(
-                    "{}\u{a0}% of the flank, length {}, height {}",
-                    number(100.0 * pattern.area_fraction, 0),
-                    signed(pattern.centroid[0], 2),
-                    signed(pattern.centroid[1], 2)
-                ),
-            }
-        };
-        Self {
-            lines,
-            hidden,
-            prints: [print(0), print(1)],
-            total: 0.0,
-            parts: Vec::new(),
-            losses: Vec::new(),
-            par: (0, 0.0, 0.0),
+            builds: debrief.builds.iter().map(build_line).collect(),
+            reference_total: way.score.total,
+            reference: way.builds.iter().map(build_line).collect(),
         }
     }
+}
+
+fn losses(score: &Score) -> Vec<LossLine> {
+    let mut losses: Vec<LossLine> = score
+        .losses
+        .iter()
+        .map(|loss| LossLine {
+            points: loss.points,
+            operation: loss.operation,
+            why: loss.why.clone(),
+        })
+        .collect();
+    losses.sort_by(|a, b| b.points.total_cmp(&a.points));
+    losses
+}
+
+fn made_line(size: &HiddenSize) -> MadeLine {
+    let off = match size.unit {
+        "mm" => [Units::Metric, Units::Inch].map(|units| deviation(size.off, units)),
+        unit => [(); 2].map(|()| format!("{}{unit}", signed(size.off, 3))),
+    };
+    MadeLine {
+        name: size.words,
+        off,
+        found_by: size.found_by,
+    }
+}
+
+fn build_line(build: &Build) -> BuildLine {
+    let name = if build.as_found {
+        "As it came in".to_owned()
+    } else if build.handed_over {
+        format!("Build {}, handed over", build.number)
+    } else {
+        format!("Build {}", build.number)
+    };
+    let saw = |units: Units| {
+        let told = build.saw.told().into_iter();
+        told.map(|(name, value, is_torque)| {
+            let value = if is_torque {
+                torque(value, units)
+            } else {
+                fine_length(value, units)
+            };
+            format!("{name} {value}")
+        })
+        .collect()
+    };
+    BuildLine {
+        name,
+        changed: build.changed.clone(),
+        saw: [saw(Units::Metric), saw(Units::Inch)],
+        deeper_mm: build.truth_deeper_mm,
+        worth: build.what_if.as_ref().map(|what_if| what_if.score.total),
+    }
+}
+
+/// What is true of the axle, name and value in either unit.
+fn true_numbers(outcome: &Outcome) -> Vec<(&'static str, [String; 2])> {
+    let either = |value: Option<f64>, of: fn(f64, Units) -> String| {
+        [Units::Metric, Units::Inch]
+            .map(|units| value.map_or_else(|| "not together".to_owned(), |value| of(value, units)))
+    };
+    let force = |value: f64, _: Units| format!("{}\u{a0}kN", number(1.0e-3 * value, 2));
+    let placement = outcome.placement;
+    vec![
+        ("Pinion, out +", either(placement.map(|p| p.pinion_axial_mm), deviation)),
+        (
+            "Ring gear, out +",
+            either(placement.map(|p| p.wheel_axial_mm), deviation),
+        ),
+        ("Offset, more +", either(placement.map(|p| p.offset_mm), deviation)),
+        ("Pinion preload", either(outcome.pinion_preload_n, force)),
+        ("Side preload", either(outcome.side_preload_n, force)),
+        (
+            "Face runout",
+            either(Some(outcome.wheel_face_runout_mm), |v, u| Amount::FineLength.text(v, u)),
+        ),
+    ]
+}
+
+/// True prints in words.
+fn true_prints(outcome: &Outcome) -> [String; 2] {
+    let print = |k: usize| {
+        let flank = outcome.flanks.as_ref().and_then(|flanks| flanks.get(k));
+        match flank.map(|f| f.pattern) {
+            None => "not together".to_owned(),
+            Some(None) => "nothing is marked".to_owned(),
+            Some(Some(pattern)) => format!(
+                "{}\u{a0}% of the flank, length {}, height {}",
+                number(100.0 * pattern.area_fraction, 0),
+                signed(pattern.centroid[0], 2),
+                signed(pattern.centroid[1], 2)
+            ),
+        }
+    };
+    [print(0), print(1)]
 }
