@@ -126,7 +126,7 @@ fn points(ui: &mut Ui, ink: &Ink, debrief: &DebriefView) {
     let width = ink.scaled(138.0);
     for (name, points, full) in &debrief.parts {
         // What has no room beside the buttons stands in the table of losses all the same.
-        if ui.available_width() < width + ink.scaled(260.0) {
+        if ui.available_width() < width + ink.scaled(350.0) {
             break;
         }
         let (rect, response) = ui.allocate_exact_size(vec2(width, ink.scaled(40.0)), Sense::hover());
@@ -218,6 +218,9 @@ fn truth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
     }
 }
 
+/// Width of names in the table of what was judged, points.
+const NAME_WIDTH: f32 = 236.0;
+
 struct Columns {
     band: [f32; 2],
     truth: f32,
@@ -231,7 +234,7 @@ impl Columns {
         let belief = mark - ink.scaled(26.0);
         let truth = belief - ink.scaled(92.0);
         Self {
-            band: [rect.left() + ink.scaled(208.0), truth - ink.scaled(92.0)],
+            band: [rect.left() + ink.scaled(NAME_WIDTH), truth - ink.scaled(92.0)],
             truth,
             belief,
             mark,
@@ -240,9 +243,7 @@ impl Columns {
 }
 
 fn truth_row(ui: &mut Ui, ink: &Ink, units: Units, standing: &Standing) {
-    let width = ui.available_width();
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
-    let (rect, response) = ui.allocate_exact_size(vec2(width, ink.scaled(48.0)), Sense::hover());
     let digits = |value: f64| standing_digits(standing.measure, value, units);
     let truth = standing.truth.map_or_else(|| "not together".to_owned(), digits);
     let belief = standing.noted.map_or_else(|| "not written".to_owned(), digits);
@@ -255,6 +256,11 @@ fn truth_row(ui: &mut Ui, ink: &Ink, units: Units, standing: &Standing) {
     if standing.on_edge {
         range.push_str(", an edge touches");
     }
+    let name_width = ink.scaled(NAME_WIDTH) - ink.space(8.0);
+    let lay = |words: &str, color| ui.painter().layout(words.to_owned(), ink.small(), color, name_width);
+    let (name_laid, range_laid) = (lay(&standing.name, text), lay(&range, muted));
+    let height = (name_laid.size().y + range_laid.size().y + ink.scaled(8.0)).max(ink.scaled(46.0));
+    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), height), Sense::hover());
     response.widget_info(|| {
         let words = format!(
             "{}, wanted {range}: truth {truth}, you {belief}, {verdict}",
@@ -264,12 +270,9 @@ fn truth_row(ui: &mut Ui, ink: &Ink, units: Units, standing: &Standing) {
     });
     let painter = ui.painter();
     let columns = Columns::of(rect, ink);
-    let room = columns.band[0] - rect.left() - ink.space(8.0);
-    let name = painter.layout(standing.name.clone(), ink.small(), text, room);
-    let range = painter.layout(range, ink.small(), muted, room);
-    let below = rect.top() + ink.scaled(3.0) + name.size().y;
-    painter.galley(rect.min + vec2(0.0, ink.scaled(3.0)), name, text);
-    painter.galley(pos2(rect.left(), below), range, muted);
+    let below = rect.top() + ink.scaled(3.0) + name_laid.size().y;
+    painter.galley(rect.min + vec2(0.0, ink.scaled(3.0)), name_laid, text);
+    painter.galley(pos2(rect.left(), below), range_laid, muted);
     let y = rect.center().y;
     painter.text(pos2(columns.truth, y), Align2::RIGHT_CENTER, truth, ink.section(), text);
     painter.text(
@@ -492,7 +495,8 @@ fn build_words(ui: &mut Ui, ink: &Ink, units: Units, build: &BuildLine) {
     ui.add_space(ink.space(4.0));
     widget::words(ui, &title, ink.section(), text);
     if !build.changed.is_empty() {
-        widget::words(ui, &format!("{}.", build.changed.join(", ")), ink.body(), text);
+        let words = format!("Changed: {}.", build.changed.join(", "));
+        widget::words(ui, &words, ink.body(), text);
     }
     let [metric, inch] = &build.saw;
     let saw = match units {
