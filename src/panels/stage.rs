@@ -132,7 +132,8 @@ fn keys(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
             !input.modifiers.ctrl && !input.modifiers.alt && !input.modifiers.command,
         )
     });
-    if plain {
+    // An open list has the keyboard.
+    if plain && !egui::Popup::is_any_open(ui.ctx()) {
         out.extend(pressed.into_iter().filter_map(|key| command_of_key(key, shift, view)));
     }
 }

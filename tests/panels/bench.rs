@@ -6,7 +6,7 @@ use std::sync::Arc;
 use egui::Key;
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use lashwright::bench::{Measurand, Operation, Precaution, Predicted};
+use lashwright::bench::{Measurand, Operation, Precaution, Predicted, StemChoice};
 use lashwright::exercise::Attempt;
 use lashwright::job::scenarios;
 use lashwright::quantity::Units;
@@ -110,6 +110,36 @@ fn work_is_reached_by_keys() {
         ),
         "{commands:?}"
     );
+}
+
+/// An open list has the arrows and Enter for itself: the picture stays, and nothing is done behind it.
+#[test]
+fn a_choice_is_made_with_the_arrows() {
+    let mut desk = Hands::at("oat-barn-tractor").desk();
+    desk.part = Some(AxlePart::RingGear);
+    let mut harness = window(USUAL, desk);
+    press(&mut harness, "Rock for lash");
+    harness.get_by_label_contains("Stem: ").click();
+    harness.run();
+    assert!(
+        harness.query_by_label("along the flank's normal").is_some(),
+        "the list is open"
+    );
+    harness.key_press(Key::ArrowDown);
+    harness.run();
+    harness.key_press(Key::Enter);
+    harness.run();
+    assert_eq!(asked(&mut harness), [], "only chosen");
+    assert!(
+        harness.query_by_label("along the flank's normal").is_none(),
+        "the list is closed"
+    );
+    press(&mut harness, "Read it");
+    let commands = asked(&mut harness);
+    let Operation::Measure { stem, .. } = only(&commands) else {
+        panic!("{commands:?}");
+    };
+    assert_eq!(*stem, StemChoice::AlongMotion, "one below the first");
 }
 
 #[test]

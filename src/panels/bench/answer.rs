@@ -14,7 +14,12 @@ use crate::view::{BenchView, WindowView};
 pub(super) fn caution(ui: &Ui, rect: Rect, ink: &Ink, board: &BenchView, state: &DeskState) {
     let hazards = state.hazards(board);
     if hazards.is_empty() {
-        ui.painter().rect_filled(rect, 0.0, ink.color(|t| t.panel));
+        let (painter, muted) = (ui.painter(), ink.color(|t| t.muted));
+        painter.rect_filled(rect, 0.0, ink.color(|t| t.panel));
+        // The strip keeps its room, so that nothing jumps when there is something to mind.
+        let at = rect.left_center() + vec2(ink.space(12.0), 0.0);
+        let words = "What to mind with the work in hand is said here.";
+        painter.text(at, egui::Align2::LEFT_CENTER, words, ink.small(), muted);
         return;
     }
     let painter = ui.painter();

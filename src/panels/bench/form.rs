@@ -79,8 +79,9 @@ pub(super) fn form(
     });
     let (enter, escape) = ui.input(|input| (input.key_pressed(Key::Enter), input.key_pressed(Key::Escape)));
     // Enter on a button or a box to tick is a press of that.
-    done |= enter && ui.memory(|memory| memory.focused().is_none());
-    close |= escape && !egui::Popup::is_any_open(ui.ctx());
+    let choosing = egui::Popup::is_any_open(ui.ctx());
+    done |= enter && !choosing && ui.memory(|memory| memory.focused().is_none());
+    close |= escape && !choosing;
     if done {
         match work.operation(&form.filled, view.units) {
             Ok(operation) => {
@@ -131,12 +132,16 @@ fn field_row(ui: &mut Ui, ink: &Ink, units: Units, id: egui::Id, field: &Field, 
                     .width(width)
                     .truncate()
                     .selected_text(shown.clone())
-                    .show_ui(ui, |ui| {
-                        for (index, option) in options.iter().enumerate() {
-                            ui.selectable_value(chosen, index, option);
-                        }
-                    })
+                    .show_ui(ui, |ui| choices(ui, ink, options, chosen))
                     .response;
+                // Arrows choose while the list is open; else they would lead away from it.
+                if response.has_focus() && egui::Popup::is_any_open(ui.ctx()) {
+                    let kept = egui::EventFilter {
+                        vertical_arrows: true,
+                        ..egui::EventFilter::default()
+                    };
+                    ui.memory_mut(|memory| memory.set_focus_lock_filter(response.id, kept));
+                }
                 response.widget_info(|| {
                     egui::WidgetInfo::labeled(egui::WidgetType::ComboBox, true, format!("{}: {shown}", field.name))
                 });
@@ -216,6 +221,31 @@ fn chip(ui: &mut Ui, ink: &Ink, id: egui::Id, label: &str, ticked: bool) -> bool
     painter.galley(egui::pos2(left, rect.center().y - galley.size().y / 2.0), galley, color);
     widget::focus_outline(ui, ink, &response, rect);
     response.clicked()
+}
+
+/// The list of a choice: pressed with the pointer, or gone through with the arrows and closed with Enter.
+fn choices(ui: &mut Ui, ink: &Ink, options: &[String], chosen: &mut usize) {
+    let (down, up, enter) = ui.input_mut(|input| {
+        let mut pressed = |key| input.consume_key(egui::Modifiers::NONE, key);
+        (pressed(Key::ArrowDown), pressed(Key::ArrowUp), pressed(Key::Enter))
+    });
+    if down {
+        *chosen = (*chosen + 1).min(options.len().saturating_sub(1));
+    }
+    if up {
+        *chosen = chosen.saturating_sub(1);
+    }
+    for (index, option) in options.iter().enumerate() {
+        let color = if index == *chosen {
+            ink.color(|t| t.on_accent)
+        } else {
+            ink.color(|t| t.text)
+        };
+        ui.selectable_value(chosen, index, egui::RichText::new(option).color(color));
+    }
+    if enter {
+        ui.close();
+    }
 }
 
 /// Whether the enter key was pressed in a box. The keyboard stays in the box for the next time.

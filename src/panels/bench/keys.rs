@@ -7,7 +7,7 @@ use crate::view::{AxlePart, Command, WindowView};
 
 /// What keys ask for.
 pub(super) fn keys(ui: &Ui, view: &WindowView<'_>, state: &mut DeskState, out: &mut Vec<Command>) {
-    if ui.memory(|memory| memory.focused().is_some()) {
+    if ui.memory(|memory| memory.focused().is_some()) || egui::Popup::is_any_open(ui.ctx()) {
         return;
     }
     let pressed = |key: Key| {

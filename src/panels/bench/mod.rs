@@ -199,7 +199,7 @@ fn two_columns(
     );
     in_zone(ui, "note", note, vec2(margin, 0.0), |ui| {
         // One line at all times; the whole of it on the card and when the pointer rests on it.
-        let words = egui::RichText::new("Never a specification for a real axle.")
+        let words = egui::RichText::new("Never a specification.")
             .font(ink.small())
             .color(ink.color(|t| t.text));
         ui.add(egui::Label::new(words).truncate()).on_hover_text(SAFETY_NOTE);

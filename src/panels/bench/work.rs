@@ -121,8 +121,9 @@ fn rows(
     if state.all_work {
         for work in of_part() {
             let Some(why) = &work.not_now else { continue };
-            ui.horizontal_wrapped(|ui| {
-                ui.add_space(ink.space(10.0));
+            // As far in as the names above.
+            let inside = egui::Margin::symmetric(10, 2);
+            egui::Frame::NONE.inner_margin(inside).show(ui, |ui| {
                 let words = format!("{}. {why}", work.name);
                 widget::words(ui, &words, ink.small(), ink.color(|t| t.muted));
             });
