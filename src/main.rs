@@ -36,6 +36,7 @@ fn picture_request(
     let mut request =
         lashwright::app::PictureRequest::from_words(words.gears.clone(), &words.size, &words.view, &words.theme)?;
     request.set_text_and_units(words.text, &words.units)?;
+    request.turning_frames = words.frames;
     if let Some(scenario) = &words.scenario {
         request.set_exercise(scenario, words.seed, words.operations.as_deref())?;
     }

@@ -30,7 +30,7 @@ mod work;
 use bevy::prelude::*;
 
 pub use error::AppError;
-pub use picture::{ExerciseRequest, Picture, PictureReport, PictureRequest, draw, picture};
+pub use picture::{ExerciseRequest, Picture, PictureReport, PictureRequest, TurningFrames, draw, picture};
 pub use screen::StageArea;
 pub use session::{Asked, Refusal, Session, plugin as session_plugin};
 pub use window::{WindowRequest, run};

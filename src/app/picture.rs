@@ -22,7 +22,7 @@ use super::stage::{Drawing, Easel};
 use super::{AppError, Session, StageArea, program};
 use crate::bench::Operation;
 use crate::job;
-use crate::quantity::Units;
+use crate::quantity::{Units, number};
 use crate::view::{AxlePart, Command, Orbit, Place, Projection, Setting, StagePair, TextSize, Theme, Viewpoint};
 
 /// What to draw.
@@ -56,6 +56,8 @@ pub struct PictureRequest {
     pub units: Units,
     /// An exercise on the bench.
     pub exercise: Option<ExerciseRequest>,
+    /// How many frames are drawn after the picture with the gears turning, to learn how long they take.
+    pub turning_frames: u32,
 }
 
 /// An exercise on the bench, with what was done to it.
@@ -88,6 +90,7 @@ impl Default for PictureRequest {
             drawing: Drawing::default(),
             units: Units::default(),
             exercise: None,
+            turning_frames: 0,
         }
     }
 }
@@ -225,6 +228,8 @@ pub struct PictureReport {
     pub first_picture: Duration,
     /// What each further frame takes.
     pub frame: Duration,
+    /// Frames with the gears turning, if any were asked for.
+    pub turning: Option<TurningFrames>,
     /// How often another frame was asked for in the last two, although nothing changed. A window would never rest.
     pub redraws_asked: usize,
     /// Left, top, width and height of the stage in the picture, pixels.
@@ -235,6 +240,32 @@ pub struct PictureReport {
     pub pair: Arc<StagePair>,
 }
 
+/// How long frames take while the gears turn.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct TurningFrames {
+    /// How many were drawn.
+    pub count: usize,
+    /// Half of them are faster.
+    pub median: Duration,
+    /// One in a hundred is slower.
+    pub slow: Duration,
+}
+
+impl TurningFrames {
+    fn of(mut took: Vec<Duration>) -> Option<Self> {
+        took.sort_unstable();
+        let rank = |percent: usize| {
+            took.get((took.len().saturating_sub(1) * percent).div_ceil(100))
+                .copied()
+        };
+        Some(Self {
+            count: took.len(),
+            median: rank(50)?,
+            slow: rank(99)?,
+        })
+    }
+}
+
 impl core::fmt::Display for PictureReport {
     /// One line for people: who drew it, and how long it took.
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
@@ -243,7 +274,18 @@ impl core::fmt::Display for PictureReport {
             f,
             "drawn in {first} ms by {}, {}; a further frame {next} ms",
             self.adapter.name, self.adapter.driver
-        )
+        )?;
+        if let Some(turning) = self.turning {
+            let milliseconds = |time: Duration| number(1.0e3 * time.as_secs_f64(), 2);
+            write!(
+                f,
+                "; {} frames with the gears turning: half of them within {} ms, all but one in a hundred within {} ms",
+                turning.count,
+                milliseconds(turning.median),
+                milliseconds(turning.slow)
+            )?;
+        }
+        Ok(())
     }
 }
 
@@ -316,7 +358,17 @@ pub fn draw(request: &PictureRequest) -> Result<Picture, AppError> {
     let rgba = easel.capture()?;
     let [width, height] = request.size_px;
     let stage_px = easel.stage_px().unwrap_or([0.0, 0.0, width as f32, height as f32]);
+    if request.turning_frames > 0 {
+        easel.turn()?;
+    }
+    let mut took = Vec::new();
+    for _ in 0..request.turning_frames {
+        let start = Instant::now();
+        easel.frame()?;
+        took.push(start.elapsed());
+    }
     let report = PictureReport {
+        turning: TurningFrames::of(took),
         adapter,
         first_picture,
         frame,
@@ -438,6 +490,16 @@ impl OffScreen {
         app.finish();
         app.cleanup();
         Self { app, target }
+    }
+
+    /// Turns the gears from here on, as the key Space does.
+    fn turn(&mut self) -> Result<(), AppError> {
+        let mut session = self.app.world_mut().resource_mut::<Session>();
+        session
+            .apply(Command::SetTurning(true))
+            .map_err(|error| AppError::NoPicture {
+                reason: error.to_string(),
+            })
     }
 
     /// One frame, drawn to its end.

@@ -48,6 +48,9 @@ pub struct PictureArguments {
     /// mm or inch
     #[arg(long, value_name = "UNITS", default_value = "mm")]
     pub units: String,
+    /// Frames that are drawn afterwards with the gears turning, to say how long they take
+    #[arg(long, value_name = "N", default_value_t = 0, value_parser = clap::value_parser!(u32).range(0..=10_000))]
+    pub frames: u32,
 }
 
 /// Teaching simulator for setting up a ring and pinion. Without a command it opens the window.
