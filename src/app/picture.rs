@@ -340,7 +340,7 @@ pub fn draw(request: &PictureRequest) -> Result<Picture, AppError> {
     })?;
     let orbit = *session.orbit();
     let adapter = preflight::adapter()?;
-    let mut easel = OffScreen::open(request, session);
+    let mut easel = OffScreen::open(request, session, adapter.software);
     // The panels learn the size of the picture in the second frame, the eye learns what they leave in the third, and
     // the list has scrolled to the chosen set in the one after.
     const FRAMES_TO_SETTLE: u32 = 5;
@@ -443,7 +443,7 @@ struct OffScreen {
 }
 
 impl OffScreen {
-    fn open(request: &PictureRequest, session: Session) -> Self {
+    fn open(request: &PictureRequest, session: Session, software: bool) -> Self {
         let plugins = DefaultPlugins
             .build()
             .set(WindowPlugin {
@@ -468,7 +468,8 @@ impl OffScreen {
         let target = app.world_mut().resource_mut::<Assets<Image>>().add(image);
         let easel = Easel {
             target: Some(target.clone().into()),
-            smoothing: if request.drawing == Drawing::Parts {
+            // Frames are timed as the window draws them; a picture alone is always smoothed.
+            smoothing: if request.drawing == Drawing::Parts || (request.turning_frames > 0 && software) {
                 Msaa::Off
             } else {
                 Msaa::Sample4
