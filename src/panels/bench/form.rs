@@ -127,19 +127,25 @@ fn field_row(ui: &mut Ui, ink: &Ink, units: Units, id: egui::Id, field: &Field, 
                     widget::words(ui, only, ink.body(), text);
                     return;
                 }
+                let mut chosen_by_key = false;
                 let response = ComboBox::from_id_salt(id)
                     .width(width)
                     .truncate()
                     .selected_text(shown.clone())
                     .show_ui(ui, |ui| {
                         for (index, option) in options.iter().enumerate() {
-                            ui.selectable_value(chosen, index, option);
+                            let line = ui.selectable_value(chosen, index, option);
+                            chosen_by_key |= line.clicked() && line.has_focus();
                         }
                     })
                     .response;
                 response.widget_info(|| {
                     egui::WidgetInfo::labeled(egui::WidgetType::ComboBox, true, format!("{}: {shown}", field.name))
                 });
+                if chosen_by_key {
+                    // The list closes; the keyboard goes on from where it was opened.
+                    response.request_focus();
+                }
                 widget::focus_outline(ui, ink, &response, response.rect);
             });
         }
