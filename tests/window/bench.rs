@@ -1,8 +1,6 @@
 //! A whole exercise without drawing: from the start page to the debrief by commands, kept in a journal, gone on with after
 //! the program ended in the middle.
 
-use std::path::PathBuf;
-
 use lashwright::app::{Refusal, Session};
 use lashwright::bench::{Measurand, Operation};
 use lashwright::job::attempt::replay;
@@ -10,23 +8,7 @@ use lashwright::job::gear_sets;
 use lashwright::view::bench::{BenchView, note};
 use lashwright::view::{AxlePart, Command, Origin, Place, Setting, Viewpoint};
 
-/// An empty folder that is taken away at the end.
-struct Folder(PathBuf);
-
-impl Folder {
-    fn new(name: &str) -> Self {
-        let path = std::env::temp_dir().join(format!("lashwright-window-{name}-{}", std::process::id()));
-        std::fs::create_dir_all(&path).expect("a folder");
-        Self(path)
-    }
-}
-
-impl Drop for Folder {
-    fn drop(&mut self) {
-        // If it cannot be taken away, the system's own cleaning does it.
-        drop(std::fs::remove_dir_all(&self.0));
-    }
-}
+use super::folder::Folder;
 
 const EXERCISE: &str = "oat-barn-tractor";
 
@@ -37,7 +19,7 @@ fn session(folder: &Folder) -> Session {
         .take(1)
         .map(|set| (set.design, Origin::BuiltIn))
         .collect();
-    let mut session = Session::new(one).with_attempts_in(Some(folder.0.clone()));
+    let mut session = Session::new(one).with_attempts_in(Some(folder.path().to_owned()));
     session.finish();
     session
 }
@@ -116,10 +98,7 @@ fn an_exercise_from_the_start_page_to_the_debrief() {
     assert!(session.view().debrief.is_some(), "and told");
 
     // The journal is sealed and comes out again bit for bit.
-    let kept: Vec<PathBuf> = std::fs::read_dir(&folder.0)
-        .expect("a folder")
-        .map(|entry| entry.expect("an entry").path())
-        .collect();
+    let kept = folder.files();
     assert_eq!(kept.len(), 1, "{kept:?}");
     let read = replay(&kept[0]).expect("a journal");
     assert!(read.identical && read.sealed, "{read:?}");
@@ -127,7 +106,7 @@ fn an_exercise_from_the_start_page_to_the_debrief() {
 
     // The debrief lies beside it as a page when asked for.
     ask(&mut session, Command::SaveDebrief);
-    let page = folder.0.join(format!("debrief-{EXERCISE}-1-1.html"));
+    let page = folder.path().join(format!("debrief-{EXERCISE}-1-1.html"));
     let bytes = lashwright::store::read_within(&page, 16_000_000).expect("the page is there");
     let text = String::from_utf8(bytes).expect("text");
     assert!(
@@ -177,12 +156,7 @@ fn a_torn_journal_is_gone_on_with() {
         ask(&mut session, Command::Begin);
         work(&mut session, AxlePart::Caps, "Slacken until snug");
     }
-    let path = std::fs::read_dir(&folder.0)
-        .expect("a folder")
-        .next()
-        .expect("a journal")
-        .expect("an entry")
-        .path();
+    let path = folder.files().pop().expect("a journal");
     let whole = lashwright::store::read_within(&path, 1 << 20).expect("a journal");
     lashwright::store::write_whole(&path, &[&whole[..], b"{\"before\":\"12"].concat()).expect("written");
     let mut session = session(&folder);

@@ -1,6 +1,8 @@
 //! The window's program without a window: the session, the order of its systems, pictures drawn off-screen.
 
 mod bench;
+mod by_hand;
+mod folder;
 mod picture;
 mod screenless;
 mod session;

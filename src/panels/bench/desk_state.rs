@@ -54,6 +54,8 @@ pub(super) struct DeskState {
     pub(super) handing_over: bool,
     /// Whether work that cannot be done now is listed too.
     pub(super) all_work: bool,
+    /// Whether anything had the keyboard at the end of the last frame.
+    pub(super) had_keyboard: bool,
     /// How many readings there were; a new one comes to hand.
     readings: usize,
     /// Which attempt this belongs to.

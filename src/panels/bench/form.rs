@@ -128,11 +128,12 @@ fn field_row(ui: &mut Ui, ink: &Ink, units: Units, id: egui::Id, field: &Field, 
                     widget::words(ui, only, ink.body(), text);
                     return;
                 }
+                let mut chosen_by_key = false;
                 let response = ComboBox::from_id_salt(id)
                     .width(width)
                     .truncate()
                     .selected_text(shown.clone())
-                    .show_ui(ui, |ui| choices(ui, ink, options, chosen))
+                    .show_ui(ui, |ui| chosen_by_key = choices(ui, ink, options, chosen))
                     .response;
                 // Arrows choose while the list is open; else they would lead away from it.
                 if response.has_focus() && egui::Popup::is_any_open(ui.ctx()) {
@@ -145,6 +146,10 @@ fn field_row(ui: &mut Ui, ink: &Ink, units: Units, id: egui::Id, field: &Field, 
                 response.widget_info(|| {
                     egui::WidgetInfo::labeled(egui::WidgetType::ComboBox, true, format!("{}: {shown}", field.name))
                 });
+                if chosen_by_key {
+                    // The list closes; the keyboard goes on from where it was opened.
+                    response.request_focus();
+                }
                 widget::focus_outline(ui, ink, &response, response.rect);
             });
         }
@@ -223,11 +228,31 @@ fn chip(ui: &mut Ui, ink: &Ink, id: egui::Id, label: &str, ticked: bool) -> bool
     response.clicked()
 }
 
-/// The list of a choice: pressed with the pointer, or gone through with the arrows and closed with Enter.
-fn choices(ui: &mut Ui, ink: &Ink, options: &[String], chosen: &mut usize) {
+/// The list of a choice: pressed with the pointer, or gone through with the arrows and closed with Enter. Says whether a
+/// line was pressed with the keyboard on it.
+fn choices(ui: &mut Ui, ink: &Ink, options: &[String], chosen: &mut usize) -> bool {
+    let mut keyboard_on_line = false;
+    let mut chosen_by_key = false;
+    for (index, option) in options.iter().enumerate() {
+        let color = if index == *chosen {
+            ink.color(|t| t.on_accent)
+        } else {
+            ink.color(|t| t.text)
+        };
+        let line = ui.selectable_value(chosen, index, egui::RichText::new(option).color(color));
+        keyboard_on_line |= line.has_focus();
+        chosen_by_key |= line.clicked() && line.has_focus();
+    }
+    // Tab leads on to the lines, where egui has arrows and Enter for itself.
+    if keyboard_on_line {
+        return chosen_by_key;
+    }
+    // With the keyboard on it the box opens and closes its list by itself.
+    let on_box = ui.memory(|memory| memory.focused().is_some());
     let (down, up, enter) = ui.input_mut(|input| {
         let mut pressed = |key| input.consume_key(egui::Modifiers::NONE, key);
-        (pressed(Key::ArrowDown), pressed(Key::ArrowUp), pressed(Key::Enter))
+        let moved = (pressed(Key::ArrowDown), pressed(Key::ArrowUp));
+        (moved.0, moved.1, !on_box && pressed(Key::Enter))
     });
     if down {
         *chosen = (*chosen + 1).min(options.len().saturating_sub(1));
@@ -235,17 +260,10 @@ fn choices(ui: &mut Ui, ink: &Ink, options: &[String], chosen: &mut usize) {
     if up {
         *chosen = chosen.saturating_sub(1);
     }
-    for (index, option) in options.iter().enumerate() {
-        let color = if index == *chosen {
-            ink.color(|t| t.on_accent)
-        } else {
-            ink.color(|t| t.text)
-        };
-        ui.selectable_value(chosen, index, egui::RichText::new(option).color(color));
-    }
     if enter {
         ui.close();
     }
+    chosen_by_key
 }
 
 /// Whether the enter key was pressed in a box. The keyboard stays in the box for the next time.

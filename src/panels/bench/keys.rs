@@ -7,7 +7,8 @@ use crate::view::{AxlePart, Command, WindowView};
 
 /// What keys ask for.
 pub(super) fn keys(ui: &Ui, view: &WindowView<'_>, state: &mut DeskState, out: &mut Vec<Command>) {
-    if ui.memory(|memory| memory.focused().is_some()) || egui::Popup::is_any_open(ui.ctx()) {
+    let had_keyboard = std::mem::replace(&mut state.had_keyboard, ui.memory(|memory| memory.focused().is_some()));
+    if state.had_keyboard || egui::Popup::is_any_open(ui.ctx()) {
         return;
     }
     let pressed = |key: Key| {
@@ -40,7 +41,8 @@ pub(super) fn keys(ui: &Ui, view: &WindowView<'_>, state: &mut DeskState, out: &
     {
         state.take_in_hand(last);
     }
-    if pressed(Key::Escape) && state.form.is_none() {
+    // In a box Escape lets go of the box, which has lost the keyboard by now, and of nothing else.
+    if pressed(Key::Escape) && state.form.is_none() && !had_keyboard {
         out.push(Command::ChoosePart(None));
     }
 }
