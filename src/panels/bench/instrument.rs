@@ -82,7 +82,11 @@ fn beside(
                 response.request_focus();
             }
             write |= line_ended(ui, &response);
-            widget::words(ui, reading.amount.unit(view.units), ink.body(), text);
+            let unit = reading.amount.unit(view.units);
+            // An empty word would stand on the box.
+            if !unit.is_empty() {
+                widget::words(ui, unit, ink.body(), text);
+            }
             let face = ButtonFace {
                 label: "Write",
                 longest: "Write",
