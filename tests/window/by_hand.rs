@@ -5,8 +5,8 @@
 
 use egui::accesskit::Role;
 use egui::{Event, Key, Modifiers, PointerButton, Pos2, Vec2};
-use egui_kittest::{Harness, Node};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use egui_kittest::{Harness, Node};
 use lashwright::app::Session;
 use lashwright::bench::Measurand;
 use lashwright::job::attempt::replay;
@@ -57,32 +57,31 @@ impl Person {
         let mut session = Session::new(one).with_attempts_in(Some(folder.path().to_owned()));
         session.finish();
         let mut dressed = false;
-        let harness = Harness::builder()
-            .with_size(Vec2::new(1280.0, 720.0))
-            .build_ui_state(
-                move |ui, window: &mut Window| {
-                    if !std::mem::replace(&mut dressed, true) {
-                        theme::apply(ui.ctx(), window.session.theme(), window.session.text_size());
-                        theme::install_fonts(ui.ctx());
-                        // As in the window: what was asked for in a frame is asked for once.
-                        ui.ctx().options_mut(|options| options.max_passes = core::num::NonZeroUsize::MIN);
-                        // Fonts are there from the next frame on.
-                        return;
-                    }
-                    let mut whole = egui::Ui::new(
-                        ui.ctx().clone(),
-                        egui::Id::new("window"),
-                        egui::UiBuilder::new()
-                            .layer_id(egui::LayerId::background())
-                            .max_rect(ui.ctx().content_rect()),
-                    );
-                    window_panel(&mut whole, &window.session.view(), None, &mut window.asked);
-                },
-                Window {
-                    session,
-                    asked: Vec::new(),
-                },
-            );
+        let harness = Harness::builder().with_size(Vec2::new(1280.0, 720.0)).build_ui_state(
+            move |ui, window: &mut Window| {
+                if !std::mem::replace(&mut dressed, true) {
+                    theme::apply(ui.ctx(), window.session.theme(), window.session.text_size());
+                    theme::install_fonts(ui.ctx());
+                    // As in the window: what was asked for in a frame is asked for once.
+                    ui.ctx()
+                        .options_mut(|options| options.max_passes = core::num::NonZeroUsize::MIN);
+                    // Fonts are there from the next frame on.
+                    return;
+                }
+                let mut whole = egui::Ui::new(
+                    ui.ctx().clone(),
+                    egui::Id::new("window"),
+                    egui::UiBuilder::new()
+                        .layer_id(egui::LayerId::background())
+                        .max_rect(ui.ctx().content_rect()),
+                );
+                window_panel(&mut whole, &window.session.view(), None, &mut window.asked);
+            },
+            Window {
+                session,
+                asked: Vec::new(),
+            },
+        );
         let mut person = Self { harness, folder };
         person.rests();
         assert_eq!(person.place(), Place::Start, "the program opens there");

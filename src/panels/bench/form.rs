@@ -80,7 +80,11 @@ pub(super) fn form(
     let (enter, escape) = ui.input(|input| (input.key_pressed(Key::Enter), input.key_pressed(Key::Escape)));
     // Enter on a button or a box to tick is a press of that.
     done |= enter && ui.memory(|memory| memory.focused().is_none());
-    close |= escape && !egui::Popup::is_any_open(ui.ctx());
+    if escape && !egui::Popup::is_any_open(ui.ctx()) {
+        close = true;
+        // The key has done its work: the part stays chosen.
+        ui.input_mut(|input| input.consume_key(egui::Modifiers::NONE, Key::Escape));
+    }
     if done {
         match work.operation(&form.filled, view.units) {
             Ok(operation) => {
