@@ -171,7 +171,7 @@ fn ciede2000(one: Triple, other: Triple) -> f64 {
     let mean_hue = match h1 + h2 {
         sum if grey => sum,
         sum if (h1 - h2).abs() <= 180.0 => sum / 2.0,
-        sum if sum < 360.0 => (sum + 360.0) / 2.0,
+        sum if sum < 360.0 => f64::midpoint(sum, 360.0),
         sum => (sum - 360.0) / 2.0,
     };
     let lightness = f64::midpoint(one[0], other[0]);
