@@ -174,6 +174,34 @@ fn a_form_is_filled_in_with_precautions_and_done_with_enter() {
     assert_eq!(precautions, &[Precaution::HoldingBar]);
 }
 
+/// The part stays chosen, whether the keyboard was in the form or not.
+#[test]
+fn escape_puts_the_form_away_and_nothing_else() {
+    for in_the_form in [true, false] {
+        let mut desk = Hands::at("oat-barn-tractor").desk();
+        desk.part = Some(AxlePart::Nut);
+        let mut harness = window(USUAL, desk);
+        press(&mut harness, "Tighten to a torque");
+        if !in_the_form {
+            // A press beside the box takes the keyboard out of it.
+            press(&mut harness, "Holding bar on the bench");
+        }
+        let open = harness.get_by_label("Torque").accesskit_node().is_focused();
+        assert_eq!(open, in_the_form, "where the keyboard is");
+        harness.key_press(Key::Escape);
+        harness.run();
+        assert!(harness.query_by_label("Torque").is_none(), "the form is away");
+        assert_eq!(asked(&mut harness), [], "in the form: {in_the_form}");
+        harness.key_press(Key::Escape);
+        harness.run();
+        assert_eq!(
+            asked(&mut harness),
+            [Command::ChoosePart(None)],
+            "the next one lets go of the part"
+        );
+    }
+}
+
 #[test]
 fn letters_typed_in_a_form_are_no_keys() {
     let mut desk = Hands::at("oat-barn-tractor").desk();

@@ -5,6 +5,7 @@ mod debrief;
 mod fit;
 mod gears;
 mod head;
+mod palette;
 mod room;
 mod setting;
 mod stage;

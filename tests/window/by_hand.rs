@@ -12,7 +12,7 @@ use lashwright::bench::Measurand;
 use lashwright::job::attempt::replay;
 use lashwright::job::gear_sets;
 use lashwright::panels::{theme, window_panel};
-use lashwright::view::bench::BenchView;
+use lashwright::view::bench::{BenchView, Reading};
 use lashwright::view::{AxlePart, Command, DebriefView, Origin, Place};
 
 use super::folder::Folder;
@@ -146,7 +146,7 @@ impl Person {
 
     /// What the needle of the last reading shows, to the graduation of the lever dial: two thousandths.
     fn needle(&self) -> String {
-        let value = self.board().readings.last().and_then(|reading| reading.main_value());
+        let value = self.board().readings.last().and_then(Reading::main_value);
         format!("{:.3}", value.expect("the needle stands somewhere"))
     }
 
@@ -248,7 +248,11 @@ impl Person {
         };
         let read = replay(kept).expect("a journal");
         assert!(read.identical && read.sealed, "{read:?}");
-        assert_eq!((read.scenario.as_str(), read.seed), (EXERCISE[0], board.seed));
+        assert_eq!(
+            (read.scenario.as_str(), read.seed),
+            (EXERCISE[0], board.seed),
+            "of this axle"
+        );
         let journal = lashwright::store::read_within(kept, 1 << 20).expect("a journal");
         Outcome {
             board,

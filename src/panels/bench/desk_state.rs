@@ -37,6 +37,7 @@ pub(super) type Slip = [Option<usize>; 6];
 
 /// All of it.
 #[derive(Debug, Clone, PartialEq, Default)]
+#[expect(clippy::struct_excessive_bools, reason = "each says of one thing whether it is so")]
 pub(super) struct DeskState {
     pub(super) tab: SideTab,
     pub(super) form: Option<Form>,

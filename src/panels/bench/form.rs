@@ -81,7 +81,11 @@ pub(super) fn form(
     // Enter on a button or a box to tick is a press of that.
     let choosing = egui::Popup::is_any_open(ui.ctx());
     done |= enter && !choosing && ui.memory(|memory| memory.focused().is_none());
-    close |= escape && !choosing;
+    if escape && !choosing {
+        close = true;
+        // The key has done its work: the part stays chosen.
+        ui.input_mut(|input| input.consume_key(egui::Modifiers::NONE, Key::Escape));
+    }
     if done {
         match work.operation(&form.filled, view.units) {
             Ok(operation) => {
