@@ -5,9 +5,8 @@ use egui::{Align2, Rect, ScrollArea, Sense, Shape, Stroke, Ui, WidgetInfo, Widge
 use super::in_zone;
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Rank};
-use crate::exercise::debrief::{Place as Verdict, Standing};
 use crate::quantity::{Units, fine_length, number, signed};
-use crate::view::bench::{BuildLine, standing_band, standing_digits};
+use crate::view::bench::{BuildLine, Standing, Verdict, standing_band, standing_digits};
 use crate::view::{BenchView, Command, DebriefView, Place, SAFETY_NOTE, WindowView};
 
 /// Draws the page over `area`.

@@ -2,7 +2,8 @@
 //! went about it.
 
 use super::Amount;
-use crate::exercise::debrief::{Build, Debrief, HiddenSize, Measure, Standing};
+use crate::exercise::debrief::{Build, Debrief, HiddenSize, Measure};
+pub use crate::exercise::debrief::{Place as Verdict, Standing};
 use crate::exercise::{Attempt, Outcome, Score};
 use crate::quantity::{Units, deviation, fine_length, number, signed, torque};
 

@@ -17,7 +17,7 @@ mod work;
 
 pub use amount::Amount;
 pub use board::{BenchView, Told, ToothShape, Wanted, WantedRange};
-pub use debrief::{BuildLine, DebriefView, LossLine, MadeLine, standing_band, standing_digits};
+pub use debrief::{BuildLine, DebriefView, LossLine, MadeLine, Standing, Verdict, standing_band, standing_digits};
 pub use laid::{CapsOn, Laid};
 pub use part::AxlePart;
 pub use readings::{Face, Reading, SeenFlank, SeenPrint, Shown};
