@@ -6,3 +6,4 @@ mod folder;
 mod picture;
 mod screenless;
 mod session;
+mod smoke;
