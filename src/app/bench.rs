@@ -31,16 +31,17 @@ pub(super) struct Held {
 }
 
 impl Held {
-    fn view(&self) -> (BenchView, Option<DebriefView>) {
+    /// What is shown, and why there is no debrief although the axle was handed over.
+    fn view(&self) -> (BenchView, Option<DebriefView>, Option<String>) {
         let attempt = self.attempt.attempt();
         let board = BenchView::new(attempt, self.tooth);
-        // Before the end there is none, and that is no problem to tell of.
-        let debrief = attempt
-            .is_finished()
-            .then(|| Debrief::of(attempt).ok())
-            .flatten()
-            .map(|debrief| DebriefView::new(attempt, &debrief));
-        (board, debrief)
+        if !attempt.is_finished() {
+            return (board, None, None);
+        }
+        match Debrief::of(attempt) {
+            Ok(debrief) => (board, Some(DebriefView::new(attempt, &debrief)), None),
+            Err(error) => (board, None, Some(format!("There is no debrief: {error}."))),
+        }
     }
 
     /// Writes the debrief as a page beside the others of its exercise, and says where.
@@ -121,11 +122,11 @@ impl Task {
                 let line = serde_json::to_string(&operation).unwrap_or_default();
                 match held.attempt.apply(&line) {
                     Ok(_) => {
-                        let shown = Some(Box::new(held.view()));
+                        let (board, debrief, problem) = held.view();
                         Came::Did {
                             held,
-                            shown,
-                            problem: None,
+                            shown: Some(Box::new((board, debrief))),
+                            problem,
                         }
                     }
                     Err(failure) => Came::Did {
@@ -153,11 +154,12 @@ fn there(attempt: Attempt, notice: Option<String>) -> Result<Box<There>, String>
         tooth: ToothShape::of(&stage.pair),
         attempt,
     };
+    let (board, debrief, problem) = held.view();
     Ok(Box::new(There {
-        shown: held.view(),
+        shown: (board, debrief),
         held,
         stage: Arc::new(stage),
-        notice,
+        notice: notice.or(problem),
     }))
 }
 
