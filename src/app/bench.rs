@@ -7,7 +7,7 @@ use std::collections::VecDeque;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-use crate::bench::Operation;
+use crate::bench::{Operation, Paste, PasteLeft};
 use crate::contact::{Placement, Route};
 use crate::exercise::{Debrief, Exercise};
 use crate::job::attempt::Session as Attempt;
@@ -28,19 +28,46 @@ const NOT_KEPT: &str = "Attempts are not kept: the system names no folder for a 
 pub(super) struct Held {
     attempt: Attempt,
     tooth: ToothShape,
+    /// The paste that was last on the teeth, and what was to be seen of it.
+    paste: Option<(Paste, Arc<PasteLeft>)>,
+}
+
+/// What is to be seen of an attempt.
+#[derive(Debug)]
+pub(super) struct Seen {
+    board: BenchView,
+    debrief: Option<DebriefView>,
+    paste: Option<Arc<PasteLeft>>,
 }
 
 impl Held {
     /// What is shown, and why there is no debrief although the axle was handed over.
-    fn view(&self) -> (BenchView, Option<DebriefView>, Option<String>) {
+    fn view(&mut self) -> (Box<Seen>, Option<String>) {
+        let paste = self.paste_left();
         let attempt = self.attempt.attempt();
         let board = BenchView::new(attempt, self.tooth);
-        if !attempt.is_finished() {
-            return (board, None, None);
-        }
-        match Debrief::of(attempt) {
-            Ok(debrief) => (board, Some(DebriefView::new(attempt, &debrief)), None),
-            Err(error) => (board, None, Some(format!("There is no debrief: {error}."))),
+        let (debrief, problem) = if attempt.is_finished() {
+            match Debrief::of(attempt) {
+                Ok(debrief) => (Some(DebriefView::new(attempt, &debrief)), None),
+                Err(error) => (None, Some(format!("There is no debrief: {error}."))),
+            }
+        } else {
+            (None, None)
+        };
+        (Box::new(Seen { board, debrief, paste }), problem)
+    }
+
+    /// What is left of the paste; solved again only when the paste has changed.
+    fn paste_left(&mut self) -> Option<Arc<PasteLeft>> {
+        let bench = self.attempt.attempt().bench();
+        let now = bench.paste()?;
+        match &self.paste {
+            Some((before, left)) if before == now => Some(Arc::clone(left)),
+            _ => {
+                let left = Arc::new(bench.paste_left()?);
+                self.paste = Some((now.clone(), Arc::clone(&left)));
+                Some(left)
+            }
         }
     }
 
@@ -88,7 +115,7 @@ pub(super) enum Came {
     /// Something was done, or could not even be kept.
     Did {
         held: Box<Held>,
-        shown: Option<Box<(BenchView, Option<DebriefView>)>>,
+        shown: Option<Box<Seen>>,
         problem: Option<String>,
     },
 }
@@ -97,7 +124,7 @@ pub(super) enum Came {
 #[derive(Debug)]
 pub(super) struct There {
     held: Held,
-    shown: (BenchView, Option<DebriefView>),
+    shown: Box<Seen>,
     stage: Arc<StagePair>,
     notice: Option<String>,
 }
@@ -122,10 +149,10 @@ impl Task {
                 let line = serde_json::to_string(&operation).unwrap_or_default();
                 match held.attempt.apply(&line) {
                     Ok(_) => {
-                        let (board, debrief, problem) = held.view();
+                        let (seen, problem) = held.view();
                         Came::Did {
                             held,
-                            shown: Some(Box::new((board, debrief))),
+                            shown: Some(seen),
                             problem,
                         }
                     }
@@ -150,13 +177,14 @@ fn begin(source: &str, seed: u64, folder: Option<&Path>) -> Result<Attempt, Fail
 fn there(attempt: Attempt, notice: Option<String>) -> Result<Box<There>, String> {
     // The gears as designed: what is really there is nobody's business on the stage.
     let stage = StagePair::new(attempt.attempt().exercise().design())?;
-    let held = Held {
+    let mut held = Held {
         tooth: ToothShape::of(&stage.pair),
         attempt,
+        paste: None,
     };
-    let (board, debrief, problem) = held.view();
+    let (shown, problem) = held.view();
     Ok(Box::new(There {
-        shown: (board, debrief),
+        shown,
         held,
         stage: Arc::new(stage),
         notice: notice.or(problem),
@@ -191,6 +219,7 @@ pub(super) struct Desk {
     wanted: Option<Task>,
     board: Option<BenchView>,
     debrief: Option<DebriefView>,
+    paste: Option<Arc<PasteLeft>>,
     pub(super) stage: Option<BenchStage>,
     /// Counts the gears of exercises that have stood on the stage.
     pub(super) shown: u64,
@@ -225,6 +254,7 @@ impl Desk {
             wanted: None,
             board: None,
             debrief: None,
+            paste: None,
             stage: None,
             shown: 0,
             said: None,
@@ -332,6 +362,7 @@ impl Desk {
         self.page_wanted = false;
         self.board = None;
         self.debrief = None;
+        self.paste = None;
         self.stage = None;
         self.part = None;
         self.pointed = None;
@@ -414,10 +445,11 @@ impl Desk {
             Came::There(Ok(there)) => {
                 let There {
                     held,
-                    shown: (board, debrief),
+                    shown,
                     stage,
                     notice,
                 } = *there;
+                let Seen { board, debrief, paste } = *shown;
                 let design = stage.design();
                 let axle = Arc::clone(held.attempt.attempt().exercise());
                 let parts = AxleParts::new(axle.axle(), &stage, self.shims_times);
@@ -434,6 +466,7 @@ impl Desk {
                 self.held = Some(Box::new(held));
                 self.board = Some(board);
                 self.debrief = debrief;
+                self.paste = paste;
                 self.said = notice;
                 self.look_for_kept();
                 true
@@ -457,7 +490,7 @@ impl Desk {
                 }
                 self.held = Some(held);
                 if let Some(shown) = shown {
-                    let (board, debrief) = *shown;
+                    let Seen { board, debrief, paste } = *shown;
                     self.look_at_what_lies(&board.laid);
                     if board.finished {
                         self.queue.clear();
@@ -465,6 +498,7 @@ impl Desk {
                     }
                     self.board = Some(board);
                     self.debrief = debrief;
+                    self.paste = paste;
                 }
                 self.said = problem;
                 false
@@ -490,6 +524,11 @@ impl Desk {
 
     pub(super) fn board(&self) -> Option<&BenchView> {
         self.board.as_ref()
+    }
+
+    /// The paste on the teeth.
+    pub(super) fn paste(&self) -> Option<&Arc<PasteLeft>> {
+        self.paste.as_ref()
     }
 
     pub(super) fn debrief(&self) -> Option<&DebriefView> {

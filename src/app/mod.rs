@@ -15,11 +15,13 @@
 )]
 
 mod bench;
+pub mod drop;
 mod error;
 pub mod frames;
 pub mod idle;
 mod picture;
 pub mod preflight;
+mod raster;
 mod room;
 mod screen;
 mod session;
@@ -67,6 +69,7 @@ fn program(app: &mut App, session: Session, easel: Easel) {
     app.add_plugins((
         order_plugin,
         session_plugin,
+        drop::plugin,
         room::plugin,
         screen::plugin,
         stage::plugin,

@@ -128,10 +128,12 @@ impl PictureRequest {
             "ring-gear" => Viewpoint::RingGear,
             "above" => Viewpoint::Above,
             "mesh" => Viewpoint::Mesh,
+            "drive" => Viewpoint::Drive,
+            "coast" => Viewpoint::Coast,
             "tooth-room" | "start" | "bench" | "debrief" => Viewpoint::default(),
             _ => {
                 return Err(AppError::Argument(format!(
-                    "there is no view `{view}`. Use corner, pinion, ring-gear, above, mesh, tooth-room, start, \
+                    "there is no view `{view}`. Use corner, pinion, ring-gear, above, mesh, drive, coast, tooth-room, start, \
                      bench or debrief"
                 )));
             }
@@ -315,7 +317,7 @@ pub struct Picture {
 /// No graphics driver, a gear set that cannot be read or drawn, or a file that cannot be written.
 pub fn picture(request: &PictureRequest, out: &Path) -> Result<PictureReport, AppError> {
     let picture = draw(request)?;
-    let png = png_bytes(&picture)?;
+    let png = png_bytes(picture.size_px, &picture.rgba)?;
     job::picture_file::save(&PathBuf::from(out), &png)?;
     Ok(picture.report)
 }
@@ -550,18 +552,18 @@ impl OffScreen {
     }
 }
 
-fn png_bytes(picture: &Picture) -> Result<Vec<u8>, AppError> {
+/// A PNG file of so many pixels across and down: red, green, blue and opacity of each, row by row from the top.
+pub(super) fn png_bytes([width, height]: [u32; 2], rgba: &[u8]) -> Result<Vec<u8>, AppError> {
     let fail = |error: png::EncodingError| AppError::NoPicture {
         reason: format!("the PNG cannot be made ({error})"),
     };
-    let [width, height] = picture.size_px;
     let mut bytes = Vec::new();
     let mut encoder = png::Encoder::new(&mut bytes, width, height);
     encoder.set_color(png::ColorType::Rgba);
     encoder.set_depth(png::BitDepth::Eight);
     encoder.set_source_srgb(png::SrgbRenderingIntent::Perceptual);
     let mut writer = encoder.write_header().map_err(fail)?;
-    writer.write_image_data(&picture.rgba).map_err(fail)?;
+    writer.write_image_data(rgba).map_err(fail)?;
     writer.finish().map_err(fail)?;
     Ok(bytes)
 }

@@ -5,11 +5,11 @@ use std::sync::Arc;
 
 use bevy::prelude::*;
 
-use super::{AppSystems, Session};
+use super::{AppSystems, Session, raster};
 use crate::contact::{Film, Route};
-use crate::drawing::{Theme as InkTheme, svg};
-use crate::job;
+use crate::drawing::{self, Theme as InkTheme, svg};
 use crate::job::tooth_room::{self, Chart, Shown};
+use crate::job::{self, Failure, kept};
 use crate::panels::{RoomPictures, RoomSizes};
 use crate::view::{Place, Setting, StagePair};
 
@@ -121,8 +121,8 @@ fn pictures(pair: &Arc<StagePair>, key: &Key, chart: Option<&Chart>) -> Option<R
     })
 }
 
-/// Writes both flanks and the motion of the present setting, by the exact route, as an SVG file into the folder that the
-/// program was started in.
+/// Writes both flanks and the motion of the present setting, by the exact route, as an SVG file and as a PNG file into the
+/// folder that the program was started in.
 fn save(mut session: ResMut<Session>) {
     if !session.bypass_change_detection().take_saving() {
         return;
@@ -138,16 +138,25 @@ fn save(mut session: ResMut<Session>) {
         other: session.other().map(|other| other.placement()),
     };
     let picture = tooth_room::sheet(&shown);
-    let text = svg::write(&picture, InkTheme::Paper);
-    let said = (1..1000)
-        .map(|number| format!("tooth-room-{number}.svg"))
-        .find(|name| !Path::new(name).exists())
-        .map_or_else(
-            || "Not saved: there are too many pictures in this folder.".to_owned(),
-            |name| match job::picture_file::save(Path::new(&name), text.as_bytes()) {
-                Ok(()) => format!("Saved as {name}"),
-                Err(failure) => format!("Not saved: {}", failure.text),
-            },
-        );
-    session.saved(said);
+    session.saved(match save_both(&picture) {
+        Ok(name) => format!("Saved as {name}.svg and {name}.png"),
+        Err(error) => format!("Not saved: {}", kept::sentence(&error)),
+    });
+}
+
+/// Under a name that neither has yet.
+fn save_both(picture: &drawing::Picture) -> Result<String, Failure> {
+    let name = (1..1000)
+        .map(|number| format!("tooth-room-{number}"))
+        .find(|name| {
+            ["svg", "png"]
+                .iter()
+                .all(|ending| !Path::new(&format!("{name}.{ending}")).exists())
+        })
+        .ok_or_else(|| Failure::other("there are too many pictures in this folder."))?;
+    let points = raster::png(picture, InkTheme::Paper)?;
+    let text = svg::write(picture, InkTheme::Paper);
+    job::picture_file::save(Path::new(&format!("{name}.svg")), text.as_bytes())?;
+    job::picture_file::save(Path::new(&format!("{name}.png")), &points)?;
+    Ok(name)
 }

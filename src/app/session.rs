@@ -1,6 +1,6 @@
 //! The one owner of what the window shows, and the one place where commands are carried out.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use bevy::prelude::*;
@@ -8,12 +8,14 @@ use thiserror::Error;
 
 use super::AppSystems;
 use super::bench::{BenchStage, Came, Desk, Task};
+use crate::bench::PasteLeft;
 use crate::contact::{Film, Route};
 use crate::gear::Design;
+use crate::job::{gear_sets, kept};
 use crate::quantity::Units;
 use crate::view::{
     AxlePart, AxleParts, BenchView, Command, Done, FILM_UM, GearEntry, Job, Orbit, Origin, Place, Play, RoomView,
-    Setting, SettingContact, StagePair, StageView, TextSize, Theme, Turn, Viewpoint, WindowView,
+    Setting, SettingContact, StagePair, StageView, TextSize, Theme, Turn, Viewpoint, WindowView, paste_of,
 };
 
 /// A command on its way from a panel to the session.
@@ -63,6 +65,8 @@ pub struct Session {
     setting: Setting,
     contact: Option<SettingContact>,
     play: Option<Play>,
+    /// What paste shows of the setting, on the teeth.
+    paste: Option<Arc<PasteLeft>>,
     place: Place,
     film_um: f64,
     other: Option<Setting>,
@@ -81,6 +85,8 @@ pub struct Session {
     units: Units,
     desk: Desk,
     help: bool,
+    file_over: bool,
+    notice: Option<String>,
 }
 
 impl Session {
@@ -105,6 +111,7 @@ impl Session {
             setting: Setting::default(),
             contact: None,
             play: None,
+            paste: None,
             place: Place::default(),
             film_um: FILM_UM[1],
             other: None,
@@ -120,6 +127,8 @@ impl Session {
             units: Units::default(),
             desk: Desk::new(),
             help: false,
+            file_over: false,
+            notice: None,
         };
         if !session.designs.is_empty() {
             session.choose(0);
@@ -168,6 +177,8 @@ impl Session {
                     self.choose(index);
                 }
             }
+            Command::OpenGears(path) => self.open_gears(&path),
+            Command::PutNoticeAway => self.notice = None,
             Command::SetTurning(turning) => {
                 self.turning = turning;
                 // The pinion is held while the wheel is rocked.
@@ -210,7 +221,7 @@ impl Session {
             Command::SetTheme(theme) => self.theme = theme,
             Command::SetTextSize(text_size) => self.text_size = text_size,
             Command::SetUnits(units) => self.units = units,
-            Command::LookFrom(viewpoint) => self.on_stage_mut().1.look_from(viewpoint),
+            Command::LookFrom(viewpoint) => self.look_from(viewpoint),
             Command::SetProjection(projection) => self.on_stage_mut().1.set_projection(projection),
             Command::Orbit {
                 azimuth_rad,
@@ -252,6 +263,58 @@ impl Session {
         Ok(())
     }
 
+    /// Reads a gear file and shows its gears first in the list; one that was opened before is read again.
+    fn open_gears(&mut self, path: &Path) {
+        let source = path.to_string_lossy().into_owned();
+        let found = match gear_sets::open(path) {
+            Ok(found) => found,
+            Err(failure) => {
+                self.notice = Some(kept::sentence(&failure));
+                return;
+            }
+        };
+        let origin = Origin::File(source);
+        let entry = GearEntry::new(&found.design, origin.clone());
+        let before = self.entries.iter().position(|entry| entry.origin == origin);
+        let place = if let Some((at, design)) = before.and_then(|at| Some((at, self.designs.get_mut(at)?))) {
+            *design = found.design;
+            if let Some(old) = self.entries.get_mut(at) {
+                *old = entry;
+            }
+            at
+        } else {
+            self.designs.insert(0, found.design);
+            self.entries.insert(0, entry);
+            0
+        };
+        self.choose(place);
+        if self.place != Place::ToothRoom {
+            self.place = Place::Gears;
+        }
+    }
+
+    /// A file hangs over the window, or no longer.
+    pub(super) fn hold_over(&mut self, file_over: bool) {
+        self.file_over = file_over;
+    }
+
+    fn look_from(&mut self, viewpoint: Viewpoint) {
+        if viewpoint.flank().is_some() {
+            self.turn_paste_up();
+        }
+        self.on_stage_mut().1.look_from(viewpoint);
+    }
+
+    /// Turns the pair so that the painted teeth of the ring gear stand clear of the pinion.
+    fn turn_paste_up(&mut self) {
+        let tooth = self.paste().map_or(0, |paste| middle_tooth(&paste.teeth));
+        if let Some(angle_rad) = self.stage_pair().0.map(|pair| pair.topmost_rad(tooth)) {
+            self.turning = false;
+            self.rocking = false;
+            self.on_stage_mut().0.wheel_to(angle_rad);
+        }
+    }
+
     fn choose(&mut self, index: usize) {
         if index < self.designs.len() {
             self.chosen = Some(index);
@@ -276,6 +339,7 @@ impl Session {
         let placement = self.setting.placement();
         self.contact = Some(SettingContact::new(&pair.pair, placement, self.film(), Route::Fast));
         self.play = Play::new(&pair.pair, placement, Route::Fast);
+        self.paste = Some(Arc::new(paste_of(&pair.pair, placement, self.film())));
     }
 
     /// What is to be done elsewhere next; each wish is handed out once.
@@ -308,6 +372,7 @@ impl Session {
                 self.settled_choice = revision;
                 self.contact = None;
                 self.play = None;
+                self.paste = None;
                 match gears {
                     Ok(pair) => {
                         let design = pair.design();
@@ -338,10 +403,15 @@ impl Session {
     /// Takes what came of it. An attempt that has begun is gone to, one that has been handed over is talked through.
     pub(super) fn take_task(&mut self, came: Came) {
         let before = self.desk.debrief().is_some();
+        let paste_before = self.desk.paste().cloned();
         if self.desk.take(came) {
             self.turning = false;
             self.rocking = false;
             self.place = Place::Bench;
+        }
+        // Whoever brushes paste on or looks for what rolling left of it has turned the teeth to where they can be seen.
+        if self.place == Place::Bench && self.desk.paste().is_some() && self.desk.paste() != paste_before.as_ref() {
+            self.turn_paste_up();
         }
         if !before && self.desk.debrief().is_some() {
             self.place = Place::Debrief;
@@ -403,6 +473,14 @@ impl Session {
         match self.bench_stage() {
             Some(stage) => (Some(&stage.pair), OF_EXERCISES | self.desk.shown),
             None => (self.pair.as_ref(), self.shown),
+        }
+    }
+
+    /// The paste on the teeth of what is on the stage.
+    pub fn paste(&self) -> Option<&Arc<PasteLeft>> {
+        match self.bench_stage() {
+            Some(_) => self.desk.paste(),
+            None => self.paste.as_ref(),
         }
     }
 
@@ -510,6 +588,8 @@ impl Session {
             desk: self.desk.view(),
             debrief: self.desk.debrief(),
             help: self.help,
+            file_over: self.file_over,
+            notice: self.notice.as_deref(),
             gears: &self.entries,
             chosen: self.chosen,
             theme: self.theme,
@@ -533,6 +613,11 @@ impl Session {
             },
         }
     }
+}
+
+/// The tooth in the middle of a row of neighbours, as they were named.
+fn middle_tooth(teeth: &[u32]) -> u32 {
+    teeth.get(teeth.len().saturating_sub(1) / 2).copied().unwrap_or(0)
 }
 
 /// Marks the counts of gears that belong to exercises.

@@ -26,6 +26,7 @@ mod measurand;
 mod measure;
 mod operation;
 mod part;
+mod paste_left;
 mod plate;
 mod setting;
 mod shown;
@@ -46,6 +47,7 @@ pub use operation::{
     Brushing, CapTorque, Cleaned, Level, Operation, Predicted, Ring, ShimPlace, Side, SpacerChoice, Toward, Turned,
 };
 pub use part::Part;
+pub use paste_left::PasteLeft;
 pub use plate::{Plate, PlateJudged};
 pub use setting::{Setting, Start, StartError};
 pub use state::{Bench, Judgement, Note, Paste, Prediction, Rolled};

@@ -27,7 +27,7 @@ pub struct PictureArguments {
     /// Size in pixels
     #[arg(long, value_name = "WxH", default_value = "1280x720")]
     pub size: String,
-    /// Where to look from: corner, pinion, ring-gear, above or mesh; or a page: tooth-room, start, bench or debrief
+    /// Where to look from: corner, pinion, ring-gear, above, mesh, drive or coast; or a page: tooth-room, start, bench or debrief
     #[arg(long, value_name = "VIEW", default_value = "corner")]
     pub view: String,
     /// paper or slate

@@ -23,6 +23,7 @@
 
 mod exact;
 mod fast;
+mod film_left;
 mod gap;
 mod gap_map;
 mod motion;
@@ -32,6 +33,7 @@ mod pattern;
 mod placement;
 mod touch;
 
+pub use film_left::FilmLeft;
 pub use gap_map::GapMap;
 pub use pair::{Pair, Resolution};
 pub use pattern::Pattern;

@@ -172,7 +172,7 @@ fn add_cell(sum: &mut Marked, corners: [Option<Least>; 4], x: [f64; 2], y: [f64;
 }
 
 /// Hermite interpolation in both directions; the twist at the corners is that of the bilinear patch of slopes.
-fn bicubic(corners: &[Least; 4], u: f64, v: f64, dx: f64, dy: f64) -> f64 {
+pub(crate) fn bicubic(corners: &[Least; 4], u: f64, v: f64, dx: f64, dy: f64) -> f64 {
     let [a, b, c, d] = corners;
     let twist_x = (c.slope[1] - d.slope[1] + b.slope[1] - a.slope[1]) * 0.5 * dy;
     let twist_y = (d.slope[0] - a.slope[0] + c.slope[0] - b.slope[0]) * 0.5 * dx;

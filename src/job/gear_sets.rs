@@ -86,6 +86,20 @@ pub fn find(source: &str) -> Result<FoundGearSet, Failure> {
     read(source, &store::read_within(path, Limits::HAND_WRITTEN.bytes)?)
 }
 
+/// The gear set in a file.
+///
+/// # Errors
+/// No such file, or everything that is wrong with it.
+pub fn open(path: &Path) -> Result<FoundGearSet, Failure> {
+    let found = read(
+        &path.to_string_lossy(),
+        &store::read_within(path, Limits::HAND_WRITTEN.bytes)?,
+    )?;
+    // Gears that cannot exist are told with the line that has to change.
+    found.prepare()?;
+    Ok(found)
+}
+
 /// All embedded gear sets.
 ///
 /// # Errors

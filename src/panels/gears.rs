@@ -1,9 +1,9 @@
 //! The gear sets that were found, and the numbers of the chosen one.
 
-use egui::{EventFilter, Id, Key, Modifiers, ScrollArea, Ui};
+use egui::{Align2, EventFilter, Id, Key, Modifiers, ScrollArea, Ui, vec2};
 
 use super::theme::Ink;
-use super::widget::{self, Row};
+use super::widget::{self, ButtonFace, Rank, Row};
 use crate::quantity::{self, Units};
 use crate::view::gear_list::{Family, hunting_label};
 use crate::view::{Command, GearEntry, TextSize, WindowView};
@@ -22,15 +22,57 @@ pub fn gear_list_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command
         widget::words(ui, &format!("{} found", view.gears.len()), ink.small(), muted);
     });
     ui.add_space(ink.space(4.0));
+    let height = ui.available_height() - ink.scaled(28.0) - ink.space(6.0);
+    ui.allocate_ui(vec2(ui.available_width(), height), |ui| {
+        ui.set_min_height(height);
+        list(ui, &ink, view, out);
+    });
+    open_file(ui, &ink, out);
+}
+
+/// A gear file of one's own, by its path. Dropping it on the window does the same.
+fn open_file(ui: &mut Ui, ink: &Ink, out: &mut Vec<Command>) {
+    let typed = ui.id().with("gear file");
+    let mut path: String = ui.data(|data| data.get_temp(typed)).unwrap_or_default();
+    ui.horizontal(|ui| {
+        let face = ButtonFace {
+            label: "Open",
+            longest: "Open",
+            key: "",
+            rank: Rank::Plain,
+        };
+        let width = ui.available_width() - face.size(ui, ink).x - ui.spacing().item_spacing.x;
+        let hint = "Gear file, or drop it here";
+        let response = widget::writing_box(ui, ink, typed.with("box"), "Gear file", &mut path, width, false);
+        if path.is_empty() && !response.has_focus() {
+            let at = response.rect.left_center();
+            let muted = ink.color(|t| t.muted);
+            ui.painter().text(at, Align2::LEFT_CENTER, hint, ink.small(), muted);
+        }
+        let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
+        let there = !path.trim().is_empty();
+        let pressed = ui
+            .add_enabled_ui(there, |ui| widget::button(ui, ink, &face))
+            .inner
+            .clicked();
+        if there && (entered || pressed) {
+            out.push(Command::OpenGears(path.trim().into()));
+            path.clear();
+        }
+    });
+    ui.data_mut(|data| data.insert_temp(typed, path));
+}
+
+fn list(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     if view.gears.is_empty() {
-        widget::words(ui, "No gear set was found.", ink.body(), muted);
+        widget::words(ui, "No gear set was found.", ink.body(), ink.color(|t| t.muted));
         return;
     }
     let list = ui.id().with("gear sets");
     ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for (index, entry) in view.gears.iter().enumerate() {
-            row(ui, &ink, view, list, index, entry, out);
+            row(ui, ink, view, list, index, entry, out);
         }
     });
 }

@@ -14,8 +14,8 @@ fn keys(place: Place) -> Vec<[&'static str; 2]> {
     ];
     let stage = [
         [
-            "1 to 5",
-            "look from the corner, along the pinion, the ring gear, from above, at the mesh",
+            "1 to 7",
+            "look from the corner, along the pinion, the ring gear, from above, at the mesh, at the drive or the coast flank of the painted tooth",
         ],
         ["F", "flat or in perspective"],
         ["Arrows", "go round; with Shift, shift"],

@@ -10,6 +10,7 @@ mod gears;
 mod head;
 mod help;
 mod note;
+mod notice;
 mod paint;
 mod room;
 mod scale;
@@ -61,6 +62,7 @@ pub fn window_panel(
     let ink = Ink::new(view.theme, view.text_size);
     let window = ui.max_rect();
     help::help(ui, view, out);
+    notice::notice(ui, view, out);
     if matches!(view.place, Place::Start | Place::Bench | Place::Debrief) {
         return whole_page(ui, &ink, window, view, out);
     }
@@ -164,7 +166,7 @@ fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     };
     if ink.large() {
         let tabs = [
-            ("Gear sets", SideTab::List),
+            ("Sets", SideTab::List),
             ("Setting", SideTab::Setting),
             ("Numbers", SideTab::Numbers),
         ];

@@ -165,6 +165,8 @@ fn command_of_key(key: Key, shift: bool, view: &WindowView<'_>) -> Option<Comman
         Key::Num3 => Command::LookFrom(Viewpoint::RingGear),
         Key::Num4 => Command::LookFrom(Viewpoint::Above),
         Key::Num5 => Command::LookFrom(Viewpoint::Mesh),
+        Key::Num6 => Command::LookFrom(Viewpoint::Drive),
+        Key::Num7 => Command::LookFrom(Viewpoint::Coast),
         Key::F => Command::SetProjection(other_projection(view.stage.projection)),
         Key::Space if view.stage.missing.is_none() => Command::SetTurning(!view.stage.turning),
         Key::T => Command::GoTo(Place::ToothRoom),
@@ -197,14 +199,7 @@ pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out:
             if response.on_hover_text("Parallel lines stay parallel. Key F").clicked() {
                 out.push(Command::SetProjection(other_projection(view.stage.projection)));
             }
-            let views = Viewpoint::ALL.map(|viewpoint| Cell {
-                label: viewpoint.label(),
-                value: viewpoint,
-                hint: key_hint(viewpoint),
-            });
-            if let Some(viewpoint) = widget::segments(ui, &ink, "View", &views, view.stage.viewpoint) {
-                out.push(Command::LookFrom(viewpoint));
-            }
+            viewpoints(ui, &ink, view, out);
         })
         .response
         .rect;
@@ -220,6 +215,31 @@ pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out:
     title_block(ui, &ink, inside.left_top(), buttons, [title, &second], low);
     if view.place == Place::Bench {
         bench_cells(ui, &ink, inside, view, out);
+    }
+}
+
+/// The named places to look from, side by side; with large text one cell that goes from each to the next.
+fn viewpoints(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let now = view.stage.viewpoint;
+    if ink.large() {
+        let next = now.map_or(Viewpoint::default(), Viewpoint::next);
+        let word = now.map_or("By hand", Viewpoint::label);
+        let hint = format!("Next: {}", next.caption());
+        if widget::lone_cell(ui, ink, "View", word, true)
+            .on_hover_text(hint)
+            .clicked()
+        {
+            out.push(Command::LookFrom(next));
+        }
+        return;
+    }
+    let views = Viewpoint::ALL.map(|viewpoint| Cell {
+        label: viewpoint.label(),
+        value: viewpoint,
+        hint: key_hint(viewpoint),
+    });
+    if let Some(viewpoint) = widget::segments(ui, ink, "View", &views, now) {
+        out.push(Command::LookFrom(viewpoint));
     }
 }
 
@@ -292,11 +312,14 @@ const fn key_hint(viewpoint: Viewpoint) -> &'static str {
         Viewpoint::RingGear => "Along the ring gear's axis, from the toothed side. Key 3",
         Viewpoint::Above => "From above. Key 4",
         Viewpoint::Mesh => "Close to the mesh, from inside the ring gear. Key 5",
+        Viewpoint::Drive => "The painted tooth turned up, on its drive flank. Key 6",
+        Viewpoint::Coast => "The painted tooth turned up, on its coast flank. Key 7",
     }
 }
 
 /// What the picture shows and what it does not.
-const WHAT_IS_DRAWN: &str = "The computed gears in mesh, true to scale. Yellow: one tooth of each is marked.";
+const WHAT_IS_DRAWN: &str =
+    "The computed gears in mesh, true to scale. Yellow: paste on three teeth, one tooth of each marked at its tip.";
 
 /// What the picture is, in a frame as on a drawing, so that it can be read whatever lies behind it. With large text
 /// the second rank gives way to the picture and is said when the pointer rests on the first.

@@ -99,17 +99,22 @@ pub(super) fn bold() -> FontFamily {
     FontFamily::Name(BOLD.into())
 }
 
+/// The files of the font: regular and bold.
+pub const FONT_FILES: [&[u8]; 2] = [
+    include_bytes!("../../assets/fonts/B612-Regular.otf"),
+    include_bytes!("../../assets/fonts/B612-Bold.otf"),
+];
+
 /// The fonts: B612 first, whose digits are all equally wide, egui's own behind it for what it lacks.
 pub fn fonts() -> FontDefinitions {
-    const REGULAR_FILE: &[u8] = include_bytes!("../../assets/fonts/B612-Regular.otf");
-    const BOLD_FILE: &[u8] = include_bytes!("../../assets/fonts/B612-Bold.otf");
+    let [regular, bold_file] = FONT_FILES;
     let mut fonts = FontDefinitions::default();
     fonts
         .font_data
-        .insert("B612".to_owned(), Arc::new(FontData::from_static(REGULAR_FILE)));
+        .insert("B612".to_owned(), Arc::new(FontData::from_static(regular)));
     fonts
         .font_data
-        .insert("B612 bold".to_owned(), Arc::new(FontData::from_static(BOLD_FILE)));
+        .insert("B612 bold".to_owned(), Arc::new(FontData::from_static(bold_file)));
     let fallback = fonts
         .families
         .get(&FontFamily::Proportional)

@@ -390,26 +390,32 @@ pub(super) fn words(ui: &mut Ui, text: &str, font: FontId, color: Color32) -> Re
 }
 
 /// A word at the left and a number at the right of one line, a hairline below. The number hangs at the right edge,
-/// so that points stand under each other.
+/// so that points stand under each other; where there is no room beside the word it stands below, on two lines if need be.
 pub(super) fn number_row(ui: &mut Ui, ink: &Ink, word: &str, number: &str) -> Response {
     let width = ui.available_width();
     let text = ink.color(|t| t.text);
-    let number_galley = ui.painter().layout_no_wrap(number.to_owned(), ink.section(), text);
-    let wrap = (width - number_galley.size().x - ink.space(12.0)).max(ink.scaled(60.0));
+    let number_galley = ui.painter().layout(number.to_owned(), ink.section(), text, width);
+    let beside = width - number_galley.size().x - ink.space(12.0);
+    let below = beside < ink.scaled(60.0);
+    let wrap = if below { width } else { beside };
     let word_galley = ui.painter().layout(word.to_owned(), ink.body(), text, wrap);
-    let height = (word_galley.size().y + ink.space(6.0)).max(ink.scaled(24.0));
+    let words_height = if below {
+        word_galley.size().y + number_galley.size().y
+    } else {
+        word_galley.size().y
+    };
+    let height = (words_height + ink.space(6.0)).max(ink.scaled(24.0));
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("{word}: {number}")));
     let painter = ui.painter();
-    painter.galley(
-        pos2(rect.left(), rect.center().y - word_galley.size().y / 2.0),
-        word_galley,
-        text,
-    );
-    let at = pos2(
-        rect.right() - number_galley.size().x,
-        rect.center().y - number_galley.size().y / 2.0,
-    );
+    let [word_top, number_top] = if below {
+        let top = rect.top() + ink.space(3.0);
+        [top, top + word_galley.size().y]
+    } else {
+        [&word_galley, &number_galley].map(|galley| rect.center().y - galley.size().y / 2.0)
+    };
+    painter.galley(pos2(rect.left(), word_top), word_galley, text);
+    let at = pos2(rect.right() - number_galley.size().x, number_top);
     painter.galley(at, number_galley, text);
     painter.hline(rect.x_range(), rect.bottom() - 0.5, ink.line(1.0, |t| t.hairline));
     response

@@ -1,5 +1,7 @@
 //! What a person can ask for at the window. Panels write these, one place carries them out.
 
+use std::path::PathBuf;
+
 use super::{AxlePart, Place, Projection, Setting, TextSize, Theme, Viewpoint};
 use crate::bench::Operation;
 use crate::quantity::Units;
@@ -9,6 +11,10 @@ use crate::quantity::Units;
 pub enum Command {
     /// Show the gear set with this place in the list, counted from 0.
     ChooseGears(usize),
+    /// Read a gear file and show its gears.
+    OpenGears(PathBuf),
+    /// Put away what was said about a file.
+    PutNoticeAway,
     /// Turn the pinion by itself, or stop.
     SetTurning(bool),
     /// Turn by whole teeth; negative is backward.
@@ -27,7 +33,7 @@ pub enum Command {
     SwapWithOther,
     /// Stop comparing.
     DropOther,
-    /// Save the picture of the present setting.
+    /// Save the picture of the present setting, to be scaled and as points.
     SavePicture,
     /// Save the debrief as a page of HTML.
     SaveDebrief,

@@ -20,7 +20,7 @@ pub use command::Command;
 pub use gear_list::{GearEntry, GearNumbers, Origin};
 pub use look::{Rgb, TextSize, Theme};
 pub use orbit::{Orbit, Projection, Viewpoint};
-pub use pair::{Done, Job, Play, Print, Scene, Setting, SettingContact, StagePair};
+pub use pair::{Done, Job, Play, Print, Scene, Setting, SettingContact, StagePair, paste_of};
 pub use turn::Turn;
 
 use crate::quantity::Units;
@@ -58,6 +58,10 @@ pub struct WindowView<'a> {
     pub debrief: Option<&'a DebriefView>,
     /// Whether the keys are listed.
     pub help: bool,
+    /// Whether a file hangs over the window, to be let go.
+    pub file_over: bool,
+    /// Why a file was not opened, until that is put away.
+    pub notice: Option<&'a str>,
 }
 
 /// How the bench is shown, beside what lies on it.

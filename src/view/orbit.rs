@@ -13,6 +13,7 @@ use core::f64::consts::{FRAC_PI_2, LN_2, PI, TAU};
 use nalgebra::Vector3;
 
 use super::Scene;
+use crate::gear::Side;
 use crate::numerics::math;
 
 /// How the stage is mapped to the screen.
@@ -39,11 +40,39 @@ pub enum Viewpoint {
     Above,
     /// Close to where the teeth meet, from inside the ring gear.
     Mesh,
+    /// Close to the topmost tooth of the ring gear, on its drive flank.
+    Drive,
+    /// The same tooth, on its coast flank.
+    Coast,
 }
 
 impl Viewpoint {
     /// All of them, in the order in which they are offered.
-    pub const ALL: [Self; 5] = [Self::Corner, Self::Pinion, Self::RingGear, Self::Above, Self::Mesh];
+    pub const ALL: [Self; 7] = [
+        Self::Corner,
+        Self::Pinion,
+        Self::RingGear,
+        Self::Above,
+        Self::Mesh,
+        Self::Drive,
+        Self::Coast,
+    ];
+
+    /// The flank of the topmost tooth that is looked at, if it is one.
+    pub const fn flank(self) -> Option<Side> {
+        match self {
+            Self::Drive => Some(Side::Drive),
+            Self::Coast => Some(Side::Coast),
+            Self::Corner | Self::Pinion | Self::RingGear | Self::Above | Self::Mesh => None,
+        }
+    }
+
+    /// The one offered after it; the first after the last.
+    #[must_use]
+    pub fn next(self) -> Self {
+        let after = Self::ALL.into_iter().skip_while(|viewpoint| *viewpoint != self).nth(1);
+        after.unwrap_or_default()
+    }
 
     /// The word on the button.
     pub const fn label(self) -> &'static str {
@@ -53,6 +82,8 @@ impl Viewpoint {
             Self::RingGear => "Ring gear",
             Self::Above => "Above",
             Self::Mesh => "Mesh",
+            Self::Drive => "Drive",
+            Self::Coast => "Coast",
         }
     }
 
@@ -64,17 +95,8 @@ impl Viewpoint {
             Self::RingGear => "Along the ring gear's axis, toothed side",
             Self::Above => "From above",
             Self::Mesh => "The mesh, toe ends toward you",
-        }
-    }
-
-    /// Azimuth and elevation, radians.
-    const fn angles_rad(self) -> [f64; 2] {
-        match self {
-            Self::Corner => [PI / 6.0, PI / 7.0],
-            Self::Pinion => [FRAC_PI_2, 0.0],
-            Self::RingGear => [0.0, 0.0],
-            Self::Above => [0.0, FRAC_PI_2],
-            Self::Mesh => [-0.40 * PI, 0.04 * PI],
+            Self::Drive => "Drive flank of the ring gear",
+            Self::Coast => "Coast flank of the ring gear",
         }
     }
 }
@@ -94,6 +116,15 @@ pub struct Orbit {
     home_height_mm: f64,
     mesh_mm: Vector3<f64>,
     mesh_height_mm: f64,
+    tooth_mm: Vector3<f64>,
+    tooth_height_mm: f64,
+    /// Azimuth and elevation of the looks at the drive and the coast flank.
+    flanks_rad: [[f64; 2]; 2],
+}
+
+/// Azimuth and elevation of an eye in this direction.
+fn angles_of(to_eye: Vector3<f64>) -> [f64; 2] {
+    [math::atan2(to_eye.x, -to_eye.z), math::asin(-to_eye.y)]
 }
 
 /// The eye as axes of the axle's frame: unit vectors and a point, mm.
@@ -113,17 +144,35 @@ impl Orbit {
     /// Looks from `viewpoint` so that a ball of `radius_mm` about `centre_mm` fills the height, with a small rim.
     pub fn around(centre_mm: Vector3<f64>, radius_mm: f64, viewpoint: Viewpoint) -> Self {
         let home_height_mm = 2.1 * if radius_mm > 1.0 { radius_mm } else { 1.0 };
-        let [azimuth_rad, elevation_rad] = viewpoint.angles_rad();
-        Self {
+        let mut orbit = Self {
             target_mm: centre_mm,
-            azimuth_rad,
-            elevation_rad,
+            azimuth_rad: 0.0,
+            elevation_rad: 0.0,
             height_mm: home_height_mm,
             projection: Projection::default(),
             home_target_mm: centre_mm,
             home_height_mm,
             mesh_mm: centre_mm,
             mesh_height_mm: home_height_mm / 6.0,
+            tooth_mm: centre_mm,
+            tooth_height_mm: home_height_mm / 6.0,
+            flanks_rad: [[PI / 4.0, PI / 8.0], [-PI / 4.0, PI / 8.0]],
+        };
+        orbit.look_from(viewpoint);
+        orbit
+    }
+
+    /// Azimuth and elevation of a named place, radians.
+    const fn angles_rad(&self, viewpoint: Viewpoint) -> [f64; 2] {
+        let [drive, coast] = self.flanks_rad;
+        match viewpoint {
+            Viewpoint::Corner => [PI / 6.0, PI / 7.0],
+            Viewpoint::Pinion => [FRAC_PI_2, 0.0],
+            Viewpoint::RingGear => [0.0, 0.0],
+            Viewpoint::Above => [0.0, FRAC_PI_2],
+            Viewpoint::Mesh => [-0.40 * PI, 0.04 * PI],
+            Viewpoint::Drive => drive,
+            Viewpoint::Coast => coast,
         }
     }
 
@@ -136,28 +185,33 @@ impl Orbit {
             projection: self.projection,
             mesh_mm: scene.mesh_mm,
             mesh_height_mm: scene.mesh_height_mm,
+            tooth_mm: scene.tooth_mm,
+            tooth_height_mm: scene.tooth_height_mm,
+            flanks_rad: scene.to_flanks.map(angles_of),
             ..Self::around(scene.centre_mm, scene.radius_mm, Viewpoint::default())
         };
-        if self.viewpoint() == Some(Viewpoint::Mesh) {
-            moved.look_from(Viewpoint::Mesh);
+        if let Some(close @ (Viewpoint::Mesh | Viewpoint::Drive | Viewpoint::Coast)) = self.viewpoint() {
+            moved.look_from(close);
         }
         moved
     }
 
     /// Looks from a named place: the whole pair in view, or the mesh and no more.
     pub fn look_from(&mut self, viewpoint: Viewpoint) {
-        [self.azimuth_rad, self.elevation_rad] = viewpoint.angles_rad();
-        (self.target_mm, self.height_mm) = if viewpoint == Viewpoint::Mesh {
-            (self.mesh_mm, self.mesh_height_mm)
-        } else {
-            (self.home_target_mm, self.home_height_mm)
+        [self.azimuth_rad, self.elevation_rad] = self.angles_rad(viewpoint);
+        (self.target_mm, self.height_mm) = match viewpoint {
+            Viewpoint::Mesh => (self.mesh_mm, self.mesh_height_mm),
+            Viewpoint::Drive | Viewpoint::Coast => (self.tooth_mm, self.tooth_height_mm),
+            Viewpoint::Corner | Viewpoint::Pinion | Viewpoint::RingGear | Viewpoint::Above => {
+                (self.home_target_mm, self.home_height_mm)
+            }
         };
     }
 
     /// The named place it looks from, if it is one (whatever the zoom).
     pub fn viewpoint(&self) -> Option<Viewpoint> {
         Viewpoint::ALL.into_iter().find(|viewpoint| {
-            let [azimuth_rad, elevation_rad] = viewpoint.angles_rad();
+            let [azimuth_rad, elevation_rad] = self.angles_rad(*viewpoint);
             (self.azimuth_rad - azimuth_rad).abs() < 1e-9 && (self.elevation_rad - elevation_rad).abs() < 1e-9
         })
     }

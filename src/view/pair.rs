@@ -1,11 +1,14 @@
 //! The pair on the stage: both solids, ready for contact, and how far the wheel can be rocked.
 
+use std::f64::consts::PI;
 use std::sync::Arc;
 
-use nalgebra::Vector3;
+use nalgebra::{Rotation3, Vector3};
 
-use crate::contact::{self, FAST_REACH, Film, Pair, Placement, Route};
-use crate::gear::{Design, Detail, GearSet, Side, Solid, SolidError};
+use crate::bench::PasteLeft;
+use crate::contact::{self, FAST_REACH, Film, FilmLeft, Pair, Placement, Route};
+use crate::gear::{Design, Detail, FlankPoint, GearSet, Side, Solid, SolidError};
+use crate::numerics::math;
 use crate::quantity::radians;
 
 /// A gear set made ready for the stage. Made once, off the thread that draws; immutable.
@@ -45,6 +48,12 @@ pub struct Scene {
     pub mesh_mm: Vector3<f64>,
     /// Height of a close look at the mesh.
     pub mesh_height_mm: f64,
+    /// The topmost tooth of the ring gear, clear of the pinion.
+    pub tooth_mm: Vector3<f64>,
+    /// From there to an eye that sees into the tooth space, on the drive and on the coast flank: unit vectors.
+    pub to_flanks: [Vector3<f64>; 2],
+    /// Height of a close look at that tooth.
+    pub tooth_height_mm: f64,
 }
 
 impl StagePair {
@@ -104,8 +113,56 @@ impl StagePair {
             },
             mesh_mm: self.pair.gears().cutter().mean_point_mm,
             mesh_height_mm: 1.3 * self.design().wheel_face_width_mm,
+            tooth_mm: self.tooth_mm(),
+            to_flanks: Side::BOTH.map(|side| self.to_flank(side)),
+            tooth_height_mm: 2.0 * self.design().wheel_face_width_mm,
         }
     }
+
+    /// Angle about +z by which a flank of a tooth of the ring gear lies beyond the flank of slot 0, rad. Tooth k follows
+    /// slot k, so that the flank whose normal points back into it is that of slot k, and the other that of the next.
+    pub fn flank_angle_rad(&self, tooth: u32, side: Side) -> f64 {
+        let slot = if self.pair.toward(side) < 0.0 { tooth } else { tooth + 1 };
+        f64::from(slot) * self.pair.gears().wheel_pitch_rad()
+    }
+
+    /// Angle of the ring gear about +z at which a tooth is the topmost, rad.
+    pub fn topmost_rad(&self, tooth: u32) -> f64 {
+        let middle = Side::BOTH
+            .map(|side| self.middle_of_flank(side).map_or(0.0, |p| angle_about_z(p.position_mm)))
+            .iter()
+            .zip(Side::BOTH.map(|side| self.flank_angle_rad(tooth, side)))
+            .map(|(own, more)| 0.5 * (own + more))
+            .sum::<f64>();
+        // Up is −y.
+        -0.5 * PI - middle
+    }
+
+    fn middle_of_flank(&self, side: Side) -> Option<FlankPoint> {
+        self.pair.gears().pinion_flank(side).wheel().point(0.0, 0.0)
+    }
+
+    fn tooth_mm(&self) -> Vector3<f64> {
+        let mean = self.pair.gears().cutter().mean_point_mm;
+        let radius = (mean.x * mean.x + mean.y * mean.y).sqrt();
+        Vector3::new(0.0, -radius, mean.z)
+    }
+
+    /// Half way between straight into the slot and along the normal of the flank across it: neither the tooth itself nor
+    /// the next one hides the flank from there.
+    fn to_flank(&self, side: Side) -> Vector3<f64> {
+        let out_of_slot = self.pair.gears().cutter().axis;
+        let Some(point) = self.middle_of_flank(side) else {
+            return -Vector3::z();
+        };
+        let across = point.normal - out_of_slot * point.normal.dot(&out_of_slot);
+        let turn = self.topmost_rad(0) + self.flank_angle_rad(0, side);
+        Rotation3::from_axis_angle(&Vector3::z_axis(), turn) * (out_of_slot + across.normalize()).normalize()
+    }
+}
+
+fn angle_about_z(point: Vector3<f64>) -> f64 {
+    math::atan2(point.y, point.x)
 }
 
 /// What an error says, as a sentence of its own.
@@ -255,6 +312,25 @@ impl SettingContact {
                 })
             }),
         }
+    }
+}
+
+/// Teeth of the ring gear that carry paste wherever gears stand as a hand sets them: the marked one and its neighbours.
+fn pasted_teeth(pair: &Pair) -> Vec<u32> {
+    let count = pair.gears().design().wheel_teeth;
+    vec![count.saturating_sub(1), 0, 1]
+}
+
+/// What well rolled paste shows of a setting, by the fast route.
+pub fn paste_of(pair: &Pair, placement: Placement, film: Film) -> PasteLeft {
+    let left = |side| {
+        let map = contact::gap_map(pair, placement, side, Route::Fast)?;
+        Some(FilmLeft::new(&map, film))
+    };
+    PasteLeft {
+        teeth: pasted_teeth(pair),
+        clearness: 1.0,
+        flanks: Side::BOTH.map(left),
     }
 }
 

@@ -42,6 +42,26 @@ impl Turn {
         self.steps = self.steps.saturating_add(i64::from(teeth) * STEPS_PER_TOOTH);
     }
 
+    /// Turns on or back, whichever is shorter, until the ring gear stands at this angle about +z, to the nearest step.
+    pub fn wheel_to(&mut self, angle_rad: f64) {
+        if !angle_rad.is_finite() {
+            return;
+        }
+        let steps_per_turn = STEPS_PER_TOOTH * i64::from(self.wheel_teeth);
+        #[expect(
+            clippy::cast_possible_truncation,
+            reason = "a share of a turn, times a few hundred thousand steps"
+        )]
+        let wanted = (-angle_rad / TAU * steps_per_turn as f64).round() as i64;
+        let on = wanted.saturating_sub(self.steps).rem_euclid(steps_per_turn);
+        let shorter = if 2 * on > steps_per_turn {
+            on - steps_per_turn
+        } else {
+            on
+        };
+        self.steps = self.steps.saturating_add(shorter);
+    }
+
     /// Lets the pinion turn by itself for a while. Time that does not fill a step is kept for the next call.
     pub fn run(&mut self, elapsed: Duration) {
         let steps_per_minute = u128::from(PINION_TURNS_PER_MINUTE)
@@ -113,6 +133,22 @@ mod tests {
         );
         turn.teeth(-12);
         assert_eq!(turn.pinion_turns_and_teeth(), (-1, 10), "one tooth back");
+    }
+
+    #[test]
+    fn the_ring_gear_is_brought_to_an_angle_the_shorter_way() {
+        let mut turn = Turn::new(11, 41);
+        turn.teeth(40);
+        turn.wheel_to(-0.25 * TAU);
+        assert!(
+            (turn.wheel_angle_rad() - 0.75 * TAU).abs() < TAU / (41.0 * 5040.0),
+            "there"
+        );
+        assert_eq!(turn.wheel_turns_and_teeth().0, 1, "on by a quarter, not back by three");
+        let before = turn;
+        turn.wheel_to(f64::NAN);
+        turn.wheel_to(0.75 * TAU);
+        assert_eq!(turn, before, "nonsense and what is there already change nothing");
     }
 
     /// A day of turning in uneven frames: the same number as one division says, and the ratio to the last digit.

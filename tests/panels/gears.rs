@@ -107,3 +107,44 @@ fn an_empty_list_says_so() {
     harness.run();
     assert_eq!(asked(&mut harness), [], "there is nothing to turn");
 }
+
+#[test]
+fn a_gear_file_is_opened_by_its_path() {
+    let mut harness = window(USUAL, Desk::with_sets(3));
+    let path = harness.get_by_label("Gear file");
+    path.focus();
+    harness.run();
+    harness.get_by_label("Gear file").type_text("own/set.toml");
+    harness.run();
+    harness.key_press(Key::Enter);
+    harness.run();
+    assert_eq!(asked(&mut harness), [Command::OpenGears("own/set.toml".into())]);
+    harness.get_by_label("Open").click();
+    harness.run();
+    assert_eq!(asked(&mut harness), [], "the box is empty again");
+    harness.get_by_label("Gear file").focus();
+    harness.run();
+    harness.get_by_label("Gear file").type_text(" t.toml ");
+    harness.run();
+    assert_eq!(asked(&mut harness), [], "letters are typed, and no key of the stage");
+    harness.get_by_label("Open").click();
+    harness.run();
+    assert_eq!(asked(&mut harness), [Command::OpenGears("t.toml".into())]);
+}
+
+#[test]
+fn why_a_file_was_not_opened_stands_until_it_is_put_away() {
+    let mut desk = Desk::with_sets(3);
+    desk.notice = Some("unknown key `nonsense`\n  own.toml:3");
+    let mut harness = window(USUAL, desk);
+    assert!(
+        harness.query_by_label_contains("unknown key `nonsense`").is_some(),
+        "the words are there"
+    );
+    harness.get_by_label("Close").click();
+    harness.run();
+    assert_eq!(asked(&mut harness), [Command::PutNoticeAway]);
+    harness.key_press(Key::Escape);
+    harness.run();
+    assert_eq!(asked(&mut harness), [Command::PutNoticeAway]);
+}

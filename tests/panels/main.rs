@@ -49,6 +49,8 @@ struct Desk {
     part: Option<AxlePart>,
     read_out: bool,
     help: bool,
+    file_over: bool,
+    notice: Option<&'static str>,
     asked: Vec<Command>,
 }
 
@@ -82,6 +84,8 @@ impl Desk {
             part: None,
             read_out: false,
             help: false,
+            file_over: false,
+            notice: None,
             asked: Vec::new(),
         }
     }
@@ -112,6 +116,8 @@ impl Desk {
             },
             debrief: self.debrief.as_ref(),
             help: self.help,
+            file_over: self.file_over,
+            notice: self.notice,
             room: RoomView {
                 film_um: self.film_um,
                 other: self.other,

@@ -117,6 +117,26 @@ fn the_wheel_zooms_over_the_stage_only() {
     assert_eq!(asked(&mut harness), [], "over the list it scrolls the list");
 }
 
+/// With large text there is no room for all places side by side: one cell goes from each to the next.
+#[test]
+fn with_large_text_one_cell_goes_round_the_places() {
+    let mut desk = Desk::with_sets(2);
+    desk.text_size = lashwright::view::TextSize::nearest(200);
+    let mut harness = window(USUAL, desk);
+    harness.get_by_label("View: Corner").click();
+    harness.run();
+    assert_eq!(asked(&mut harness), [Command::LookFrom(Viewpoint::Pinion)]);
+    let mut all = vec![Viewpoint::Corner];
+    while all.len() < 20 {
+        let next = all[all.len() - 1].next();
+        if next == Viewpoint::Corner {
+            break;
+        }
+        all.push(next);
+    }
+    assert_eq!(all, Viewpoint::ALL, "each once, and round");
+}
+
 #[test]
 fn keys_act_when_nothing_else_has_the_keyboard() {
     let mut harness = window(USUAL, Desk::with_sets(2));
@@ -126,6 +146,8 @@ fn keys_act_when_nothing_else_has_the_keyboard() {
         (Key::Num3, Command::LookFrom(Viewpoint::RingGear)),
         (Key::Num4, Command::LookFrom(Viewpoint::Above)),
         (Key::Num5, Command::LookFrom(Viewpoint::Mesh)),
+        (Key::Num6, Command::LookFrom(Viewpoint::Drive)),
+        (Key::Num7, Command::LookFrom(Viewpoint::Coast)),
         (Key::R, Command::SetRocking(true)),
         (Key::F, Command::SetProjection(Projection::Flat)),
         (Key::Space, Command::SetTurning(true)),

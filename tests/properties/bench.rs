@@ -7,7 +7,7 @@ use lashwright::bench::{
     Bench, Brushing, CapTorque, Cleaned, Level, Measurand, Operation, Part, Precaution, Predicted, Ring, Setting,
     ShimPiece, ShimPlace, Side, SpacerChoice, Start, StemChoice, Tool, Toward, Turned, limits,
 };
-use lashwright::contact::Pair;
+use lashwright::contact::{FilmLeft, Pair};
 use proptest::prelude::*;
 use serde_json::Value;
 
@@ -346,4 +346,66 @@ fn random_attempts_get_somewhere() {
         meshed * 50 > asked && held * 10 > asked && read * 50 > asked,
         "{meshed} {held} {read} of {asked}"
     );
+}
+
+/// What is seen of the paste is the print that is told in numbers: its share of the flank and its middle, as far as an eye goes
+/// wrong.
+#[test]
+fn the_paste_that_is_left_is_the_print_that_is_told() {
+    let setting = Arc::clone(&SETTINGS[1]);
+    let start = Start::Assembled {
+        assembly: Box::new(Assembly::nominal(&setting.axle).expect("numbers")),
+        packs: [vec![4], vec![8, 9], vec![], vec![]],
+    };
+    let mut bench = Bench::new(setting, Truth::default(), &start).expect("a start");
+    assert_eq!(bench.paste_left(), None, "no paste");
+    let brush = Operation::BrushPaste {
+        teeth: vec![3, 4],
+        film: Brushing::Usual,
+    };
+    assert!(bench.apply(&brush).done, "painted");
+    let whole = bench.paste_left().expect("painted");
+    assert_eq!((&whole.teeth[..], whole.flanks), (&[3, 4][..], [None, None]));
+    let roll = Operation::Roll {
+        drag_nm: 40.0,
+        passes: 6,
+    };
+    assert!(bench.apply(&roll).done, "rolled");
+    let left = bench.paste_left().expect("painted");
+    let look = Operation::Measure {
+        what: Measurand::Print {},
+        instrument: "eye".to_owned(),
+        set_up_again: false,
+        stem: StemChoice::default(),
+    };
+    let told = bench.apply(&look);
+    let value = |name: String| {
+        let reading = told.readings.iter().find(|reading| reading.name == name);
+        reading.and_then(|reading| reading.value).expect("told")
+    };
+    let [columns, rows] = FilmLeft::SIZE;
+    for (flank, film) in ["drive", "coast"].into_iter().zip(&left.flanks) {
+        let gaps = film.as_ref().expect("rolled").gaps();
+        assert_eq!(gaps.len(), columns * rows);
+        let (mut sum, mut along, mut up) = (0.0, 0.0, 0.0);
+        for (k, _) in gaps.iter().enumerate().filter(|(_, gap)| **gap < 1.0) {
+            sum += 1.0;
+            along += 2.0 * (k % columns) as f64 / (columns - 1) as f64 - 1.0;
+            up += 2.0 * (k / columns) as f64 / (rows - 1) as f64 - 1.0;
+        }
+        let area = sum / gaps.len() as f64;
+        let pairs = [
+            (area, value(format!("{flank} area")), 0.015),
+            // The eye goes a few hundredths wrong.
+            (along / sum, value(format!("{flank} centroid along the tooth")), 0.08),
+            (up / sum, value(format!("{flank} centroid up the tooth")), 0.08),
+        ];
+        println!("{flank}: {pairs:?}");
+        for (seen, told, allowed) in pairs {
+            assert!((seen - told).abs() < allowed, "{flank}: {seen} seen, {told} told");
+        }
+    }
+    let wiped = Operation::Clean { what: Cleaned::Teeth };
+    assert!(bench.apply(&wiped).done, "wiped");
+    assert_eq!(bench.paste_left(), None, "wiped off");
 }

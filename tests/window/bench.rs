@@ -68,8 +68,21 @@ fn an_exercise_from_the_start_page_to_the_debrief() {
 
     // Paint, roll, look; read a dial and a wrench; write both down.
     work(&mut session, AxlePart::RingGear, "Rock for lash");
+    assert!(session.paste().is_none(), "no paste yet");
     work(&mut session, AxlePart::RingGear, "Brush paste on");
+    let brushed = session.paste().expect("paste is on the teeth").clone();
+    assert_eq!(brushed.flanks, [None, None], "the film is whole");
+    let turned = session.turn().steps();
+    assert_ne!(turned, 0, "the painted teeth were turned up");
     work(&mut session, AxlePart::RingGear, "Roll the painted teeth");
+    let rolled = session.paste().expect("paste is on the teeth").clone();
+    assert_eq!(rolled.teeth, brushed.teeth);
+    assert!(rolled.clearness > 0.25, "the print stands out: {}", rolled.clearness);
+    for flank in &rolled.flanks {
+        let gaps = flank.as_ref().expect("rolled").gaps();
+        let pressed = gaps.iter().filter(|gap| **gap < 1.0).count();
+        assert!(pressed > 0 && pressed < gaps.len(), "a print on the flank: {pressed}");
+    }
     work(&mut session, AxlePart::RingGear, "Look at the print");
     work(&mut session, AxlePart::Pinion, "Turn");
     work(&mut session, AxlePart::Nut, "Feel the turning torque");

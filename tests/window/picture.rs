@@ -3,6 +3,7 @@
 use lashwright::app::stage::{Drawing, Part, part_color};
 use lashwright::app::{AppError, ExerciseRequest, Picture, PictureRequest, draw};
 use lashwright::bench::Operation;
+use lashwright::contact::{self, Film, Route};
 use lashwright::gear;
 use lashwright::numerics::math;
 use lashwright::view::{Place, Projection, Setting, Theme, Viewpoint};
@@ -64,6 +65,7 @@ fn pictures_show_the_projected_geometry() {
     as_many_teeth_are_drawn_as_the_ring_gear_has();
     marks_turn_with_the_teeth();
     moved_gears_are_drawn_where_they_were_moved();
+    the_print_is_drawn_where_the_gap_is_under_the_film();
     the_whole_window_wears_the_look();
     parts_are_drawn_as_the_axle_lies();
 }
@@ -92,7 +94,7 @@ fn ring_gear_stands_where_it_is_projected() {
     let [left, top, _, bottom] = projected(&picture, picture.report.pair.wheel.points_mm().iter().copied());
     // Teeth reach to the rim, so that body, flanks and mark together are the gear; the pinion lies inside of it on
     // three sides.
-    let parts = [Part::Wheel, Part::Flanks, Part::Mark].map(|part| extent(&picture, part));
+    let parts = [Part::Wheel, Part::Flanks, Part::Mark, Part::Paste, Part::Print].map(|part| extent(&picture, part));
     let seen = parts
         .into_iter()
         .flatten()
@@ -156,7 +158,9 @@ fn as_many_teeth_are_drawn_as_the_ring_gear_has() {
             let at = Vector3::new(radius * math::cos(angle), radius * math::sin(angle), 0.0);
             let [x, y] = picture.report.pixel_of(at).expect("flat");
             let i = usize::try_from(4 * (whole(y) * picture.size_px[0] + whole(x))).expect("a small picture");
-            let flank = picture.rgba[i..i + 3] == part_color(Part::Flanks);
+            let flank = [Part::Flanks, Part::Paste, Part::Print]
+                .iter()
+                .any(|part| picture.rgba[i..i + 3] == part_color(*part));
             Some((angle, f64::from(u8::from(flank))))
         })
         .collect();
@@ -253,6 +257,56 @@ fn moved_gears_are_drawn_where_they_were_moved() {
     assert!((shift - 0.3 * scale).abs() <= 1.0 && shift >= 0.0, "{shift}");
     let changed = designed.rgba.iter().zip(&moved.rgba).filter(|(a, b)| a != b).count();
     assert!(changed > 500, "the picture has changed: {changed}");
+}
+
+/// On the marked tooth, looked at closely: paste where the core's gap is over the film, the print where it is under. Drawn from
+/// either flank, as designed and with the pinion moved.
+fn the_print_is_drawn_where_the_gap_is_under_the_film() {
+    for (viewpoint, side, pinion_mm) in [
+        (Viewpoint::Drive, gear::Side::Drive, 0.0),
+        (Viewpoint::Drive, gear::Side::Drive, 0.15),
+        (Viewpoint::Coast, gear::Side::Coast, -0.15),
+    ] {
+        let request = PictureRequest {
+            size_px: [900, 700],
+            setting: Setting {
+                pinion_mm,
+                ..Setting::default()
+            },
+            ..parts(viewpoint, 0)
+        };
+        let Some(picture) = drawn(&request) else { return };
+        let pair = &picture.report.pair;
+        let placement = request.setting.placement();
+        let film = Film::default();
+        let map = contact::gap_map(&pair.pair, placement, side, Route::Fast).expect("in contact");
+        let flank = pair.pair.gears().pinion_flank(side).wheel();
+        let angle = pair.topmost_rad(0) + pair.flank_angle_rad(0, side);
+        let (columns, rows) = map.size();
+        let (mut right, mut wrong, mut prints) = (0.0, 0.0, 0.0);
+        for (i, j) in (1..columns - 1).flat_map(|i| (1..rows - 1).map(move |j| (i, j))) {
+            let share = map.gap_um(i, j).map_or(9.0, |gap_um| gap_um / film.thickness_um);
+            // Close to the film's edge a pixel may show either.
+            if (0.85..1.15).contains(&share) {
+                continue;
+            }
+            let (x, y) = map.place(i, j);
+            let point = turned(flank.point(x, y).expect("on the flank").position_mm, angle);
+            let [across, down] = picture.report.pixel_of(point).expect("flat");
+            let at = usize::try_from(4 * (whole(down) * picture.size_px[0] + whole(across))).expect("small");
+            let part = if share < 1.0 { Part::Print } else { Part::Paste };
+            prints += f64::from(u8::from(share < 1.0));
+            if picture.rgba[at..at + 3] == part_color(part) {
+                right += 1.0;
+            } else {
+                println!("{i} {j} {share:.2} {:?} at {across:.0} {down:.0}", &picture.rgba[at..at + 3]);
+                wrong += 1.0;
+            }
+        }
+        println!("{viewpoint:?} at {pinion_mm}: {prints} places of the print, {right} right, {wrong} wrong");
+        assert!(prints > 20.0 && right > 100.0, "the flank is seen, and a print on it");
+        assert!(wrong <= 0.02 * right, "{wrong} of {right} places are drawn otherwise");
+    }
 }
 
 /// A place in whole pixels.

@@ -6,7 +6,7 @@ use std::time::Duration;
 use bevy::ecs::schedule::{LogLevel, ScheduleBuildSettings};
 use bevy::prelude::*;
 use bevy::time::TimeUpdateStrategy;
-use bevy::window::{RequestRedraw, WindowResized, WindowScaleFactorChanged};
+use bevy::window::{FileDragAndDrop, RequestRedraw, WindowResized, WindowScaleFactorChanged};
 use bevy::winit::{UpdateMode, WinitSettings};
 use lashwright::app::frames::bevy_from_axle;
 use lashwright::app::stage::{pinion_stand, wheel_stand};
@@ -14,8 +14,11 @@ use lashwright::app::{Asked, Refusal, Session, idle, order_plugin, session_plugi
 use lashwright::contact::Placement;
 use lashwright::gear::{GearSet, Side};
 use lashwright::job::gear_sets;
+use lashwright::store;
 use lashwright::view::{Command, Origin, Projection, Setting, SettingContact, TextSize, Theme, Viewpoint};
 use nalgebra::Vector3;
+
+use super::folder::Folder;
 
 const FRAME: Duration = Duration::from_millis(16);
 
@@ -82,6 +85,91 @@ fn commands_change_the_session_in_the_frame_that_reads_them() {
         },
     );
     assert_eq!(of(&app).view().stage.viewpoint, None, "turned by hand");
+}
+
+/// A look at a flank of the painted tooth brings that tooth up, clear of the pinion, and stops what turned.
+#[test]
+fn the_painted_tooth_is_turned_up_to_be_looked_at() {
+    let mut session = session();
+    session.apply(Command::SetTurning(true)).expect("there are gears");
+    session.run(Duration::from_secs(3));
+    session
+        .apply(Command::LookFrom(Viewpoint::Coast))
+        .expect("a place to look from");
+    assert!(!session.turning(), "it stands still to be looked at");
+    let pair = session.stage_pair().0.expect("gears").clone();
+    let step = TAU / f64::from(pair.design().wheel_teeth) / 5040.0;
+    let off = (session.turn().wheel_angle_rad() - pair.topmost_rad(0)).rem_euclid(TAU);
+    assert!(
+        off.min(TAU - off) <= step,
+        "the marked tooth is the topmost: {off} rad off"
+    );
+    assert_eq!(session.view().stage.viewpoint, Some(Viewpoint::Coast));
+    let paste = session.paste().expect("teeth are painted").clone();
+    assert!(paste.teeth.contains(&0), "the marked tooth among them");
+    // What is left of the paste follows the setting.
+    let moved = Setting {
+        pinion_mm: 0.1,
+        ..Setting::default()
+    };
+    session.apply(Command::Set(moved)).expect("it can be set");
+    assert_ne!(**session.paste().expect("painted"), *paste, "another print");
+}
+
+/// A gear file dropped on the window comes on the stage; one that is no gear file says why and changes nothing else.
+#[test]
+fn gear_files_are_dropped_on_the_window() {
+    let folder = Folder::new("dropped");
+    let mut app = app();
+    app.add_plugins(lashwright::app::drop::plugin);
+    let window = app.world_mut().spawn_empty().id();
+    let good = folder.path().join("own.toml");
+    let text = gear_sets::embedded().expect("sets")[0]
+        .text
+        .replace("name = \"", "name = \"Own ");
+    store::write_whole(&good, text.as_bytes()).expect("written");
+    let over = |path: &std::path::Path| FileDragAndDrop::HoveredFile {
+        window,
+        path_buf: path.to_owned(),
+    };
+    let let_go = |path: &std::path::Path| FileDragAndDrop::DroppedFile {
+        window,
+        path_buf: path.to_owned(),
+    };
+    app.world_mut().write_message(over(&good));
+    app.update();
+    assert!(of(&app).view().file_over, "it is said that it can be let go");
+    app.world_mut().write_message(let_go(&good));
+    app.update();
+    app.update();
+    let view = of(&app).view();
+    assert!(!view.file_over, "it was let go");
+    assert_eq!((view.chosen, view.notice), (Some(0), None));
+    assert_eq!(view.place, lashwright::view::Place::Gears);
+    let count = view.gears.len();
+    assert!(view.gears[0].name.starts_with("Own "), "{:?}", view.gears[0]);
+    // The same file again is read again, not listed twice.
+    app.world_mut().write_message(let_go(&good));
+    app.update();
+    app.update();
+    assert_eq!(of(&app).view().gears.len(), count);
+
+    let bad = folder.path().join("bad.toml");
+    store::write_whole(&bad, b"format = 1\nnonsense = 2\n").expect("written");
+    for path in [bad, folder.path().join("none.toml")] {
+        app.world_mut().write_message(let_go(&path));
+        app.update();
+        app.update();
+        let said = of(&app).view().notice.map(str::to_owned);
+        assert!(
+            said.as_ref()
+                .is_some_and(|said| said.contains("bad.toml") || said.contains("none.toml")),
+            "{said:?}"
+        );
+        assert_eq!(of(&app).view().gears.len(), count, "nothing new is listed");
+        ask(&mut app, Command::PutNoticeAway);
+        assert_eq!(of(&app).view().notice, None);
+    }
 }
 
 #[test]

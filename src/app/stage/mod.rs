@@ -5,6 +5,7 @@
 
 mod axle;
 mod eye;
+mod paste;
 pub mod solid;
 mod steel;
 
@@ -42,6 +43,10 @@ pub enum Part {
     Flanks,
     /// The marked tooth of either gear.
     Mark,
+    /// Marking paste.
+    Paste,
+    /// Where it was pressed away.
+    Print,
 }
 
 /// The flat colour of a part in [`Drawing::Parts`], sRGB.
@@ -51,6 +56,8 @@ pub const fn part_color(part: Part) -> [u8; 3] {
         Part::Pinion => [0, 255, 0],
         Part::Flanks => [0, 0, 255],
         Part::Mark => [255, 255, 0],
+        Part::Paste => [255, 0, 255],
+        Part::Print => [0, 255, 255],
     }
 }
 
@@ -113,6 +120,7 @@ pub(super) fn plugin(app: &mut App) {
             Update,
             (
                 show_gears,
+                paste::show_paste,
                 turn_gears,
                 axle::show_parts,
                 axle::lay_parts,

@@ -8,6 +8,7 @@ use bevy::render::render_resource::AsBindGroup;
 use bevy::shader::ShaderRef;
 
 use super::super::Session;
+use super::super::frames::bevy_length;
 use super::{Drawing, Easel, Part, part_color};
 use crate::view::axle_parts::Look;
 use crate::view::look::TOOTH;
@@ -27,24 +28,53 @@ const FINISH_SHADER: Handle<Shader> = uuid_handle!("5c0a3a0e-3f0e-4a55-9a55-1f6b
 pub(super) struct Finish {
     #[uniform(0)]
     color: LinearRgba,
-    /// Lit (1) or flat (0), share of the shop that is mirrored, sharpness of the lamp's reflection.
+    /// Lit (1) or flat (0), share of the shop that is mirrored, sharpness of the lamp's reflection, and how clearly paste
+    /// was pressed away: below 0 there is none.
     #[uniform(0)]
     nature: Vec4,
+    /// Of paste, and of the ridge round a print.
+    #[uniform(0)]
+    paste: LinearRgba,
+    #[uniform(0)]
+    ridge: LinearRgba,
+    /// What is left of the paste, as the shader reads it.
+    #[texture(1)]
+    #[sampler(2)]
+    left: Option<Handle<Image>>,
 }
 
 impl Finish {
     fn flat(color: Color) -> Self {
         Self {
             color: color.into(),
-            nature: Vec4::ZERO,
+            nature: Vec4::new(0.0, 0.0, 0.0, -1.0),
+            paste: LinearRgba::BLACK,
+            ridge: LinearRgba::BLACK,
+            left: None,
         }
     }
 
     fn lit(color: Color, mirrored: f32, sharpness: f32) -> Self {
         Self {
-            color: color.into(),
-            nature: Vec4::new(1.0, mirrored, sharpness, 0.0),
+            nature: Vec4::new(1.0, mirrored, sharpness, -1.0),
+            ..Self::flat(color)
         }
+    }
+
+    /// The same under paste.
+    fn under_paste(self, paste: Color, ridge: Color) -> Self {
+        Self {
+            nature: self.nature.with_w(0.0),
+            paste: paste.into(),
+            ridge: ridge.into(),
+            ..self
+        }
+    }
+
+    /// What is left of the paste, and how clearly the print stands out, 0 to 1.
+    pub(super) fn set_paste(&mut self, left: Handle<Image>, clearness: f64) {
+        self.left = Some(left);
+        self.nature.w = bevy_length(clearness.clamp(0.0, 1.0));
     }
 }
 
@@ -87,6 +117,8 @@ pub(super) struct Finishes {
     body: [Handle<Finish>; 2],
     flanks: Handle<Finish>,
     mark: Handle<Finish>,
+    /// Drive and coast flanks under paste.
+    pub(super) paste: [Handle<Finish>; 2],
 }
 
 impl Finishes {
@@ -111,29 +143,37 @@ impl Finishes {
             Part::Pinion => self.body[1].clone(),
             Part::Flanks => self.flanks.clone(),
             Part::Mark => self.mark.clone(),
+            Part::Paste | Part::Print => self.paste[0].clone(),
         }
     }
 }
 
 /// Makes the finishes.
 pub(super) fn prepare(mut commands: Commands, easel: Res<Easel>, mut finishes: ResMut<Assets<Finish>>) {
+    let flat = |part: Part| {
+        let [red, green, blue] = part_color(part);
+        Color::srgb_u8(red, green, blue)
+    };
     let mut finish = |part: Part| {
         finishes.add(match easel.drawing {
-            Drawing::Parts => {
-                let [red, green, blue] = part_color(part);
-                Finish::flat(Color::srgb_u8(red, green, blue))
+            Drawing::Parts if part == Part::Paste => {
+                Finish::flat(flat(Part::Print)).under_paste(flat(Part::Paste), flat(Part::Paste))
             }
+            Drawing::Parts => Finish::flat(flat(part)),
             Drawing::Shaded => match part {
                 // The two are told apart where they mesh by the shade of their turned faces.
                 Part::Wheel => Finish::lit(color(TOOTH.steel).darker(0.05), 0.26, 26.0),
                 Part::Pinion => Finish::lit(color(TOOTH.steel).lighter(0.05), 0.34, 26.0),
                 Part::Flanks => Finish::lit(color(TOOTH.steel).lighter(0.06), 0.42, 30.0),
                 Part::Mark => Finish::lit(color(TOOTH.paste).darker(0.16), 0.0, 1.0),
+                Part::Paste | Part::Print => Finish::lit(color(TOOTH.steel).lighter(0.06), 0.42, 30.0)
+                    .under_paste(color(TOOTH.paste), color(TOOTH.paste_rim)),
             },
         })
     };
     let body = [finish(Part::Wheel), finish(Part::Pinion)];
     let (flanks, mark) = (finish(Part::Flanks), finish(Part::Mark));
+    let paste = [finish(Part::Paste), finish(Part::Paste)];
     let looks = LOOKS
         .into_iter()
         .map(|look| {
@@ -148,6 +188,7 @@ pub(super) fn prepare(mut commands: Commands, easel: Res<Easel>, mut finishes: R
         body,
         flanks,
         mark,
+        paste,
     };
     commands.insert_resource(prepared);
 }

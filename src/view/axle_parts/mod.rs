@@ -168,9 +168,13 @@ impl AxleParts {
                 high = high.sup(&(point + shift));
             }
         }
+        let gears = Scene {
+            tooth_mm: gears.tooth_mm + self.shift_mm(Group::Wheel, laid),
+            ..*gears
+        };
         // Nothing is there at all.
         if low.x > high.x {
-            return *gears;
+            return gears;
         }
         let size = high - low;
         // As wide as it shows from any side, in a stage one and a half times as wide as high.
@@ -179,7 +183,7 @@ impl AxleParts {
         Scene {
             centre_mm: 0.5 * (low + high),
             radius_mm: if by_width > by_height { by_width } else { by_height },
-            ..*gears
+            ..gears
         }
     }
 
