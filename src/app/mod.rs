@@ -18,6 +18,7 @@ mod bench;
 mod error;
 pub mod frames;
 pub mod idle;
+mod keys;
 mod picture;
 pub mod preflight;
 mod room;

@@ -5,6 +5,7 @@ mod debrief;
 mod fit;
 mod gears;
 mod head;
+mod keys;
 mod palette;
 mod room;
 mod setting;
@@ -18,7 +19,7 @@ use lashwright::panels::{RoomPictures, RoomSizes, theme, window_panel};
 use lashwright::quantity::Units;
 use lashwright::view::bench::{ExerciseLine, KeptLine};
 use lashwright::view::{
-    AxlePart, BenchView, Command, DebriefView, DeskView, GearEntry, Origin, Place, Print, Projection, RoomView,
+    AxlePart, BenchView, Command, DebriefView, DeskView, GearEntry, Keys, Origin, Place, Print, Projection, RoomView,
     Setting, SettingContact, StageView, StartView, TextSize, Theme, Turn, Viewpoint, WindowView,
 };
 
@@ -49,6 +50,8 @@ struct Desk {
     part: Option<AxlePart>,
     read_out: bool,
     help: bool,
+    keys: Keys,
+    keys_said: Option<&'static str>,
     asked: Vec<Command>,
 }
 
@@ -82,6 +85,8 @@ impl Desk {
             part: None,
             read_out: false,
             help: false,
+            keys: Keys::default(),
+            keys_said: None,
             asked: Vec::new(),
         }
     }
@@ -112,6 +117,8 @@ impl Desk {
             },
             debrief: self.debrief.as_ref(),
             help: self.help,
+            keys: &self.keys,
+            keys_said: self.keys_said,
             room: RoomView {
                 film_um: self.film_um,
                 other: self.other,
