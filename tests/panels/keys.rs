@@ -133,6 +133,16 @@ fn another_key_does_it_and_the_old_one_is_quiet() {
         [Command::LookFrom(Viewpoint::RingGear)],
         "the others are as usual"
     );
+    harness.state_mut().keys = Keys::default();
+    harness.run();
+    assert_eq!(
+        press(&mut harness, Key::Equals),
+        [Command::Zoom(1.0)],
+        "plus without shift"
+    );
+    assert_eq!(press(&mut harness, Key::G), [], "not given any more");
+    harness.state_mut().keys = desk(&[(Action::Rock, Some("G"))]).keys;
+    harness.run();
     // A letter for a menu or the window is none of ours, and a list with the keyboard keeps it.
     harness.key_press_modifiers(Modifiers::CTRL, Key::G);
     harness.run();
