@@ -240,13 +240,13 @@ fn take_new_key(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
             None
         }
         (_, None) => Some(NO_KEY.to_owned()),
-        (_, Some(name)) => match view.keys.taken_by(action, name) {
-            Some(other) => Some(format!("{}.", KeyTaken { key: name, other })),
-            None => {
-                out.push(Command::SetKey(action, Some(name)));
-                None
+        (_, Some(key)) => {
+            let taken = view.keys.taken_by(action, key).map(|other| KeyTaken { key, other });
+            if taken.is_none() {
+                out.push(Command::SetKey(action, Some(key)));
             }
-        },
+            taken.map(|taken| format!("{taken}."))
+        }
     };
     match said {
         None => end(),
