@@ -19,6 +19,7 @@ pub mod drop;
 mod error;
 pub mod frames;
 pub mod idle;
+mod keys;
 mod picture;
 pub mod preflight;
 mod raster;

@@ -8,14 +8,15 @@ use thiserror::Error;
 
 use super::AppSystems;
 use super::bench::{BenchStage, Came, Desk, Task};
+use super::keys::KeyDesk;
 use crate::bench::PasteLeft;
 use crate::contact::{Film, Route};
 use crate::gear::Design;
 use crate::job::{gear_sets, kept};
 use crate::quantity::Units;
 use crate::view::{
-    AxlePart, AxleParts, BenchView, Command, Done, FILM_UM, GearEntry, Job, Orbit, Origin, Place, Play, RoomView,
-    Setting, SettingContact, StagePair, StageView, TextSize, Theme, Turn, Viewpoint, WindowView, paste_of,
+    AxlePart, AxleParts, BenchView, Command, Done, FILM_UM, GearEntry, Job, KeyTaken, Orbit, Origin, Place, Play,
+    RoomView, Setting, SettingContact, StagePair, StageView, TextSize, Theme, Turn, Viewpoint, WindowView, paste_of,
 };
 
 /// A command on its way from a panel to the session.
@@ -40,6 +41,9 @@ pub enum Refusal {
     /// There is no attempt under way that takes operations.
     #[error("no attempt is under way")]
     NoAttempt,
+    /// Another action has this key at the same place.
+    #[error(transparent)]
+    KeyTaken(#[from] KeyTaken),
 }
 
 /// Everything that the window shows.
@@ -87,6 +91,7 @@ pub struct Session {
     help: bool,
     file_over: bool,
     notice: Option<String>,
+    keys: KeyDesk,
 }
 
 impl Session {
@@ -129,6 +134,7 @@ impl Session {
             help: false,
             file_over: false,
             notice: None,
+            keys: KeyDesk::default(),
         };
         if !session.designs.is_empty() {
             session.choose(0);
@@ -141,6 +147,23 @@ impl Session {
     pub fn with_attempts_in(mut self, folder: Option<PathBuf>) -> Self {
         self.desk.keep_in(folder);
         self
+    }
+
+    /// The same with the keys that are kept in this folder, and changed ones kept there.
+    #[must_use]
+    pub fn with_keys_in(mut self, folder: Option<PathBuf>) -> Self {
+        self.keys = KeyDesk::kept_in(folder);
+        self
+    }
+
+    /// Whether keys were changed and are not kept yet.
+    pub fn keys_changed(&self) -> bool {
+        self.keys.changed()
+    }
+
+    /// Keeps the keys in their folder; where that cannot be done, the view says why.
+    pub fn keep_keys(&mut self) {
+        self.keys.keep();
     }
 
     /// Chooses an exercise by its name; says whether there is one.
@@ -259,6 +282,8 @@ impl Session {
             Command::SetReadOut(read_out) => self.desk.set_read_out(read_out),
             Command::SetShimsTimes(times) => self.desk.set_shims_times(times),
             Command::ShowHelp(help) => self.help = help,
+            Command::SetKey(action, key) => self.keys.set(action, key)?,
+            Command::UsualKeys => self.keys.usual(),
         }
         Ok(())
     }
@@ -582,14 +607,18 @@ impl Session {
     /// What the panels show.
     pub fn view(&self) -> WindowView<'_> {
         let on_bench = self.bench_stage().is_some();
+        let mut start = self.desk.start_view();
+        start.said = start.said.or(self.keys.said());
         WindowView {
-            start: self.desk.start_view(),
+            start,
             bench: self.desk.board(),
             desk: self.desk.view(),
             debrief: self.desk.debrief(),
             help: self.help,
             file_over: self.file_over,
             notice: self.notice.as_deref(),
+            keys: self.keys.keys(),
+            keys_said: self.keys.said(),
             gears: &self.entries,
             chosen: self.chosen,
             theme: self.theme,
@@ -637,13 +666,13 @@ fn rock_share(rocked_s: f64) -> f64 {
 
 /// Commands and the turning pinion. Needs a [`Session`] and Bevy's time, no window and no drawing.
 pub fn plugin(app: &mut App) {
-    app.add_plugins(super::work::plugin)
+    app.add_plugins((super::work::plugin, super::keys::plugin))
         .add_message::<Asked>()
         .add_systems(Update, carry_out.in_set(AppSystems::Commands))
         .add_systems(Update, turn_pinion.in_set(AppSystems::Simulate));
 }
 
-fn carry_out(mut asked: MessageReader<Asked>, mut session: ResMut<Session>) {
+pub(super) fn carry_out(mut asked: MessageReader<Asked>, mut session: ResMut<Session>) {
     for Asked(command) in asked.read() {
         if let Err(refusal) = session.apply(command.clone()) {
             warn!("{command:?} was refused: {refusal}");

@@ -9,7 +9,7 @@ use bevy::window::{PresentMode, WindowResizeConstraints, WindowResolution};
 
 use super::stage::{Drawing, Easel};
 use super::{AppError, PictureRequest, idle, preflight, program};
-use crate::job::kept;
+use crate::job::{kept, kept_keys};
 use crate::view::{TextSize, Theme};
 
 /// What to open the window with.
@@ -29,7 +29,9 @@ pub struct WindowRequest {
 /// No display, no graphics driver, or a gear set that cannot be read; nothing was opened then.
 pub fn run(request: &WindowRequest) -> Result<(), AppError> {
     let mut session = super::load(request.gears.as_deref())?;
-    session = session.with_attempts_in(kept::folder());
+    session = session
+        .with_attempts_in(kept::folder())
+        .with_keys_in(kept_keys::folder());
     super::prepare(&mut session, request.theme, request.text_size);
     preflight::display()?;
     let adapter = preflight::adapter()?;

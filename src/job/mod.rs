@@ -15,6 +15,7 @@ mod debrief_ways;
 mod failure;
 pub mod gear_sets;
 pub mod kept;
+pub mod kept_keys;
 pub mod mesh;
 pub mod mesh_chart;
 pub mod mesh_picture;

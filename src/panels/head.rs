@@ -2,10 +2,11 @@
 
 use egui::{Align, Layout, Ui};
 
+use super::key;
 use super::theme::Ink;
 use super::widget::{self, Cell};
 use crate::quantity::Units;
-use crate::view::{Command, Place, Theme, WindowView};
+use crate::view::{Action, Command, Place, Theme, WindowView};
 
 /// Draws the head.
 pub fn head_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
@@ -16,11 +17,13 @@ pub fn head_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
         if compact(ui, &ink) {
             place_menu(ui, &ink, view, out);
         } else {
-            let places: Vec<Cell<Place>> = places(view)
-                .map(|place| Cell {
+            let hints: Vec<(Place, String)> = places(view).map(|place| (place, hint(place, view))).collect();
+            let places: Vec<Cell<'_, Place>> = hints
+                .iter()
+                .map(|(place, hint)| Cell {
                     label: place.label(),
-                    value: place,
-                    hint: hint(place),
+                    value: *place,
+                    hint,
                 })
                 .collect();
             if let Some(place) = widget::segments(ui, &ink, "Place", &places, Some(view.place)) {
@@ -64,13 +67,18 @@ fn places<'a>(view: &'a WindowView<'_>) -> impl Iterator<Item = Place> + use<'a>
     })
 }
 
-const fn hint(place: Place) -> &'static str {
-    match place {
+fn hint(place: Place, view: &WindowView<'_>) -> String {
+    let what = match place {
         Place::Start => "Exercises and own attempts",
         Place::Bench => "The axle at hand",
         Place::Debrief => "What was true of the axle",
-        Place::Gears => "Any gear set on the stage. Key T",
-        Place::ToothRoom => "Prints, motion and wall chart of any gear set. Key T",
+        Place::Gears => "Any gear set on the stage",
+        Place::ToothRoom => "Prints, motion and wall chart of any gear set",
+    };
+    // The key goes from the tooth room to the gears, and to the tooth room from where the gears are seen.
+    match place {
+        Place::Gears | Place::ToothRoom => key::hint(what, view.keys, Action::ToothRoom),
+        _ => what.to_owned(),
     }
 }
 

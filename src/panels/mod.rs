@@ -9,6 +9,7 @@ mod debrief;
 mod gears;
 mod head;
 mod help;
+mod key;
 mod note;
 mod notice;
 mod paint;
@@ -70,7 +71,7 @@ pub fn window_panel(
     let note_margin = vec2(margin, ink.space(7.0));
     let stage_width = Zones::stage_width(window.size(), &ink);
     let note_height = note::note_height(ui, &ink, stage_width, note_margin);
-    let work_height = stage::turning_height(ui, &ink, stage_width - 2.0 * margin);
+    let work_height = stage::turning_height(ui, &ink, view.keys, stage_width - 2.0 * margin);
     let zones = Zones::divide(window.size(), &ink, note_height, work_height);
     let at = |zone: Rect| zone.translate(window.min.to_vec2());
 
@@ -133,7 +134,7 @@ fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let key = ui.id().with("tab");
     let tab = ui.data(|data| data.get_temp::<SideTab>(key)).unwrap_or_default();
     let choose = |ui: &mut Ui, tabs: &[(&'static str, SideTab)], out: &mut Vec<Command>| {
-        let cells: Vec<widget::Cell<SideTab>> = tabs
+        let cells: Vec<widget::Cell<'_, SideTab>> = tabs
             .iter()
             .map(|&(label, value)| widget::Cell { label, value, hint: "" })
             .collect();

@@ -2,11 +2,12 @@
 
 use egui::{Key, Rect, Sense, Ui, WidgetInfo, WidgetType, pos2, vec2};
 
+use super::key;
 use super::paint::Sheet;
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Cell, Rank};
 use crate::drawing;
-use crate::view::{Command, Place, Setting, WindowView};
+use crate::view::{Action, Command, Place, Setting, WindowView};
 
 /// The pictures of the room, made by whoever computes them, for the sizes that the panel last asked for.
 #[derive(Debug, Clone, PartialEq)]
@@ -258,20 +259,47 @@ fn arrows(ui: &Ui, view: &WindowView<'_>, pictures: &RoomPictures, out: &mut Vec
 }
 
 /// What can be done in the room, in the order of its work line.
-pub(super) fn room_buttons(view: &WindowView<'_>) -> Vec<(ButtonFace<'static>, Command, bool)> {
-    let face = |label, key, rank| ButtonFace {
-        label,
-        longest: label,
-        key,
-        rank,
+pub(super) fn room_buttons(view: &WindowView<'_>) -> Vec<(ButtonFace<'static>, Action, Command, bool)> {
+    let button = |label, action, rank, command, enabled| {
+        let face = ButtonFace {
+            label,
+            longest: label,
+            key: key::cap(view.keys, action),
+            rank,
+        };
+        (face, action, command, enabled)
     };
     let there = view.stage.missing.is_none();
     let compared = view.room.other.is_some();
     vec![
-        (face("Keep as B", "B", Rank::Next), Command::KeepAsOther, there),
-        (face("Swap A and B", "X", Rank::Plain), Command::SwapWithOther, compared),
-        (face("Without B", "N", Rank::Plain), Command::DropOther, compared),
-        (face("Save picture", "E", Rank::Plain), Command::SavePicture, there),
+        button(
+            "Keep as B",
+            Action::KeepAsOther,
+            Rank::Next,
+            Command::KeepAsOther,
+            there,
+        ),
+        button(
+            "Swap A and B",
+            Action::SwapWithOther,
+            Rank::Plain,
+            Command::SwapWithOther,
+            compared,
+        ),
+        button(
+            "Without B",
+            Action::DropOther,
+            Rank::Plain,
+            Command::DropOther,
+            compared,
+        ),
+        button(
+            "Save picture",
+            Action::SavePicture,
+            Rank::Plain,
+            Command::SavePicture,
+            there,
+        ),
     ]
 }
 
@@ -279,7 +307,7 @@ pub(super) fn room_buttons(view: &WindowView<'_>) -> Vec<(ButtonFace<'static>, C
 pub(super) fn room_work_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let ink = Ink::new(view.theme, view.text_size);
     let buttons = |ui: &mut Ui, out: &mut Vec<Command>| {
-        for (face, command, enabled) in room_buttons(view) {
+        for (face, _, command, enabled) in room_buttons(view) {
             let response = ui.add_enabled_ui(enabled, |ui| widget::button(ui, &ink, &face)).inner;
             if enabled && response.clicked() {
                 out.push(command);
@@ -306,18 +334,13 @@ pub(super) fn room_work_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<
 }
 
 fn keys(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
-    let pressed = |key: Key| {
-        ui.input(|input| {
-            let plain = !input.modifiers.ctrl && !input.modifiers.alt && !input.modifiers.command;
-            plain && input.key_pressed(key)
-        })
-    };
-    for (face, command, enabled) in room_buttons(view) {
-        if enabled && Key::from_name(face.key).is_some_and(pressed) {
+    let actions = key::actions(ui, view);
+    for (_, action, command, enabled) in room_buttons(view) {
+        if enabled && actions.contains(&action) {
             out.push(command);
         }
     }
-    if pressed(Key::T) {
+    if actions.contains(&Action::ToothRoom) {
         out.push(Command::GoTo(Place::Gears));
     }
 }

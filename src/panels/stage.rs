@@ -6,10 +6,11 @@ use egui::{
     WidgetType, vec2,
 };
 
+use super::key;
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Cell, Rank};
 use crate::quantity::radians;
-use crate::view::{Command, Place, Projection, Turn, Viewpoint, WindowView};
+use crate::view::{Action, Command, Keys, Place, Projection, Turn, Viewpoint, WindowView};
 
 /// Degrees of orbit for a point of drag.
 const DEGREES_A_POINT: f64 = 0.35;
@@ -117,25 +118,9 @@ fn point(ui: &Ui, ink: &Ink, rect: Rect, response: &Response, view: &WindowView<
 }
 
 fn keys(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
-    let (pressed, shift, plain) = ui.input(|input| {
-        let pressed: Vec<Key> = input
-            .events
-            .iter()
-            .filter_map(|event| match event {
-                egui::Event::Key { key, pressed: true, .. } => Some(*key),
-                _ => None,
-            })
-            .collect();
-        (
-            pressed,
-            input.modifiers.shift,
-            !input.modifiers.ctrl && !input.modifiers.alt && !input.modifiers.command,
-        )
-    });
-    // An open list has the keyboard.
-    if plain && !egui::Popup::is_any_open(ui.ctx()) {
-        out.extend(pressed.into_iter().filter_map(|key| command_of_key(key, shift, view)));
-    }
+    let shift = ui.input(|input| input.modifiers.shift);
+    let pressed = key::pressed(ui, view);
+    out.extend(pressed.into_iter().filter_map(|key| command_of_key(key, shift, view)));
 }
 
 /// What a key asks for at the stage.
@@ -158,21 +143,22 @@ fn command_of_key(key: Key, shift: bool, view: &WindowView<'_>) -> Option<Comman
         Key::ArrowRight => arrow(1.0, 0.0),
         Key::ArrowUp => arrow(0.0, 1.0),
         Key::ArrowDown => arrow(0.0, -1.0),
-        Key::Plus | Key::Equals => Command::Zoom(1.0),
-        Key::Minus => Command::Zoom(-1.0),
-        Key::Num1 => Command::LookFrom(Viewpoint::Corner),
-        Key::Num2 => Command::LookFrom(Viewpoint::Pinion),
-        Key::Num3 => Command::LookFrom(Viewpoint::RingGear),
-        Key::Num4 => Command::LookFrom(Viewpoint::Above),
-        Key::Num5 => Command::LookFrom(Viewpoint::Mesh),
-        Key::Num6 => Command::LookFrom(Viewpoint::Drive),
-        Key::Num7 => Command::LookFrom(Viewpoint::Coast),
-        Key::F => Command::SetProjection(other_projection(view.stage.projection)),
-        Key::Space if view.stage.missing.is_none() => Command::SetTurning(!view.stage.turning),
-        Key::T => Command::GoTo(Place::ToothRoom),
-        Key::R if view.stage.missing.is_none() => Command::SetRocking(!view.stage.rocking),
-        Key::Period if view.stage.missing.is_none() => Command::TurnTeeth(1),
-        Key::Comma if view.stage.missing.is_none() => Command::TurnTeeth(-1),
+        _ => return command_of_action(key::action(key, view)?, view),
+    })
+}
+
+fn command_of_action(action: Action, view: &WindowView<'_>) -> Option<Command> {
+    let there = view.stage.missing.is_none();
+    Some(match action {
+        Action::LookFrom(viewpoint) => Command::LookFrom(viewpoint),
+        Action::Flat => Command::SetProjection(other_projection(view.stage.projection)),
+        Action::Nearer => Command::Zoom(1.0),
+        Action::Farther => Command::Zoom(-1.0),
+        Action::ToothRoom => Command::GoTo(Place::ToothRoom),
+        Action::Turn if there => Command::SetTurning(!view.stage.turning),
+        Action::Rock if there => Command::SetRocking(!view.stage.rocking),
+        Action::ToothOn if there => Command::TurnTeeth(1),
+        Action::ToothBack if there => Command::TurnTeeth(-1),
         _ => return None,
     })
 }
@@ -196,7 +182,10 @@ pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out:
         .scope_builder(builder, |ui| {
             let flat = view.stage.projection == Projection::Flat;
             let response = widget::lone_cell(ui, &ink, "Projection", "Flat", flat);
-            if response.on_hover_text("Parallel lines stay parallel. Key F").clicked() {
+            if response
+                .on_hover_text(key::hint("Parallel lines stay parallel", view.keys, Action::Flat))
+                .clicked()
+            {
                 out.push(Command::SetProjection(other_projection(view.stage.projection)));
             }
             viewpoints(ui, &ink, view, out);
@@ -233,10 +222,12 @@ fn viewpoints(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Comma
         }
         return;
     }
-    let views = Viewpoint::ALL.map(|viewpoint| Cell {
+    let hint = |of| key::hint(what_is_seen(of), view.keys, Action::LookFrom(of));
+    let hints = Viewpoint::ALL.map(|viewpoint| (viewpoint, hint(viewpoint)));
+    let views = hints.each_ref().map(|(viewpoint, hint)| Cell {
         label: viewpoint.label(),
-        value: viewpoint,
-        hint: key_hint(viewpoint),
+        value: *viewpoint,
+        hint,
     });
     if let Some(viewpoint) = widget::segments(ui, ink, "View", &views, now) {
         out.push(Command::LookFrom(viewpoint));
@@ -263,7 +254,7 @@ fn bench_cells(ui: &mut Ui, ink: &Ink, inside: Rect, view: &WindowView<'_>, out:
             stage.turning,
         );
         if turn
-            .on_hover_text("Turns the pinion in the picture. Key Space")
+            .on_hover_text(key::hint("Turns the pinion in the picture", view.keys, Action::Turn))
             .clicked()
         {
             out.push(Command::SetTurning(!stage.turning));
@@ -276,7 +267,11 @@ fn bench_cells(ui: &mut Ui, ink: &Ink, inside: Rect, view: &WindowView<'_>, out:
             stage.rocking,
         );
         if rock
-            .on_hover_text("Rocks the ring gear by its designed lash. Key R")
+            .on_hover_text(key::hint(
+                "Rocks the ring gear by its designed lash",
+                view.keys,
+                Action::Rock,
+            ))
             .clicked()
         {
             out.push(Command::SetRocking(!stage.rocking));
@@ -305,15 +300,15 @@ fn what_is_drawn(view: &WindowView<'_>) -> String {
 }
 
 /// What the tooltip of a view says.
-const fn key_hint(viewpoint: Viewpoint) -> &'static str {
+const fn what_is_seen(viewpoint: Viewpoint) -> &'static str {
     match viewpoint {
-        Viewpoint::Corner => "From between the toothed side and the flange. Key 1",
-        Viewpoint::Pinion => "Along the pinion's axis, from the flange. Key 2",
-        Viewpoint::RingGear => "Along the ring gear's axis, from the toothed side. Key 3",
-        Viewpoint::Above => "From above. Key 4",
-        Viewpoint::Mesh => "Close to the mesh, from inside the ring gear. Key 5",
-        Viewpoint::Drive => "The painted tooth turned up, on its drive flank. Key 6",
-        Viewpoint::Coast => "The painted tooth turned up, on its coast flank. Key 7",
+        Viewpoint::Corner => "From between the toothed side and the flange",
+        Viewpoint::Pinion => "Along the pinion's axis, from the flange",
+        Viewpoint::RingGear => "Along the ring gear's axis, from the toothed side",
+        Viewpoint::Above => "From above",
+        Viewpoint::Mesh => "Close to the mesh, from inside the ring gear",
+        Viewpoint::Drive => "The painted tooth turned up, on its drive flank",
+        Viewpoint::Coast => "The painted tooth turned up, on its coast flank",
     }
 }
 
@@ -371,13 +366,13 @@ pub fn turning_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>)
     let stage = &view.stage;
     ui.add_enabled_ui(stage.missing.is_none(), |ui| {
         let buttons = |ui: &mut Ui, out: &mut Vec<Command>| {
-            for (face, command) in work_buttons(motion(view)) {
+            for (face, command) in work_buttons(view.keys, motion(view)) {
                 if widget::button(ui, &ink, &face).clicked() {
                     out.push(command);
                 }
             }
         };
-        let (_, readout_below) = work_rows(ui, &ink, ui.available_width());
+        let (_, readout_below) = work_rows(ui, &ink, view.keys, ui.available_width());
         if readout_below {
             ui.add_space(ink.space(8.0));
             ui.horizontal_wrapped(|ui| buttons(ui, out));
@@ -421,17 +416,17 @@ fn motion(view: &WindowView<'_>) -> Motion {
 }
 
 /// What can be done at the stage, in the order of the work line.
-fn work_buttons(motion: Motion) -> [(ButtonFace<'static>, Command); 4] {
+fn work_buttons(keys: &Keys, motion: Motion) -> [(ButtonFace<'static>, Command); 4] {
     let (turning, rocking) = (motion == Motion::Turning, motion == Motion::Rocking);
     let (label, rank) = if turning {
         ("Stop", Rank::Plain)
     } else {
         ("Turn pinion", Rank::Next)
     };
-    let plain = |label, key| ButtonFace {
+    let plain = |label, action| ButtonFace {
         label,
         longest: label,
-        key,
+        key: key::cap(keys, action),
         rank: Rank::Plain,
     };
     [
@@ -439,7 +434,7 @@ fn work_buttons(motion: Motion) -> [(ButtonFace<'static>, Command); 4] {
             ButtonFace {
                 label,
                 longest: "Turn pinion",
-                key: "Space",
+                key: key::cap(keys, Action::Turn),
                 rank,
             },
             Command::SetTurning(!turning),
@@ -448,13 +443,13 @@ fn work_buttons(motion: Motion) -> [(ButtonFace<'static>, Command); 4] {
             ButtonFace {
                 label: if rocking { "Stop rocking" } else { "Rock ring gear" },
                 longest: "Rock ring gear",
-                key: "R",
+                key: key::cap(keys, Action::Rock),
                 rank: Rank::Plain,
             },
             Command::SetRocking(!rocking),
         ),
-        (plain("One tooth back", ","), Command::TurnTeeth(-1)),
-        (plain("One tooth on", "."), Command::TurnTeeth(1)),
+        (plain("One tooth back", Action::ToothBack), Command::TurnTeeth(-1)),
+        (plain("One tooth on", Action::ToothOn), Command::TurnTeeth(1)),
     ]
 }
 
@@ -494,10 +489,10 @@ fn turned(gear: &str, turns: i64, teeth: i64) -> String {
 }
 
 /// Rows of buttons in the work line at this width, and whether the readout stands below them instead of beside.
-fn work_rows(ui: &Ui, ink: &Ink, width: f32) -> (f32, bool) {
+fn work_rows(ui: &Ui, ink: &Ink, keys: &Keys, width: f32) -> (f32, bool) {
     let gap = ui.spacing().item_spacing.x;
     let (mut rows, mut used) = (1.0, 0.0);
-    for (face, _) in work_buttons(Motion::Rest) {
+    for (face, _) in work_buttons(keys, Motion::Rest) {
         let button = face.size(ui, ink).x;
         if used > 0.0 && used + button > width {
             rows += 1.0;
@@ -513,11 +508,11 @@ fn work_rows(ui: &Ui, ink: &Ink, width: f32) -> (f32, bool) {
 const READOUT: f32 = 220.0;
 
 /// Height that [`turning_panel`] needs at this width, points.
-pub(super) fn turning_height(ui: &Ui, ink: &Ink, width: f32) -> f32 {
-    match work_rows(ui, ink, width) {
+pub(super) fn turning_height(ui: &Ui, ink: &Ink, keys: &Keys, width: f32) -> f32 {
+    match work_rows(ui, ink, keys, width) {
         (_, false) => ink.scaled(48.0),
         (rows, true) => {
-            let button = work_buttons(Motion::Rest)[0].0.size(ui, ink).y;
+            let button = work_buttons(keys, Motion::Rest)[0].0.size(ui, ink).y;
             let readout = 2.0 * ink.scaled(18.0);
             (rows * (button + ui.spacing().item_spacing.y) + readout + 2.0 * ink.space(8.0)).ceil()
         }

@@ -110,13 +110,13 @@ pub(super) fn button(ui: &mut Ui, ink: &Ink, face: &ButtonFace<'_>) -> Response 
 
 /// One of joined cells.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Cell<T> {
+pub(super) struct Cell<'a, T> {
     /// Its word.
     pub(super) label: &'static str,
     /// What it stands for.
     pub(super) value: T,
     /// What is said when the pointer rests on it; empty says nothing.
-    pub(super) hint: &'static str,
+    pub(super) hint: &'a str,
 }
 
 /// A choice of one among a few, drawn as joined cells. Returns what was pressed, also when it was chosen before.
@@ -124,10 +124,10 @@ pub(super) fn segments<T: Copy + PartialEq>(
     ui: &mut Ui,
     ink: &Ink,
     what: &str,
-    cells: &[Cell<T>],
+    cells: &[Cell<'_, T>],
     chosen: Option<T>,
 ) -> Option<T> {
-    let width_of = |of: &Cell<T>| (text_size(ui, of.label, ink.body()).x + 2.0 * ink.space(12.0)).ceil();
+    let width_of = |of: &Cell<'_, T>| (text_size(ui, of.label, ink.body()).x + 2.0 * ink.space(12.0)).ceil();
     let widths: Vec<f32> = cells.iter().map(width_of).collect();
     // Cells share their frames: each begins on the last point of the one before.
     let shared = widths.len().saturating_sub(1) as f32;

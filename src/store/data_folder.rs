@@ -1,20 +1,25 @@
-//! The folder in which a person's own attempts are kept.
+//! The folder in which a person's own attempts and keys are kept.
 
 use std::env;
 use std::path::{Path, PathBuf};
 
 use super::StoreError;
 
-/// Where attempts of the person at this machine belong: below `XDG_DATA_HOME`, or below `HOME` where the XDG base directory
+/// Where data of the person at this machine belong: below `XDG_DATA_HOME`, or below `HOME` where the XDG base directory
 /// specification puts data. None where neither says an absolute path. The folder need not be there.
-pub fn attempts_folder() -> Option<PathBuf> {
+pub fn data_folder() -> Option<PathBuf> {
     let absolute = |name: &str, below: &str| {
         let path = PathBuf::from(env::var_os(name)?);
         path.is_absolute().then(|| path.join(below))
     };
     absolute("XDG_DATA_HOME", "")
         .or_else(|| absolute("HOME", ".local/share"))
-        .map(|data| data.join("lashwright").join("attempts"))
+        .map(|data| data.join("lashwright"))
+}
+
+/// Where attempts of the person at this machine belong.
+pub fn attempts_folder() -> Option<PathBuf> {
+    data_folder().map(|data| data.join("attempts"))
 }
 
 /// Makes a folder and those above it, where they are not there.

@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use super::{AxlePart, Place, Projection, Setting, TextSize, Theme, Viewpoint};
+use super::{Action, AxlePart, KeyName, Place, Projection, Setting, TextSize, Theme, Viewpoint};
 use crate::bench::Operation;
 use crate::quantity::Units;
 
@@ -85,4 +85,8 @@ pub enum Command {
     SetShimsTimes(u32),
     /// List the keys, or put the list away.
     ShowHelp(bool),
+    /// Give an action this key, or turn its key off.
+    SetKey(Action, Option<KeyName>),
+    /// Give all actions their usual keys.
+    UsualKeys,
 }

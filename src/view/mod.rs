@@ -1,14 +1,15 @@
 //! Values for the window, and what a person can ask for there. No window, no drawing: only what is to be seen.
 //!
 //! Panels and the stage read [`WindowView`] and write [`Command`]s; one place, the window's session, carries them
-//! out. [`look`] holds the colours and text sizes, [`gear_list`] the gear sets with their numbers as the trade reads
-//! them, [`StagePair`] what is drawn of a set and computed with it, [`turn`] how far it has been turned, [`orbit`] the eye
-//! that looks at it.
+//! out. [`look`] holds the colours and text sizes, [`keys`] which single key asks for what, [`gear_list`] the gear sets
+//! with their numbers as the trade reads them, [`StagePair`] what is drawn of a set and computed with it, [`turn`] how far
+//! it has been turned, [`orbit`] the eye that looks at it.
 
 pub mod axle_parts;
 pub mod bench;
 mod command;
 pub mod gear_list;
+pub mod keys;
 pub mod look;
 pub mod orbit;
 mod pair;
@@ -18,6 +19,7 @@ pub use axle_parts::AxleParts;
 pub use bench::{AxlePart, BenchView, DebriefView, StartView};
 pub use command::Command;
 pub use gear_list::{GearEntry, GearNumbers, Origin};
+pub use keys::{Action, KeyName, KeyTaken, Keys};
 pub use look::{Rgb, TextSize, Theme};
 pub use orbit::{Orbit, Projection, Viewpoint};
 pub use pair::{Done, Job, Play, Print, Scene, Setting, SettingContact, StagePair, paste_of};
@@ -62,6 +64,10 @@ pub struct WindowView<'a> {
     pub file_over: bool,
     /// Why a file was not opened, until that is put away.
     pub notice: Option<&'a str>,
+    /// Which single key asks for what.
+    pub keys: &'a Keys,
+    /// Why keys were not read or are not kept, if so.
+    pub keys_said: Option<&'a str>,
 }
 
 /// How the bench is shown, beside what lies on it.

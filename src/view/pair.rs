@@ -148,8 +148,8 @@ impl StagePair {
         Vector3::new(0.0, -radius, mean.z)
     }
 
-    /// Half way between straight into the slot and along the normal of the flank across it: neither the tooth itself nor
-    /// the next one hides the flank from there.
+    /// Between straight into the slot and along the normal of the flank across it, nearer to the slot: neither the tooth
+    /// itself nor the next one hides the flank from there.
     fn to_flank(&self, side: Side) -> Vector3<f64> {
         let out_of_slot = self.pair.gears().cutter().axis;
         let Some(point) = self.middle_of_flank(side) else {
@@ -157,7 +157,7 @@ impl StagePair {
         };
         let across = point.normal - out_of_slot * point.normal.dot(&out_of_slot);
         let turn = self.topmost_rad(0) + self.flank_angle_rad(0, side);
-        Rotation3::from_axis_angle(&Vector3::z_axis(), turn) * (out_of_slot + across.normalize()).normalize()
+        Rotation3::from_axis_angle(&Vector3::z_axis(), turn) * (out_of_slot + 0.7 * across.normalize()).normalize()
     }
 }
 

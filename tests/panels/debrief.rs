@@ -79,7 +79,7 @@ fn the_keys_are_listed_on_f1() {
     harness.state_mut().place = Place::Bench;
     harness.run();
     assert!(
-        harness.query_by_label("P O: next part, part before").is_some(),
+        harness.query_by_label("Change key of “Next part”: P").is_some(),
         "listed"
     );
     harness.key_press(Key::Escape);

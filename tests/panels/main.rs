@@ -5,6 +5,7 @@ mod debrief;
 mod fit;
 mod gears;
 mod head;
+mod keys;
 mod palette;
 mod room;
 mod setting;
@@ -18,7 +19,7 @@ use lashwright::panels::{RoomPictures, RoomSizes, theme, window_panel};
 use lashwright::quantity::Units;
 use lashwright::view::bench::{ExerciseLine, KeptLine};
 use lashwright::view::{
-    AxlePart, BenchView, Command, DebriefView, DeskView, GearEntry, Origin, Place, Print, Projection, RoomView,
+    AxlePart, BenchView, Command, DebriefView, DeskView, GearEntry, Keys, Origin, Place, Print, Projection, RoomView,
     Setting, SettingContact, StageView, StartView, TextSize, Theme, Turn, Viewpoint, WindowView,
 };
 
@@ -51,6 +52,8 @@ struct Desk {
     help: bool,
     file_over: bool,
     notice: Option<&'static str>,
+    keys: Keys,
+    keys_said: Option<&'static str>,
     asked: Vec<Command>,
 }
 
@@ -86,6 +89,8 @@ impl Desk {
             help: false,
             file_over: false,
             notice: None,
+            keys: Keys::default(),
+            keys_said: None,
             asked: Vec::new(),
         }
     }
@@ -118,6 +123,8 @@ impl Desk {
             help: self.help,
             file_over: self.file_over,
             notice: self.notice,
+            keys: &self.keys,
+            keys_said: self.keys_said,
             room: RoomView {
                 film_um: self.film_um,
                 other: self.other,

@@ -15,6 +15,7 @@ mod gear_pairs;
 mod instruments;
 mod journal;
 mod journal_limits;
+mod keys;
 mod known_groups;
 mod random_sets;
 mod reading;

@@ -3,6 +3,7 @@
 mod bench;
 mod by_hand;
 mod folder;
+mod keys;
 mod picture;
 mod screenless;
 mod session;

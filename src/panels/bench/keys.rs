@@ -3,7 +3,8 @@
 use egui::{Key, Ui};
 
 use super::desk_state::DeskState;
-use crate::view::{AxlePart, Command, WindowView};
+use crate::panels::key;
+use crate::view::{Action, AxlePart, Command, WindowView};
 
 /// What keys ask for.
 pub(super) fn keys(ui: &Ui, view: &WindowView<'_>, state: &mut DeskState, out: &mut Vec<Command>) {
@@ -11,19 +12,15 @@ pub(super) fn keys(ui: &Ui, view: &WindowView<'_>, state: &mut DeskState, out: &
     if state.had_keyboard || egui::Popup::is_any_open(ui.ctx()) {
         return;
     }
-    let pressed = |key: Key| {
-        ui.input(|input| {
-            let plain = !input.modifiers.ctrl && !input.modifiers.alt && !input.modifiers.command;
-            plain && input.key_pressed(key)
-        })
-    };
+    let actions = key::actions(ui, view);
+    let asked = |action| actions.contains(&action);
     let Some(board) = view.bench else { return };
     let here: Vec<AxlePart> = AxlePart::ALL
         .into_iter()
         .filter(|part| board.works.iter().any(|w| w.part == *part))
         .collect();
     let now = view.desk.part.and_then(|part| here.iter().position(|p| *p == part));
-    let step = i32::from(pressed(Key::P)) - i32::from(pressed(Key::O));
+    let step = i32::from(asked(Action::NextPart)) - i32::from(asked(Action::PartBefore));
     if step != 0 && !here.is_empty() {
         let count = here.len();
         let next = match (now, step > 0) {
@@ -33,16 +30,16 @@ pub(super) fn keys(ui: &Ui, view: &WindowView<'_>, state: &mut DeskState, out: &
         };
         out.push(Command::ChoosePart(here.get(next).copied()));
     }
-    if pressed(Key::V) {
+    if asked(Action::ReadOut) {
         out.push(Command::SetReadOut(!view.desk.read_out));
     }
-    if pressed(Key::I)
+    if asked(Action::TakeInHand)
         && let Some(last) = board.readings.last()
     {
         state.take_in_hand(last);
     }
     // In a box Escape lets go of the box, which has lost the keyboard by now, and of nothing else.
-    if pressed(Key::Escape) && state.form.is_none() && !had_keyboard {
+    if key::pressed(ui, view).contains(&Key::Escape) && state.form.is_none() && !had_keyboard {
         out.push(Command::ChoosePart(None));
     }
 }

@@ -232,7 +232,7 @@ fn two_columns(
 }
 
 fn tab_cells(ui: &mut Ui, ink: &Ink, tabs: &[(&'static str, SideTab)], state: &mut DeskState) {
-    let cells: Vec<Cell<SideTab>> = tabs
+    let cells: Vec<Cell<'_, SideTab>> = tabs
         .iter()
         .map(|&(label, value)| Cell { label, value, hint: "" })
         .collect();

@@ -42,7 +42,7 @@ pub(super) fn slip(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskSt
         }
         ui.horizontal_wrapped(|ui| {
             widget::words(ui, "Sure", ink.body(), text);
-            let cells: Vec<Cell<usize>> = SURE
+            let cells: Vec<Cell<'_, usize>> = SURE
                 .iter()
                 .enumerate()
                 .map(|(value, (label, _))| Cell { label, value, hint: "" })

@@ -4,10 +4,11 @@ use egui::Ui;
 
 use super::desk_state::DeskState;
 use super::{scrolled, widget};
+use crate::panels::key;
 use crate::panels::theme::Ink;
 use crate::panels::widget::Line;
 use crate::view::bench::Work;
-use crate::view::{AxlePart, BenchView, Command, WindowView};
+use crate::view::{Action, AxlePart, BenchView, Command, WindowView};
 
 /// Parts that this axle has, in order.
 fn parts_of(board: &BenchView) -> impl Iterator<Item = AxlePart> + use<'_> {
@@ -84,7 +85,7 @@ fn rows(
     let list = ui.id().with(("works", part));
     let of_part = || board.works.iter().filter(move |w| w.part == part);
     let to_the_list =
-        ui.memory(|memory| memory.focused().is_none()) && ui.input(|input| input.key_pressed(egui::Key::W));
+        ui.memory(|memory| memory.focused().is_none()) && key::actions(ui, view).contains(&Action::ToWork);
     let mut first = true;
     for work in of_part().filter(|w| w.not_now.is_none()) {
         if std::mem::take(&mut first) && to_the_list {

@@ -1,0 +1,90 @@
+//! The keys of the person at this machine: read once, kept when they have changed.
+
+use std::path::PathBuf;
+
+use bevy::prelude::*;
+
+use super::{AppSystems, Session};
+use crate::job::kept_keys;
+use crate::view::{Action, KeyName, KeyTaken, Keys};
+
+/// What is said where there is no folder.
+const NOT_KEPT: &str = "Keys are the usual ones again next time: the system names no folder for a person's data.";
+
+/// Keys, and where they are kept.
+#[derive(Debug, Default)]
+pub(super) struct KeyDesk {
+    keys: Keys,
+    folder: Option<PathBuf>,
+    /// Whether they differ from those that are kept.
+    changed: bool,
+    said: Option<String>,
+}
+
+impl KeyDesk {
+    /// Those that are kept in a folder. Where they cannot be used, the usual ones, and it is said why.
+    pub(super) fn kept_in(folder: Option<PathBuf>) -> Self {
+        let mut desk = Self {
+            folder,
+            ..Self::default()
+        };
+        match desk.folder.as_deref().map(kept_keys::read) {
+            Some(Ok(keys)) => desk.keys = keys,
+            Some(Err(error)) => {
+                desk.said = Some(format!(
+                    "The usual keys are used: {error}. Keys that are changed here are written over it."
+                ));
+            }
+            None => {}
+        }
+        desk
+    }
+
+    pub(super) fn keys(&self) -> &Keys {
+        &self.keys
+    }
+
+    pub(super) fn said(&self) -> Option<&str> {
+        self.said.as_deref()
+    }
+
+    pub(super) fn set(&mut self, action: Action, key: Option<KeyName>) -> Result<(), KeyTaken> {
+        self.keys.set(action, key)?;
+        self.changed = true;
+        Ok(())
+    }
+
+    pub(super) fn usual(&mut self) {
+        self.keys = Keys::default();
+        self.changed = true;
+    }
+
+    pub(super) fn changed(&self) -> bool {
+        self.changed
+    }
+
+    /// Keeps them, or says why it cannot be done.
+    pub(super) fn keep(&mut self) {
+        self.changed = false;
+        self.said = match &self.folder {
+            Some(folder) => kept_keys::write(folder, &self.keys)
+                .err()
+                .map(|error| format!("Keys are not kept: {error}.")),
+            None => Some(NOT_KEPT.to_owned()),
+        };
+    }
+}
+
+/// Keeps keys in the frame in which they were changed.
+pub(super) fn plugin(app: &mut App) {
+    app.add_systems(
+        Update,
+        keep.in_set(AppSystems::Commands).after(super::session::carry_out),
+    );
+}
+
+fn keep(mut session: ResMut<Session>) {
+    if session.keys_changed() {
+        session.keep_keys();
+    }
+}
