@@ -305,6 +305,27 @@ fn mistakes_say_what_to_do_and_leave_no_half_journal() {
     }
 }
 
+/// Somebody who wrote a line by hand hears of all its fields at once, inner ones too.
+#[test]
+fn all_wrong_fields_of_a_line_are_told_at_once() {
+    let folder = Folder::new("fields");
+    let line = concat!(
+        r#"{"do":"measure","what":{"quantity":"lash","teeth":0},"instrumnt":"lever_dial","#,
+        r#""stem":"along_motion","colour":"blue"}"#
+    );
+    let bad = operations(&folder, &[line]);
+    let run = run(&["attempt", EXERCISE, "--operations", words(&bad)]);
+    assert_eq!(run.code, 2, "{}", run.out);
+    for said in [
+        "`measure` does not take `colour` or `instrumnt` (did you mean `instrument`?), and lacks `instrument`",
+        "`lash` in `what` does not take `teeth`",
+        "and lacks `tooth`",
+        "lashwright operations",
+    ] {
+        assert!(run.err.contains(said), "{said}: {}", run.err);
+    }
+}
+
 #[test]
 fn a_changed_journal_is_told_from_a_damaged_one_and_check_knows_both() {
     let folder = Folder::new("changed");
