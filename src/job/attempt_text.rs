@@ -197,7 +197,7 @@ pub fn final_text(document: &AttemptDocument) -> String {
 }
 
 fn loss_line(loss: &LossDocument) -> String {
-    let operation = loss.operation.map_or_else(String::new, |o| format!(" [{o}]"));
+    let operation = loss.operation.map_or_else(String::new, |o| format!(", operation {o}"));
     format!(
         "  {:>5} {}{operation}: {}",
         number(-loss.points, 1),
