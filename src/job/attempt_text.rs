@@ -3,7 +3,7 @@
 use crate::bench::{Answer, ShimPlace, StemChoice};
 use crate::document::attempt::{AttemptDocument, LossDocument, PrintDocument, TruthDocument};
 use crate::exercise::{Attempt, Counted, Window};
-use crate::quantity::{Units, length, number, signed, torque};
+use crate::quantity::{Units, length, number, nut_torque, signed, torque};
 
 /// The card: what is told, what is wanted, what lies on the bench.
 pub fn card_text(attempt: &Attempt) -> String {
@@ -35,9 +35,9 @@ pub fn card_text(attempt: &Attempt) -> String {
         (
             "Pinion nut",
             format!(
-                "{} N·m, at most {} N·m",
-                number(wanted.nut_torque_nm, 0),
-                number(wanted.most_nut_torque_nm, 0)
+                "{}, at most {}",
+                nut_torque(wanted.nut_torque_nm, Units::Metric),
+                nut_torque(wanted.most_nut_torque_nm, Units::Metric)
             ),
         ),
         ("Rolling torque, pinion", range(wanted.pinion_torque_nm, torque)),

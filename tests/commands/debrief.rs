@@ -205,6 +205,48 @@ fn what_people_wrote_stays_text() {
     );
 }
 
+/// What is felt by hand is told in inch-pounds, what a nut is tightened to in foot-pounds, as their wrenches are marked.
+#[test]
+fn the_torque_of_a_nut_is_told_in_foot_pounds() {
+    let folder = Folder::new("debrief-torques");
+    let note = |what: &str, value: f64| {
+        format!(r#"{{"do":"note","what":{{"quantity":"{what}"}},"value":{value},"remark":""}}"#)
+    };
+    let lines = [
+        note("nut_torque", 250.0),
+        note("rolling_torque", 2.0),
+        r#"{"do":"finish"}"#.to_owned(),
+    ];
+    let file = operations(&folder, &lines.each_ref().map(String::as_str));
+    let page_file = folder.file("debrief.html");
+    let run = run(&[
+        "attempt",
+        "crush-and-stop",
+        "--operations",
+        words(&file),
+        "--debrief",
+        words(&page_file),
+    ]);
+    assert_eq!((run.code, run.err.as_str()), (0, ""));
+    let page = page_of(&page_file).replace('\u{a0}', " ");
+    // 250 N m over 1.355 818 N m, 2 N m over 0.112 985 N m.
+    for said in [
+        "250 N·m <span class=\"inch\">(184 ft·lb)</span>",
+        "Wrote down the nut's torque: 250 N·m (184 ft·lb)",
+        "2.00 N·m <span class=\"inch\">(17.7 in·lb)</span>",
+        "Wrote down rolling torque: 2.00 N·m (17.7 in·lb)",
+    ] {
+        assert!(page.contains(said) || page.contains(&escaped(said)), "{said}");
+    }
+    for row in page
+        .split("<tr")
+        .filter(|row| row.contains("inion nut stands") || row.contains("pinion nut</td>"))
+    {
+        assert!(!row.contains("in·lb"), "{row}");
+    }
+    assert!(page.contains("N·m (126 to 310 ft·lb)"), "the card's limits of the nut");
+}
+
 #[test]
 fn an_attempt_that_is_not_finished_has_no_debrief() {
     let folder = Folder::new("debrief-unfinished");
