@@ -46,6 +46,18 @@ fn an_attempt_is_answered_line_by_line_and_ends_with_the_truth() {
         lines[2]
     );
     let end = &lines[READINGS.len()];
+    // What the gears should show is told as on the card, and belongs to no truth.
+    let approval = &end["approval_prints"][0];
+    for flank in ["drive", "coast"] {
+        let [length, height] = [0, 1].map(|k| approval[flank]["centroid"][k].as_f64().expect("a place"));
+        assert!(
+            length.abs() < 0.1 && (0.05..0.3).contains(&height),
+            "{flank}: {approval}"
+        );
+        let share = approval[flank]["area_fraction"].as_f64().expect("a share");
+        let lean = approval[flank]["lean"].as_str().expect("words");
+        assert!((0.1..0.6).contains(&share) && !lean.is_empty(), "{flank}: {approval}");
+    }
     assert_eq!(end["finished"], true);
     assert_eq!(end["seed"], 3);
     assert!(end["truth"]["pinion_axial_mm"].is_number(), "{end}");

@@ -82,6 +82,53 @@ fn type_over(harness: &mut Harness<'_, Desk>, label: &str, text: &str) {
     harness.run();
 }
 
+/// The card tells where the approval print lies, and the teeth show it before anything is read.
+#[test]
+fn the_approval_print_stands_on_the_card_and_on_the_teeth() {
+    let desk = Hands::at("oat-barn-tractor").desk();
+    let board = desk.board.clone().expect("a bench");
+    let [approval] = board.approvals.as_slice() else {
+        panic!("one set: {:?}", board.approvals);
+    };
+    let harness = window(USUAL, desk);
+    for (name, flank) in ["Drive", "Coast"].into_iter().zip(&approval.flanks) {
+        let words = flank.as_ref().expect("a print").text();
+        assert!(
+            words.contains("long") && words.contains("high") && words.contains('%'),
+            "{words}"
+        );
+        for label in [format!("{name}: {words}"), format!("approval print: {words}")] {
+            assert!(harness.query_all_by_label_contains(&label).next().is_some(), "{label}");
+        }
+    }
+    assert!(
+        harness
+            .query_by_label_contains("Fine dashes: the approval print")
+            .is_some()
+    );
+    // Nothing on this card is judged by it.
+    let harness = window(USUAL, Hands::at("what-the-dial-says").desk());
+    assert!(harness.query_by_label_contains("pproval print").is_none());
+}
+
+/// Each painted plate is judged by the approval print of its own set.
+#[test]
+fn plates_have_the_approval_print_of_their_set() {
+    let hands = Hands::at("twelve-prints")
+        .does(r#"{"do":"measure","what":{"quantity":"plate","plate":0},"instrument":"eye"}"#)
+        .does(r#"{"do":"measure","what":{"quantity":"plate","plate":1},"instrument":"eye"}"#);
+    let board = hands.board();
+    let of = |k: usize| {
+        board
+            .approval_of(board.prints.get(k))
+            .expect("its set has one")
+            .gears
+            .clone()
+    };
+    assert_eq!([of(0), of(1)].as_slice(), &hands.attempt.seen().plates[..2]);
+    assert_ne!(of(0), of(1), "turn by turn");
+}
+
 #[test]
 fn work_without_fields_is_one_press() {
     let mut harness = with_part("oat-barn-tractor", AxlePart::Caps);
