@@ -48,7 +48,7 @@ pub enum Units {
     /// Millimetres and newton metres.
     #[default]
     Metric,
-    /// Inches and inch-pounds.
+    /// Inches, inch-pounds by hand and foot-pounds at nuts.
     Inch,
 }
 
@@ -126,6 +126,14 @@ pub fn torque(torque_nm: f64, units: Units) -> String {
     }
 }
 
+/// Torque of a nut or bolt: whole newton metres or foot-pounds, as their wrenches are marked.
+pub fn nut_torque(torque_nm: f64, units: Units) -> String {
+    match units {
+        Units::Metric => format!("{}{JOIN}N·m", number(torque_nm, 0)),
+        Units::Inch => format!("{}{JOIN}ft·lb", number(foot_pounds(torque_nm), 0)),
+    }
+}
+
 /// An angle in degrees with two decimals.
 pub fn angle(angle_rad: f64) -> String {
     format!("{}°", number(degrees(angle_rad), 2))
@@ -158,6 +166,8 @@ mod tests {
         assert_eq!(length(0.1524, Units::Inch), "0.006\u{a0}in", "read");
         assert_eq!(fine_length(0.1397, Units::Inch), "0.0055\u{a0}in", "truth");
         assert_eq!(torque(2.25969658, Units::Inch), "20.0\u{a0}in·lb", "feel");
+        assert_eq!(nut_torque(216.93, Units::Metric), "217\u{a0}N·m", "wrench");
+        assert_eq!(nut_torque(216.93, Units::Inch), "160\u{a0}ft·lb", "wrench");
         assert_eq!(angle(radians(50.0)), "50.00°", "angle");
     }
 }

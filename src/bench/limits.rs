@@ -2,6 +2,7 @@
 
 use serde_json::Value;
 
+use super::fields::wrong_fields;
 use super::operation::Operation;
 
 /// Range of a field; a name means the same in every operation.
@@ -94,10 +95,16 @@ impl Operation {
     /// Reads an operation and checks its ranges.
     ///
     /// # Errors
-    /// [`OperationError`] with the first thing that is wrong.
+    /// [`OperationError`] with all fields that are not known or not there, or else with the first thing that is wrong.
     pub fn from_json(text: &str) -> Result<Self, OperationError> {
-        let operation: Self =
-            serde_json::from_str(text).map_err(|e| OperationError::Unreadable { reason: e.to_string() })?;
+        // The reader stops at the first field that it does not know; whoever wrote the line wants to hear of all.
+        let operation: Self = serde_json::from_str(text).map_err(|error| {
+            let given = serde_json::from_str(text).ok();
+            let wrong = given.and_then(|given| wrong_fields(&Self::schema(), &given));
+            OperationError::Unreadable {
+                reason: wrong.unwrap_or_else(|| error.to_string()),
+            }
+        })?;
         operation.check()?;
         Ok(operation)
     }

@@ -18,6 +18,7 @@ mod answer;
 mod aspect;
 mod caution;
 mod consequence;
+mod fields;
 pub mod instrument;
 mod kit;
 mod ledger;

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::bench::Ledger;
 use crate::contact::FlankContact;
-use crate::exercise::{Loss, Outcome, Par, Scenario, Score};
+use crate::exercise::{ApprovalPrint, ApprovedFlank, Loss, Outcome, Par, Scenario, Score};
 
 /// A row of the list of exercises.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
@@ -47,6 +47,8 @@ pub struct AttemptDocument {
     pub seed: u64,
     /// Whether the axle was handed over.
     pub finished: bool,
+    /// Approval prints that the card shows: of its set, and of the other one on painted plates.
+    pub approval_prints: Vec<ApprovalDocument>,
     /// Points; none at all before the axle is handed over.
     pub score: ScoreDocument,
     /// What it should take.
@@ -59,6 +61,58 @@ pub struct AttemptDocument {
     pub truth: Option<TruthDocument>,
     /// BLAKE3 of the whole state.
     pub state_hash: String,
+}
+
+/// The approval print of a set: what both flanks of the designed gears show at their designed place.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct ApprovalDocument {
+    /// Name of the set.
+    pub gears: String,
+    /// On the drive flank; none where nothing is marked.
+    pub drive: Option<ApprovedFlankDocument>,
+    /// On the coast flank; none where nothing is marked.
+    pub coast: Option<ApprovedFlankDocument>,
+}
+
+impl ApprovalDocument {
+    /// Of an approval print.
+    pub fn new(print: &ApprovalPrint) -> Self {
+        let [drive, coast] = &print.flanks;
+        let of = |flank: &Option<ApprovedFlank>| flank.as_ref().map(ApprovedFlankDocument::new);
+        Self {
+            gears: print.gears.clone(),
+            drive: of(drive),
+            coast: of(coast),
+        }
+    }
+}
+
+/// The approval print on a flank, in flank coordinates: length from toe −1 to heel 1, height from root −1 to top 1.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct ApprovedFlankDocument {
+    /// Marked share of the flank.
+    pub area_fraction: f64,
+    /// Middle: length, height.
+    pub centroid: [f64; 2],
+    /// Ends along the tooth: toward the toe, toward the heel.
+    pub along: [f64; 2],
+    /// Ends up the tooth: toward the root, toward the top.
+    pub up: [f64; 2],
+    /// Which way it leans: rising to the heel, rising to the toe, or level.
+    pub lean: String,
+}
+
+impl ApprovedFlankDocument {
+    fn new(flank: &ApprovedFlank) -> Self {
+        let pattern = flank.pattern;
+        Self {
+            area_fraction: pattern.area_fraction,
+            centroid: pattern.centroid,
+            along: [pattern.toe, pattern.heel],
+            up: [pattern.root, pattern.top],
+            lean: flank.lean_words().to_owned(),
+        }
+    }
 }
 
 /// What an attempt took, or should take.

@@ -7,6 +7,7 @@
 //! - [`Scenario`]: the checked file `lashwright-scenario/1`, with the places of its problems.
 //! - [`Sources`]: the one door through which gear sets and supports come in; this floor reads no file.
 //! - [`Exercise`]: a scenario with its gears and its axle, ready for any seed.
+//! - [`ApprovalPrint`]: what a maker's sheet tells of the gears as designed, to judge prints by.
 //! - [`Attempt`]: an exercise with a seed and what has been done; [`Seen`]: what the trainee may know of it; [`Outcome`]: what
 //!   the axle has become; [`Moment`]: what happened, with the true state behind it.
 //! - [`score`](score()): what a finished attempt is worth against its [`Par`], with the way of every lost point.
@@ -15,6 +16,7 @@
 //! - [`truth`]: from seed to hidden truth: one named stream of random numbers a quantity, so that a new one moves none of
 //!   the others.
 
+mod approval;
 mod attempt;
 mod begin;
 mod counted;
@@ -34,6 +36,7 @@ mod variant;
 mod wanted;
 mod wanted_file;
 
+pub use approval::{ApprovalPrint, ApprovedFlank, lean};
 pub use attempt::{Attempt, Step};
 pub use counted::Counted;
 pub use debrief::Debrief;

@@ -1,7 +1,10 @@
 //! A scenario with its gears and its axle.
 
+use std::sync::OnceLock;
+
 use thiserror::Error;
 
+use super::approval::ApprovalPrint;
 use super::scenario::Scenario;
 use super::variant;
 use crate::axle::{Axle, AxleError, Truth, usual_side_bearings};
@@ -75,6 +78,7 @@ pub struct Exercise {
     axle: Axle,
     design: Design,
     other_design: Option<Design>,
+    approvals: OnceLock<Vec<ApprovalPrint>>,
 }
 
 impl Exercise {
@@ -126,6 +130,7 @@ impl Exercise {
             axle,
             design,
             other_design,
+            approvals: OnceLock::new(),
         })
     }
 
@@ -147,6 +152,11 @@ impl Exercise {
     /// The other gears of painted plates, as designed.
     pub fn other_design(&self) -> Option<&Design> {
         self.other_design.as_ref()
+    }
+
+    /// Where the approval prints are kept once they are worked out.
+    pub(super) fn approvals(&self) -> &OnceLock<Vec<ApprovalPrint>> {
+        &self.approvals
     }
 
     /// Parts that cannot be set right in a seed: the right answer is to say so.

@@ -7,7 +7,8 @@ use serde_json::Value;
 
 use crate::bench::{Answer, Operation};
 use crate::document::attempt::{
-    AttemptDocument, ExerciseRow, LossDocument, ReplayDocument, ScoreDocument, TruthDocument, UsedDocument,
+    ApprovalDocument, AttemptDocument, ExerciseRow, LossDocument, ReplayDocument, ScoreDocument, TruthDocument,
+    UsedDocument,
 };
 use crate::exercise::journal::{self, Header, Writer};
 use crate::exercise::technician::{Policy, play};
@@ -152,6 +153,13 @@ impl Session {
             scenario: self.found.source.clone(),
             seed: self.attempt.seed(),
             finished: self.attempt.is_finished(),
+            approval_prints: self
+                .attempt
+                .exercise()
+                .approval_prints()
+                .iter()
+                .map(ApprovalDocument::new)
+                .collect(),
             score: ScoreDocument::new(&points),
             par: UsedDocument::of_par(&par),
             used: UsedDocument::new(bench.ledger()),

@@ -2,8 +2,8 @@
 
 use crate::bench::{Answer, ShimPlace, StemChoice};
 use crate::document::attempt::{AttemptDocument, LossDocument, PrintDocument, TruthDocument};
-use crate::exercise::{Attempt, Counted, Window};
-use crate::quantity::{Units, length, number, signed, torque};
+use crate::exercise::{ApprovalPrint, Attempt, Counted, Window};
+use crate::quantity::{Units, length, number, nut_torque, signed, torque};
 
 /// The card: what is told, what is wanted, what lies on the bench.
 pub fn card_text(attempt: &Attempt) -> String {
@@ -35,9 +35,9 @@ pub fn card_text(attempt: &Attempt) -> String {
         (
             "Pinion nut",
             format!(
-                "{} N·m, at most {} N·m",
-                number(wanted.nut_torque_nm, 0),
-                number(wanted.most_nut_torque_nm, 0)
+                "{}, at most {}",
+                nut_torque(wanted.nut_torque_nm, Units::Metric),
+                nut_torque(wanted.most_nut_torque_nm, Units::Metric)
             ),
         ),
         ("Rolling torque, pinion", range(wanted.pinion_torque_nm, torque)),
@@ -67,6 +67,7 @@ pub fn card_text(attempt: &Attempt) -> String {
     let counts: Vec<&str> = card.counts.iter().map(|c| Counted::words(*c)).collect();
     lines.push(format!("What wins points: {}", counts.join(", ")));
     lines.push(String::new());
+    lines.extend(approval_lines(attempt.exercise().approval_prints()));
     lines.push(format!("Instruments: {}", seen.tools.join(", ")));
     let mut kit: Vec<String> = Vec::new();
     for piece in &seen.kit {
@@ -92,6 +93,39 @@ pub fn card_text(attempt: &Attempt) -> String {
             .to_owned(),
     );
     lines.join("\n")
+}
+
+/// What a maker's sheet tells of the gears: without it nobody can say how high a print should lie.
+fn approval_lines(approvals: &[ApprovalPrint]) -> Vec<String> {
+    let mut lines = Vec::new();
+    for approval in approvals {
+        let whose = if approvals.len() > 1 {
+            format!(" of {}", approval.gears)
+        } else {
+            String::new()
+        };
+        lines.push(format!("Approval print{whose}"));
+        for (name, flank) in ["Drive", "Coast"].into_iter().zip(&approval.flanks) {
+            let words = flank.map_or_else(
+                || "nothing is marked".to_owned(),
+                |flank| {
+                    format!(
+                        "middle {} long, {} high, {} % of the flank, {}",
+                        signed(flank.pattern.centroid[0], 2),
+                        signed(flank.pattern.centroid[1], 2),
+                        number(100.0 * flank.pattern.area_fraction, 0),
+                        flank.lean_words()
+                    )
+                },
+            );
+            lines.push(format!("  {name:<24}{words}"));
+        }
+    }
+    if !lines.is_empty() {
+        lines.push("  Length from toe \u{2212}1 to heel +1, height from root \u{2212}1 to top +1.".to_owned());
+        lines.push(String::new());
+    }
+    lines
 }
 
 /// An answer.
@@ -197,7 +231,7 @@ pub fn final_text(document: &AttemptDocument) -> String {
 }
 
 fn loss_line(loss: &LossDocument) -> String {
-    let operation = loss.operation.map_or_else(String::new, |o| format!(" [{o}]"));
+    let operation = loss.operation.map_or_else(String::new, |o| format!(", operation {o}"));
     format!(
         "  {:>5} {}{operation}: {}",
         number(-loss.points, 1),

@@ -65,6 +65,7 @@ h2{break-after:avoid}h3{break-after:avoid}
 .small,figcaption,.muted,.inch,thead th{font-size:8.5pt;line-height:11.5pt}
 th,td{padding:2.5pt 5pt}
 .long{font-size:8.5pt;line-height:11pt}
+.head{gap:12px}.part{width:100px}
 a{text-decoration:none}
 }
 ";

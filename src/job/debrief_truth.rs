@@ -5,7 +5,9 @@ use crate::bench::{Measurand, ShimPlace, StemChoice};
 use crate::drawing::{Fill, Hatch, Ink, Item, Mark, Picture, Point, Rect, Stroke};
 use crate::exercise::Attempt;
 use crate::exercise::debrief::{Belief, Debrief, HiddenSize, Measure, Read, Standing, Subject};
-use crate::quantity::{Units, deviation, fine_length, inch_pounds, inches, number, signed, torque};
+use crate::quantity::{
+    Units, deviation, fine_length, foot_pounds, inch_pounds, inches, number, nut_torque, signed, torque,
+};
 
 use super::debrief::{operation, place_words};
 use super::debrief_page::{Page, escaped, row};
@@ -39,6 +41,7 @@ fn value(value: f64, measure: Measure) -> String {
         Measure::Length => escaped(&fine_length(value, Units::Metric)) + &inch(fine_length(value, Units::Inch)),
         Measure::Deviation => escaped(&deviation(value, Units::Metric)) + &inch(deviation(value, Units::Inch)),
         Measure::Torque => escaped(&torque(value, Units::Metric)) + &inch(torque(value, Units::Inch)),
+        Measure::NutTorque => escaped(&nut_torque(value, Units::Metric)) + &inch(nut_torque(value, Units::Inch)),
         Measure::Tooth => signed(value, 2),
     }
 }
@@ -64,6 +67,13 @@ fn range(low: f64, high: f64, measure: Measure) -> String {
             number(high, 2),
             number(inch_pounds(low), 1),
             number(inch_pounds(high), 1)
+        ),
+        Measure::NutTorque => format!(
+            "{} to {} ({} to {})",
+            number(low, 0),
+            nut_torque(high, Units::Metric),
+            number(foot_pounds(low), 0),
+            nut_torque(high, Units::Inch)
         ),
         Measure::Tooth => format!("\u{b1}{} of half a tooth", number(high, 2)),
     }
@@ -253,16 +263,17 @@ fn beliefs(page: &mut Page, debrief: &Debrief) {
     let rows: Vec<String> = told(&debrief.beliefs)
         .into_iter()
         .map(|belief| {
-            let measure = if belief.unit == "mm" {
-                Measure::Length
-            } else {
-                Measure::Torque
+            let measure = match (belief.unit, belief.subject) {
+                ("mm", _) => Measure::Length,
+                (_, Subject::Of(Measurand::NutTorque {})) => Measure::NutTorque,
+                _ => Measure::Torque,
             };
             let off = |v: Option<f64>| {
                 v.map_or_else(
                     || "\u{2013}".to_owned(),
                     |v| match measure {
                         Measure::Torque => signed(v, 2),
+                        Measure::NutTorque => signed(v, 0),
                         _ => signed(v, 3),
                     },
                 )
@@ -343,6 +354,7 @@ fn instrument(read: &Read) -> String {
 fn in_line(v: f64, measure: Measure) -> String {
     let (metric, inch) = match measure {
         Measure::Torque => (torque(v, Units::Metric), torque(v, Units::Inch)),
+        Measure::NutTorque => (nut_torque(v, Units::Metric), nut_torque(v, Units::Inch)),
         _ => (fine_length(v, Units::Metric), fine_length(v, Units::Inch)),
     };
     format!("{} <span class=\"inch\">({})</span>", escaped(&metric), escaped(&inch))

@@ -155,26 +155,32 @@ fn losses(ui: &mut Ui, ink: &Ink, debrief: &DebriefView) {
     if debrief.losses.iter().all(|loss| loss.points < 0.05) {
         widget::words(ui, "Nothing was lost.", ink.body(), text);
     }
+    // As wide as the longest number of an operation, the same in every row.
+    let last = debrief.losses.iter().filter_map(|loss| loss.operation).max();
+    let widest = format!("operation {}", last.unwrap_or(0));
+    let widest = ui.painter().layout_no_wrap(widest, ink.small(), text);
+    let column = widest.size().x + ink.space(10.0);
     // What cost nothing is no loss.
     for loss in debrief.losses.iter().filter(|loss| loss.points >= 0.05) {
         let width = ui.available_width();
-        let column = ink.scaled(64.0);
+        let said = loss.operation.map(|operation| format!("operation {operation}"));
+        let where_lost = said.as_ref().map(|said| {
+            let muted = ink.color(|t| t.muted);
+            ui.painter().layout_no_wrap(said.clone(), ink.small(), muted)
+        });
         let words = ui.painter().layout(loss.why.clone(), ink.body(), text, width - column);
         let height = words.size().y.max(ink.scaled(34.0)) + ink.space(8.0);
         let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
         let points = signed(-loss.points, 1);
-        response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("{points}: {}", loss.why)));
+        response.widget_info(|| {
+            let at = said.as_ref().map_or_else(String::new, |said| format!(", {said}"));
+            WidgetInfo::labeled(WidgetType::Label, true, format!("{points}{at}: {}", loss.why))
+        });
         let painter = ui.painter();
         let at = rect.min + vec2(0.0, ink.space(4.0));
         painter.text(at, Align2::LEFT_TOP, &points, ink.section(), text);
-        if let Some(operation) = loss.operation {
-            painter.text(
-                at + vec2(0.0, ink.scaled(18.0)),
-                Align2::LEFT_TOP,
-                format!("step {operation}"),
-                ink.small(),
-                ink.color(|t| t.muted),
-            );
+        if let Some(galley) = where_lost {
+            painter.galley(at + vec2(0.0, ink.scaled(18.0)), galley, text);
         }
         painter.galley(at + vec2(column, 0.0), words, text);
         painter.hline(rect.x_range(), rect.bottom() - 0.5, ink.line(1.0, |t| t.hairline));

@@ -246,44 +246,36 @@ fn bench_cells(ui: &mut Ui, ink: &Ink, inside: Rect, view: &WindowView<'_>, out:
         .layout(Layout::left_to_right(Align::Max));
     ui.scope_builder(builder, |ui| {
         let stage = &view.stage;
-        let turn = widget::lone_cell(
-            ui,
-            ink,
+        let mut cell = |label, words, on, hint, command| {
+            if widget::lone_cell(ui, ink, label, words, on)
+                .on_hover_text(hint)
+                .clicked()
+            {
+                out.push(command);
+            }
+        };
+        cell(
             "Pinion",
             if stage.turning { "Stop" } else { "Turn" },
             stage.turning,
+            &key::hint("Turns the pinion in the picture", view.keys, Action::Turn),
+            Command::SetTurning(!stage.turning),
         );
-        if turn
-            .on_hover_text(key::hint("Turns the pinion in the picture", view.keys, Action::Turn))
-            .clicked()
-        {
-            out.push(Command::SetTurning(!stage.turning));
-        }
-        let rock = widget::lone_cell(
-            ui,
-            ink,
+        cell(
             "Ring gear",
             if stage.rocking { "Stop rocking" } else { "Rock" },
             stage.rocking,
+            &key::hint("Rocks the ring gear by its designed lash", view.keys, Action::Rock),
+            Command::SetRocking(!stage.rocking),
         );
-        if rock
-            .on_hover_text(key::hint(
-                "Rocks the ring gear by its designed lash",
-                view.keys,
-                Action::Rock,
-            ))
-            .clicked()
-        {
-            out.push(Command::SetRocking(!stage.rocking));
-        }
         let thick = view.desk.shims_times > 1;
-        let shims = widget::lone_cell(ui, ink, "Shims", "Shims 10 times thicker", thick);
-        if shims
-            .on_hover_text("Draws shims ten times as thick as they are")
-            .clicked()
-        {
-            out.push(Command::SetShimsTimes(if thick { 1 } else { 10 }));
-        }
+        cell(
+            "Shims",
+            "Shims 10 times thicker",
+            thick,
+            "Draws shims ten times as thick as they are",
+            Command::SetShimsTimes(if thick { 1 } else { 10 }),
+        );
     });
 }
 

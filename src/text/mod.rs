@@ -19,3 +19,4 @@ mod suggest;
 pub use decode::{Limits, decode};
 pub use document::{Document, NumberRange, Table};
 pub use problem::{Problem, Problems};
+pub(crate) use suggest::closest;

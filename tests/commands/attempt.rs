@@ -1,26 +1,14 @@
 //! `lashwright attempt`, `replay`, `operations`: a build played from the shell, mistakes that say
 //! what to do.
 
-use std::path::{Path, PathBuf};
-
 use insta::assert_snapshot;
 use lashwright::exercise::journal;
 use lashwright::store;
 use serde_json::Value;
 
-use super::program::{Folder, run};
+use super::program::{Folder, attempt, operations, run, words};
 
 const EXERCISE: &str = "oat-barn-tractor";
-
-fn words(path: &Path) -> &str {
-    path.to_str().expect("a plain name")
-}
-
-fn operations(folder: &Folder, lines: &[&str]) -> PathBuf {
-    let file = folder.file("operations.jsonl");
-    store::write_whole(&file, (lines.join("\n") + "\n").as_bytes()).expect("written");
-    file
-}
 
 const READINGS: [&str; 6] = [
     r#"{"do":"measure","what":{"quantity":"lash","tooth":0},"instrument":"lever_dial"}"#,
@@ -36,17 +24,7 @@ fn an_attempt_is_answered_line_by_line_and_ends_with_the_truth() {
     let folder = Folder::new("attempt");
     let file = operations(&folder, &READINGS);
     let journal = folder.file("journal.jsonl");
-    let run = run(&[
-        "attempt",
-        EXERCISE,
-        "--seed",
-        "3",
-        "--operations",
-        words(&file),
-        "--journal",
-        words(&journal),
-        "--json",
-    ]);
+    let run = attempt(EXERCISE, 3, &file, &["--journal", words(&journal), "--json"]);
     assert_eq!((run.code, run.err.as_str()), (0, ""));
     let lines: Vec<Value> = run
         .out
@@ -68,6 +46,18 @@ fn an_attempt_is_answered_line_by_line_and_ends_with_the_truth() {
         lines[2]
     );
     let end = &lines[READINGS.len()];
+    // What the gears should show is told as on the card, and belongs to no truth.
+    let approval = &end["approval_prints"][0];
+    for flank in ["drive", "coast"] {
+        let [length, height] = [0, 1].map(|k| approval[flank]["centroid"][k].as_f64().expect("a place"));
+        assert!(
+            length.abs() < 0.1 && (0.05..0.3).contains(&height),
+            "{flank}: {approval}"
+        );
+        let share = approval[flank]["area_fraction"].as_f64().expect("a share");
+        let lean = approval[flank]["lean"].as_str().expect("words");
+        assert!((0.1..0.6).contains(&share) && !lean.is_empty(), "{flank}: {approval}");
+    }
     assert_eq!(end["finished"], true);
     assert_eq!(end["seed"], 3);
     assert!(end["truth"]["pinion_axial_mm"].is_number(), "{end}");
@@ -124,15 +114,7 @@ fn an_attempt_is_answered_line_by_line_and_ends_with_the_truth() {
 fn an_attempt_that_is_not_finished_has_no_points() {
     let folder = Folder::new("unfinished");
     let file = operations(&folder, &READINGS[..2]);
-    let run = run(&[
-        "attempt",
-        EXERCISE,
-        "--seed",
-        "3",
-        "--operations",
-        words(&file),
-        "--json",
-    ]);
+    let run = attempt(EXERCISE, 3, &file, &["--json"]);
     let end: Value = serde_json::from_str(run.out.lines().last().expect("lines")).expect("a document");
     assert_eq!(end["finished"], false);
     assert_eq!(end["score"]["total"], 0.0, "{end}");
@@ -145,17 +127,7 @@ fn replay_compares_the_score() {
     let folder = Folder::new("score");
     let file = operations(&folder, &READINGS);
     let kept = folder.file("kept.jsonl");
-    run(&[
-        "attempt",
-        EXERCISE,
-        "--seed",
-        "4",
-        "--operations",
-        words(&file),
-        "--journal",
-        words(&kept),
-        "--json",
-    ]);
+    attempt(EXERCISE, 4, &file, &["--journal", words(&kept), "--json"]);
     let read = journal::read(&store::read_within(&kept, 1 << 20).expect("there")).expect("whole");
     let sealed = read.sealed.clone().expect("sealed");
     assert!(sealed["total"].is_number(), "{sealed}");
@@ -189,27 +161,16 @@ fn replay_compares_the_score() {
 fn the_same_seed_gives_the_same_lines_and_another_seed_others() {
     let folder = Folder::new("seeds");
     let file = operations(&folder, &READINGS);
-    let with = |seed: &str| {
-        run(&[
-            "attempt",
-            EXERCISE,
-            "--seed",
-            seed,
-            "--operations",
-            words(&file),
-            "--json",
-        ])
-        .out
-    };
-    assert_eq!(with("5"), with("5"));
-    assert_ne!(with("5"), with("6"));
+    let with = |seed| attempt(EXERCISE, seed, &file, &["--json"]).out;
+    assert_eq!(with(5), with(5));
+    assert_ne!(with(5), with(6));
 }
 
 #[test]
 fn people_read_the_card_the_answers_and_the_end() {
     let folder = Folder::new("people");
     let file = operations(&folder, &READINGS);
-    let run = run(&["attempt", EXERCISE, "--seed", "3", "--operations", words(&file)]);
+    let run = attempt(EXERCISE, 3, &file, &[]);
     assert_eq!((run.code, run.err.as_str()), (0, ""));
     assert_snapshot!("attempt_for_people", run.out);
 }
@@ -264,15 +225,7 @@ fn mistakes_say_what_to_do_and_leave_no_half_journal() {
         &folder,
         &[r#"{"do":"turn","what":"pinion","turns":10}"#, r#"{"do":"tum"}"#],
     );
-    let run_it = run(&[
-        "attempt",
-        EXERCISE,
-        "--operations",
-        words(&bad),
-        "--journal",
-        words(&journal),
-        "--json",
-    ]);
+    let run_it = attempt(EXERCISE, 1, &bad, &["--journal", words(&journal), "--json"]);
     assert_eq!(run_it.code, 2, "{}", run_it.out);
     assert!(
         run_it.err.contains("line 2") && run_it.err.contains("lashwright operations"),
@@ -283,14 +236,7 @@ fn mistakes_say_what_to_do_and_leave_no_half_journal() {
     let kept = journal::read(&store::read_within(&journal, 1 << 20).expect("there")).expect("whole");
     assert_eq!(kept.entries.len(), 1);
     // An attempt is never written over.
-    let again = run(&[
-        "attempt",
-        EXERCISE,
-        "--operations",
-        words(&bad),
-        "--journal",
-        words(&journal),
-    ]);
+    let again = attempt(EXERCISE, 1, &bad, &["--journal", words(&journal)]);
     assert_eq!(again.code, 2);
     assert!(again.err.contains("is there already"), "{}", again.err);
     for (arguments, said) in [
@@ -305,20 +251,33 @@ fn mistakes_say_what_to_do_and_leave_no_half_journal() {
     }
 }
 
+/// Somebody who wrote a line by hand hears of all its fields at once, inner ones too.
+#[test]
+fn all_wrong_fields_of_a_line_are_told_at_once() {
+    let folder = Folder::new("fields");
+    let line = concat!(
+        r#"{"do":"measure","what":{"quantity":"lash","teeth":0},"instrumnt":"lever_dial","#,
+        r#""stem":"along_motion","colour":"blue"}"#
+    );
+    let bad = operations(&folder, &[line]);
+    let run = attempt(EXERCISE, 1, &bad, &[]);
+    assert_eq!(run.code, 2, "{}", run.out);
+    for said in [
+        "`measure` does not take `colour` or `instrumnt` (did you mean `instrument`?), and lacks `instrument`",
+        "`lash` in `what` does not take `teeth`",
+        "and lacks `tooth`",
+        "lashwright operations",
+    ] {
+        assert!(run.err.contains(said), "{said}: {}", run.err);
+    }
+}
+
 #[test]
 fn a_changed_journal_is_told_from_a_damaged_one_and_check_knows_both() {
     let folder = Folder::new("changed");
     let file = operations(&folder, &READINGS);
     let kept = folder.file("kept.jsonl");
-    let played = run(&[
-        "attempt",
-        EXERCISE,
-        "--operations",
-        words(&file),
-        "--journal",
-        words(&kept),
-        "--json",
-    ]);
+    let played = attempt(EXERCISE, 1, &file, &["--journal", words(&kept), "--json"]);
     assert_eq!(played.code, 0, "{}", played.err);
     let whole = run(&["check", words(&kept)]);
     assert_eq!(whole.code, 0, "{}", whole.err);

@@ -5,13 +5,9 @@ use std::path::Path;
 use lashwright::store;
 use serde_json::Value;
 
-use super::program::{Folder, Run, run};
+use super::program::{Folder, Run, attempt, operations, run, words};
 
 const EXERCISE: &str = "dairy-van-light-axle";
-
-fn words(path: &Path) -> &str {
-    path.to_str().expect("a plain name")
-}
 
 fn page_of(path: &Path) -> String {
     String::from_utf8(store::read_within(path, 1 << 24).expect("it was written")).expect("text")
@@ -166,27 +162,12 @@ const HOSTILE: [&str; 5] = [
     r#"{"do":"finish"}"#,
 ];
 
-fn operations(folder: &Folder, lines: &[&str]) -> std::path::PathBuf {
-    let file = folder.file("operations.jsonl");
-    store::write_whole(&file, (lines.join("\n") + "\n").as_bytes()).expect("written");
-    file
-}
-
 #[test]
 fn what_people_wrote_stays_text() {
     let folder = Folder::new("debrief-hostile");
     let file = operations(&folder, &HOSTILE);
     let page_file = folder.file("debrief.html");
-    let run = run(&[
-        "attempt",
-        "oat-barn-tractor",
-        "--seed",
-        "3",
-        "--operations",
-        words(&file),
-        "--debrief",
-        words(&page_file),
-    ]);
+    let run = attempt("oat-barn-tractor", 3, &file, &["--debrief", words(&page_file)]);
     assert_eq!((run.code, run.err.as_str()), (0, ""));
     let page = page_of(&page_file);
     assert!(
@@ -205,23 +186,52 @@ fn what_people_wrote_stays_text() {
     );
 }
 
+/// What is felt by hand is told in inch-pounds, what a nut is tightened to in foot-pounds, as their wrenches are marked.
+#[test]
+fn the_torque_of_a_nut_is_told_in_foot_pounds() {
+    let folder = Folder::new("debrief-torques");
+    let note = |what: &str, value: f64| {
+        format!(r#"{{"do":"note","what":{{"quantity":"{what}"}},"value":{value},"remark":""}}"#)
+    };
+    let lines = [
+        note("nut_torque", 250.0),
+        note("rolling_torque", 2.0),
+        r#"{"do":"finish"}"#.to_owned(),
+    ];
+    let file = operations(&folder, &lines.each_ref().map(String::as_str));
+    let page_file = folder.file("debrief.html");
+    let run = attempt("crush-and-stop", 1, &file, &["--debrief", words(&page_file)]);
+    assert_eq!((run.code, run.err.as_str()), (0, ""));
+    let page = page_of(&page_file).replace('\u{a0}', " ");
+    // 250 N m over 1.355 818 N m, 2 N m over 0.112 985 N m.
+    for said in [
+        "250 N·m <span class=\"inch\">(184 ft·lb)</span>",
+        "Wrote down the nut's torque: 250 N·m (184 ft·lb)",
+        "2.00 N·m <span class=\"inch\">(17.7 in·lb)</span>",
+        "Wrote down rolling torque: 2.00 N·m (17.7 in·lb)",
+    ] {
+        assert!(page.contains(said) || page.contains(&escaped(said)), "{said}");
+    }
+    for row in page
+        .split("<tr")
+        .filter(|row| row.contains("inion nut stands") || row.contains("pinion nut</td>"))
+    {
+        assert!(!row.contains("in·lb"), "{row}");
+    }
+    assert!(page.contains("N·m (126 to 310 ft·lb)"), "the card's limits of the nut");
+}
+
 #[test]
 fn an_attempt_that_is_not_finished_has_no_debrief() {
     let folder = Folder::new("debrief-unfinished");
     let file = operations(&folder, &HOSTILE[..2]);
     let (page_file, journal) = (folder.file("debrief.html"), folder.file("journal.jsonl"));
-    let refused = run(&[
-        "attempt",
+    let refused = attempt(
         "oat-barn-tractor",
-        "--seed",
-        "3",
-        "--operations",
-        words(&file),
-        "--journal",
-        words(&journal),
-        "--debrief",
-        words(&page_file),
-    ]);
+        3,
+        &file,
+        &["--journal", words(&journal), "--debrief", words(&page_file)],
+    );
     assert_eq!(refused.code, 2, "{}", refused.out);
     assert!(
         refused.err.contains("was not handed over") && refused.err.contains("finish"),
@@ -244,16 +254,12 @@ fn a_debrief_is_never_written_over_what_it_comes_from() {
     let file = operations(&folder, &HOSTILE);
     let (journal, page_file) = (folder.file("journal.jsonl"), folder.file("debrief.html"));
     let over = |page: &Path| {
-        run(&[
-            "attempt",
+        attempt(
             "oat-barn-tractor",
-            "--operations",
-            words(&file),
-            "--journal",
-            words(&journal),
-            "--debrief",
-            words(page),
-        ])
+            1,
+            &file,
+            &["--journal", words(&journal), "--debrief", words(page)],
+        )
     };
     for target in [&file, &journal] {
         let refused = over(target);

@@ -1,9 +1,10 @@
 //! Running the program.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::Output;
 
 use assert_cmd::Command;
+use lashwright::store;
 
 /// An empty folder that is taken away at the end.
 pub(crate) struct Folder(PathBuf);
@@ -49,6 +50,25 @@ pub(crate) fn run(arguments: &[&str]) -> Run {
         out: String::from_utf8(stdout).expect("text"),
         err: String::from_utf8(stderr).expect("text"),
     }
+}
+
+/// A path as an argument.
+pub(crate) fn words(path: &Path) -> &str {
+    path.to_str().expect("a plain name")
+}
+
+/// Writes operations into a file of the folder, one a line.
+pub(crate) fn operations(folder: &Folder, lines: &[&str]) -> PathBuf {
+    let file = folder.file("operations.jsonl");
+    store::write_whole(&file, (lines.join("\n") + "\n").as_bytes()).expect("written");
+    file
+}
+
+/// Plays the operations of a file at a seed of an exercise, with more arguments behind.
+pub(crate) fn attempt(exercise: &str, seed: u32, file: &Path, more: &[&str]) -> Run {
+    let seed = seed.to_string();
+    let given = ["attempt", exercise, "--seed", &seed, "--operations", words(file)];
+    run(&[&given, more].concat())
 }
 
 #[test]

@@ -66,11 +66,72 @@ fn press(harness: &mut Harness<'_, Desk>, label: &str) {
     harness.run();
 }
 
+/// The desk of an exercise with a part chosen.
+fn with_part(scenario: &str, part: AxlePart) -> Harness<'static, Desk> {
+    let mut desk = Hands::at(scenario).desk();
+    desk.part = Some(part);
+    window(USUAL, desk)
+}
+
+/// Puts the keyboard in a box and types over what stands in it.
+fn type_over(harness: &mut Harness<'_, Desk>, label: &str, text: &str) {
+    harness.get_by_label(label).focus();
+    harness.run();
+    harness.key_press_modifiers(egui::Modifiers::COMMAND, Key::A);
+    harness.get_by_label(label).type_text(text);
+    harness.run();
+}
+
+/// The card tells where the approval print lies, and the teeth show it before anything is read.
+#[test]
+fn the_approval_print_stands_on_the_card_and_on_the_teeth() {
+    let desk = Hands::at("oat-barn-tractor").desk();
+    let board = desk.board.clone().expect("a bench");
+    let [approval] = board.approvals.as_slice() else {
+        panic!("one set: {:?}", board.approvals);
+    };
+    let harness = window(USUAL, desk);
+    for (name, flank) in ["Drive", "Coast"].into_iter().zip(&approval.flanks) {
+        let words = flank.as_ref().expect("a print").text();
+        assert!(
+            words.contains("long") && words.contains("high") && words.contains('%'),
+            "{words}"
+        );
+        for label in [format!("{name}: {words}"), format!("approval print: {words}")] {
+            assert!(harness.query_all_by_label_contains(&label).next().is_some(), "{label}");
+        }
+    }
+    assert!(
+        harness
+            .query_by_label_contains("Fine dashes: the approval print")
+            .is_some()
+    );
+    // Nothing on this card is judged by it.
+    let harness = window(USUAL, Hands::at("what-the-dial-says").desk());
+    assert!(harness.query_by_label_contains("pproval print").is_none());
+}
+
+/// Each painted plate is judged by the approval print of its own set.
+#[test]
+fn plates_have_the_approval_print_of_their_set() {
+    let hands = Hands::at("twelve-prints")
+        .does(r#"{"do":"measure","what":{"quantity":"plate","plate":0},"instrument":"eye"}"#)
+        .does(r#"{"do":"measure","what":{"quantity":"plate","plate":1},"instrument":"eye"}"#);
+    let board = hands.board();
+    let of = |k: usize| {
+        board
+            .approval_of(board.prints.get(k))
+            .expect("its set has one")
+            .gears
+            .clone()
+    };
+    assert_eq!([of(0), of(1)].as_slice(), &hands.attempt.seen().plates[..2]);
+    assert_ne!(of(0), of(1), "turn by turn");
+}
+
 #[test]
 fn work_without_fields_is_one_press() {
-    let mut desk = Hands::at("oat-barn-tractor").desk();
-    desk.part = Some(AxlePart::Caps);
-    let mut harness = window(USUAL, desk);
+    let mut harness = with_part("oat-barn-tractor", AxlePart::Caps);
     press(&mut harness, "Slacken until snug");
     assert_eq!(only(&asked(&mut harness)), &Operation::LoosenCaps {});
 }
@@ -88,9 +149,7 @@ fn a_part_is_chosen_from_the_list_and_by_keys() {
 /// Part, work and its form without a pointer.
 #[test]
 fn work_is_reached_by_keys() {
-    let mut desk = Hands::at("oat-barn-tractor").desk();
-    desk.part = Some(AxlePart::RingGear);
-    let mut harness = window(USUAL, desk);
+    let mut harness = with_part("oat-barn-tractor", AxlePart::RingGear);
     harness.key_press(Key::W);
     harness.run();
     harness.key_press(Key::Enter);
@@ -115,9 +174,7 @@ fn work_is_reached_by_keys() {
 /// An open list has the arrows and Enter for itself: the picture stays, and nothing is done behind it.
 #[test]
 fn a_choice_is_made_with_the_arrows() {
-    let mut desk = Hands::at("oat-barn-tractor").desk();
-    desk.part = Some(AxlePart::RingGear);
-    let mut harness = window(USUAL, desk);
+    let mut harness = with_part("oat-barn-tractor", AxlePart::RingGear);
     press(&mut harness, "Rock for lash");
     harness.get_by_label_contains("Stem: ").click();
     harness.run();
@@ -144,20 +201,14 @@ fn a_choice_is_made_with_the_arrows() {
 
 #[test]
 fn a_form_is_filled_in_with_precautions_and_done_with_enter() {
-    let mut desk = Hands::at("oat-barn-tractor").desk();
-    desk.part = Some(AxlePart::Nut);
-    let mut harness = window(USUAL, desk);
+    let mut harness = with_part("oat-barn-tractor", AxlePart::Nut);
     press(&mut harness, "Tighten to a torque");
     assert!(asked(&mut harness).is_empty(), "the form opens first");
     assert!(
         harness.query_by_label_contains("Caution. The flange reacts").is_some(),
         "the hazard is said before"
     );
-    harness.get_by_label("Torque").focus();
-    harness.run();
-    harness.key_press_modifiers(egui::Modifiers::COMMAND, Key::A);
-    harness.get_by_label("Torque").type_text("230,5");
-    harness.run();
+    type_over(&mut harness, "Torque", "230,5");
     press(&mut harness, "Holding bar on the bench");
     press(&mut harness, "Do it");
     let commands = asked(&mut harness);
@@ -178,9 +229,7 @@ fn a_form_is_filled_in_with_precautions_and_done_with_enter() {
 #[test]
 fn escape_puts_the_form_away_and_nothing_else() {
     for in_the_form in [true, false] {
-        let mut desk = Hands::at("oat-barn-tractor").desk();
-        desk.part = Some(AxlePart::Nut);
-        let mut harness = window(USUAL, desk);
+        let mut harness = with_part("oat-barn-tractor", AxlePart::Nut);
         press(&mut harness, "Tighten to a torque");
         if !in_the_form {
             // A press beside the box takes the keyboard out of it.
@@ -204,9 +253,7 @@ fn escape_puts_the_form_away_and_nothing_else() {
 
 #[test]
 fn letters_typed_in_a_form_are_no_keys() {
-    let mut desk = Hands::at("oat-barn-tractor").desk();
-    desk.part = Some(AxlePart::Nut);
-    let mut harness = window(USUAL, desk);
+    let mut harness = with_part("oat-barn-tractor", AxlePart::Nut);
     press(&mut harness, "Tighten to a torque");
     harness.get_by_label("Torque").focus();
     harness.run();
@@ -220,15 +267,9 @@ fn letters_typed_in_a_form_are_no_keys() {
 
 #[test]
 fn a_wrong_number_is_said_and_nothing_is_done() {
-    let mut desk = Hands::at("oat-barn-tractor").desk();
-    desk.part = Some(AxlePart::Nut);
-    let mut harness = window(USUAL, desk);
+    let mut harness = with_part("oat-barn-tractor", AxlePart::Nut);
     press(&mut harness, "Tighten to a torque");
-    harness.get_by_label("Torque").focus();
-    harness.run();
-    harness.key_press_modifiers(egui::Modifiers::COMMAND, Key::A);
-    harness.get_by_label("Torque").type_text("much");
-    harness.run();
+    type_over(&mut harness, "Torque", "much");
     press(&mut harness, "Do it");
     assert!(asked(&mut harness).is_empty(), "nothing is done");
     assert!(
@@ -239,9 +280,7 @@ fn a_wrong_number_is_said_and_nothing_is_done() {
 
 #[test]
 fn what_cannot_be_done_now_says_why() {
-    let mut desk = Hands::at("oat-barn-tractor").desk();
-    desk.part = Some(AxlePart::Seal);
-    let mut harness = window(USUAL, desk);
+    let mut harness = with_part("oat-barn-tractor", AxlePart::Seal);
     assert!(harness.query_by_label("Pull out").is_none(), "not offered");
     press(&mut harness, "What cannot be done now ...");
     let why = "Pull out. The flange is in the way: take nut and flange off first.";
@@ -389,9 +428,7 @@ fn handing_over_is_asked_twice() {
 
 #[test]
 fn pieces_are_chosen_by_their_labels() {
-    let mut desk = Hands::at("crush-and-stop").desk();
-    desk.part = Some(AxlePart::DepthShim);
-    let mut harness = window(USUAL, desk);
+    let mut harness = with_part("crush-and-stop", AxlePart::DepthShim);
     press(&mut harness, "Make up the pack");
     let board = harness.state().board.clone().expect("a board");
     let work = board

@@ -48,6 +48,30 @@ fn truth_stands_beside_belief_at_every_text_size() {
     }
 }
 
+/// A loss names where it was lost as the log numbers it: by operation. "Step" is how hard an exercise is.
+#[test]
+fn losses_name_operations_as_the_log_does() {
+    let desk = desk();
+    let debrief = desk.debrief.clone().expect("it was handed over");
+    let done = desk.board.as_ref().map_or(0, |b| b.told_back.len());
+    let harness = window(USUAL, desk);
+    let placed: Vec<_> = debrief
+        .losses
+        .iter()
+        .filter_map(|loss| Some((loss, loss.operation?)))
+        .filter(|(loss, _)| loss.points >= 0.05)
+        .collect();
+    assert!(!placed.is_empty(), "something was lost at an operation");
+    for (loss, operation) in placed {
+        assert!(
+            usize::try_from(operation).is_ok_and(|o| o <= done),
+            "{operation} is in the log"
+        );
+        let label = format!(", operation {operation}: {}", loss.why);
+        assert!(harness.query_by_label_contains(&label).is_some(), "{label}");
+    }
+}
+
 /// The numbers stand in the page as they stand in the debrief, and the page can be had as a file.
 #[test]
 fn the_reference_way_is_told_and_the_page_can_be_saved() {

@@ -303,6 +303,23 @@ proptest! {
         prop_assert_eq!(value["do"].as_str().map(str::to_owned), Some(operation.name()));
     }
 
+    /// However many fields there are not, each is named.
+    #[test]
+    fn every_unknown_field_is_named(
+        operation in any_operation(),
+        unknown in proptest::collection::btree_set("zz[a-z]{1,8}", 1..6),
+    ) {
+        let mut value = serde_json::to_value(&operation).expect("JSON");
+        for name in &unknown {
+            value[name] = Value::from(1);
+        }
+        let error = Operation::from_json(&value.to_string()).expect_err("there are no such fields").to_string();
+        for name in &unknown {
+            prop_assert!(error.contains(&format!("`{name}`")), "{name}: {error}");
+        }
+        prop_assert!(error.contains(&format!("`{}`", operation.name())), "{error}");
+    }
+
     /// Whatever is sent in place of an operation is read or refused.
     #[test]
     fn any_text_is_read_or_refused(text in "\\PC{0,200}") {

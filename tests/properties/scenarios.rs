@@ -1,9 +1,12 @@
 //! Scenarios: those that ship are sound, seeds give the same bits, and nothing depends on what stands beside it.
 
+use std::sync::Arc;
+
 use lashwright::axle::{Assembly, Member, PerMember, Truth, settle};
 use lashwright::catalogue::{self, SCENARIOS, Shelf};
-use lashwright::contact::Placement;
-use lashwright::exercise::{Counted, Exercise, Factor, FaultKind, Fitted, Outcome, Scenario};
+use lashwright::contact::{self, Film, Pair, Placement, Route};
+use lashwright::exercise::{ApprovalPrint, Attempt, Counted, Exercise, Factor, FaultKind, Fitted, Outcome, Scenario};
+use lashwright::gear::{EaseOff, GearSet, Side};
 
 /// A scenario of layout C that slips of the pen are put into.
 fn layout_c_text() -> &'static str {
@@ -39,6 +42,64 @@ fn nominal_truth(scenario: &Scenario) -> Truth {
     truth
 }
 
+/// The approval print on the card is what the gears as designed show at their designed place, off the middle of the flank,
+/// and stands where prints are judged by it. Old teeth are not: their card says so.
+#[test]
+fn cards_show_the_approval_prints_of_the_gears_as_designed() {
+    for (name, exercise) in exercises() {
+        let prints = exercise.approval_prints();
+        let card = exercise.scenario();
+        let sets = match (name, card.plates.is_some()) {
+            ("leave-it-where-it-ran", _) => 0,
+            (_, true) => 2,
+            _ if card.counts.iter().any(|c| matches!(c, Counted::Depth | Counted::Print)) => 1,
+            _ => 0,
+        };
+        assert_eq!(prints.len(), sets, "{name}");
+        let designs = [Some(exercise.design()), exercise.other_design()];
+        for (print, design) in prints.iter().zip(designs.into_iter().flatten()) {
+            assert_eq!(print.gears, design.name, "{name}");
+            let pair = Pair::new(GearSet::new(design.clone()).expect("gears"));
+            let contact = contact::solve(&pair, Placement::NOMINAL, Film::default(), Route::Exact);
+            for (side, flank) in Side::BOTH.into_iter().zip(&print.flanks) {
+                let pattern = flank.map(|f| f.pattern);
+                assert_eq!(pattern, contact.flank(side).pattern, "{name}, {side:?}");
+                let [_, height] = pattern.expect("a print").centroid;
+                println!(
+                    "{name}, {side:?}: {height:+.3}, {}",
+                    flank.expect("a print").lean_words()
+                );
+                assert!((0.05..0.3).contains(&height), "{name}, {side:?}: {height}");
+            }
+        }
+    }
+}
+
+/// What the card shows is the same for every seed, also for one whose gears are not as designed.
+#[test]
+fn an_approval_print_gives_no_fault_away() {
+    let all = exercises();
+    let (_, exercise) = all.iter().find(|(name, _)| *name == "say-no").expect("embedded");
+    let before = exercise.approval_prints().to_vec();
+    let exercise = Arc::new(exercise.clone());
+    let deviates = |seed: &u64| {
+        let deviation = exercise.truth(*seed).pair.flank_deviation;
+        deviation.iter().any(|d| *d != EaseOff::default())
+    };
+    let seed = (1..40).find(deviates).expect("one seed in four");
+    let attempt = Attempt::begin(exercise.clone(), seed).expect("can be played");
+    assert_eq!(
+        attempt.exercise().approval_prints(),
+        before,
+        "before and after the axle is there"
+    );
+    let real = ApprovalPrint::of(&attempt.bench().setting().pair);
+    assert_ne!(
+        real.flanks, before[0].flanks,
+        "the gears in this axle would show another one"
+    );
+}
+
 /// At nominal sizes with everything set to the drawing an axle is what its card wants.
 #[test]
 fn the_nominal_axle_is_inside_of_its_own_bands() {
@@ -51,14 +112,9 @@ fn the_nominal_axle_is_inside_of_its_own_bands() {
         let far = [placement.pinion_axial_mm, placement.wheel_axial_mm, placement.offset_mm];
         assert!(far.iter().all(|v| v.abs() < 1e-6), "{name}: {placement:?}");
         let pair = exercise.pair(&truth).expect("gears");
-        let lash = lashwright::contact::solve(
-            &pair,
-            Placement::NOMINAL,
-            lashwright::contact::Film::default(),
-            lashwright::contact::Route::Exact,
-        )
-        .lash
-        .expect("touches");
+        let lash = contact::solve(&pair, Placement::NOMINAL, Film::default(), Route::Exact)
+            .lash
+            .expect("touches");
         // The card's window is in the reading of its stem, with the designed placement in its middle.
         let share = wanted.stem.stem().share(axle.gears());
         let (reading, middle) = (share * lash.min_mm, 0.5 * (wanted.lash_mm.low + wanted.lash_mm.high));

@@ -18,7 +18,7 @@ use crate::exercise::par::Par;
 use crate::exercise::prepared::ExerciseError;
 use crate::exercise::score::{Score, score};
 use crate::exercise::technician::{Chart, LARGEST_STEP_MM, LEAST_STEP_MM, Middles, asks, middles};
-use crate::quantity::{number, signed};
+use crate::quantity::{Units, number, nut_torque, signed};
 
 /// A build.
 #[derive(Debug, Clone)]
@@ -282,7 +282,11 @@ fn changed(attempt: &Attempt, state: &Attempt, before: &Attempt, span: Period) -
                 nut_turns += 1;
             }
             Operation::TightenNut { torque_nm, .. } => {
-                plain.push(format!("nut tightened to {}\u{a0}N·m", number(*torque_nm, 0)));
+                plain.push(format!(
+                    "nut tightened to {} ({})",
+                    nut_torque(*torque_nm, Units::Metric),
+                    nut_torque(*torque_nm, Units::Inch)
+                ));
             }
             Operation::FitSpacer { new: true, .. } => plain.push("new spacer".to_owned()),
             Operation::FitNut { new: true } => plain.push("new nut".to_owned()),

@@ -8,7 +8,7 @@ use crate::bench::{
 use crate::contact::Placement;
 use crate::exercise::attempt::{Attempt, Step};
 use crate::exercise::history::Moment;
-use crate::quantity::{Units, fine_length, length, number, signed, torque};
+use crate::quantity::{Units, fine_length, length, number, nut_torque, signed, torque};
 
 use super::words;
 
@@ -157,18 +157,25 @@ fn shown(step: &Step) -> Option<String> {
             let turns = value("rolling torque")?;
             let starts = value("breakaway torque").filter(|_| matches!(what, Measurand::BreakawayTorque {}));
             let nm = starts.unwrap_or(turns);
-            Some(format!("{} ({})", torque(nm, Units::Metric), torque(nm, Units::Inch)))
+            Some(amount(*what, nm))
         }
-        _ => Some(readings.first()?.value.map_or_else(
-            || "nothing".to_owned(),
-            |value| {
-                if what.unit() == "mm" {
-                    both(value)
-                } else {
-                    format!("{}\u{a0}{}", number(value, 2), what.unit())
-                }
-            },
-        )),
+        _ => Some(
+            readings
+                .first()?
+                .value
+                .map_or_else(|| "nothing".to_owned(), |value| amount(*what, value)),
+        ),
+    }
+}
+
+/// A value of a quantity, in both units where it has two: hand torque in inch-pounds, that of a nut in foot-pounds.
+fn amount(what: Measurand, value: f64) -> String {
+    let in_both = |of: fn(f64, Units) -> String| format!("{} ({})", of(value, Units::Metric), of(value, Units::Inch));
+    match what.unit() {
+        "mm" => both(value),
+        "N·m" if matches!(what, Measurand::NutTorque {}) => in_both(nut_torque),
+        "N·m" => in_both(torque),
+        unit => format!("{}\u{a0}{unit}", number(value, 2)).trim_end().to_owned(),
     }
 }
 
@@ -202,9 +209,9 @@ fn did(operation: &Operation, kit: &[ShimPiece]) -> String {
             format!("Turned the pinion nut by {}°", signed(*angle_deg, 1))
         }
         Operation::TightenNut { torque_nm, wrench, .. } => format!(
-            "Tightened the pinion nut to {}\u{a0}N·m ({}\u{a0}ft·lb) with the {}",
-            number(*torque_nm, 0),
-            number(crate::quantity::foot_pounds(*torque_nm), 0),
+            "Tightened the pinion nut to {} ({}) with the {}",
+            nut_torque(*torque_nm, Units::Metric),
+            nut_torque(*torque_nm, Units::Inch),
             plain(wrench)
         ),
         Operation::TurnAdjuster { side, notches } => format!(
@@ -213,12 +220,7 @@ fn did(operation: &Operation, kit: &[ShimPiece]) -> String {
             signed(*notches, 1)
         ),
         Operation::Note { what, value, remark } => {
-            let unit = what.unit();
-            let value = if unit == "mm" {
-                both(*value)
-            } else {
-                format!("{}\u{a0}{unit}", number(*value, 2)).trim_end().to_owned()
-            };
+            let value = amount(*what, *value);
             let remark = if remark.is_empty() {
                 String::new()
             } else {

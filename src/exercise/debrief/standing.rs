@@ -21,8 +21,10 @@ pub enum Measure {
     Length,
     /// mm, with its sign: a deviation.
     Deviation,
-    /// N m.
+    /// Felt by hand, N m.
     Torque,
+    /// Of a nut, N m.
+    NutTorque,
     /// Halves of a tooth's length or height.
     Tooth,
 }
@@ -169,7 +171,7 @@ fn of(attempt: &Attempt, outcome: &Outcome, depths: &mut Depths<'_>, counted: Co
             let stands = nut_torque_nm(attempt.bench());
             vec![Standing::new(
                 "Pinion nut stands at",
-                Measure::Torque,
+                Measure::NutTorque,
                 full,
                 zero,
                 stands,

@@ -7,7 +7,7 @@ use super::{scrolled, widget};
 use crate::panels::theme::Ink;
 use crate::panels::widget::{ButtonFace, Rank};
 use crate::quantity::number;
-use crate::view::bench::{Wanted, WantedRange, amount_of, measurand_words};
+use crate::view::bench::{Approved, Wanted, WantedRange, amount_of, measurand_words};
 use crate::view::{BenchView, Command, Place, SAFETY_NOTE, WindowView};
 
 /// Draws the card.
@@ -79,6 +79,7 @@ fn upper(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
         let words = format!("Lash is read with the stem {}.", board.stem);
         widget::words(ui, &words, ink.small(), muted);
     }
+    approvals(ui, ink, board);
     for (title, paragraphs) in [("The job", &board.told), ("Mind", &board.cautions)] {
         if paragraphs.is_empty() {
             continue;
@@ -88,6 +89,26 @@ fn upper(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
         for paragraph in paragraphs {
             widget::words(ui, paragraph, ink.body(), text);
             ui.add_space(ink.space(4.0));
+        }
+    }
+}
+
+/// What the gears' maker approved, to judge prints by.
+fn approvals(ui: &mut Ui, ink: &Ink, board: &BenchView) {
+    if board.approvals.is_empty() {
+        return;
+    }
+    ui.add_space(ink.space(6.0));
+    heading(ui, ink, "Approval print", "Of the gears as made");
+    for approval in &board.approvals {
+        if board.approvals.len() > 1 {
+            widget::words(ui, &approval.gears, ink.body(), ink.color(|t| t.text));
+        }
+        for (name, flank) in ["Drive", "Coast"].into_iter().zip(&approval.flanks) {
+            let words = flank
+                .as_ref()
+                .map_or_else(|| "nothing is marked".to_owned(), Approved::text);
+            widget::words(ui, &format!("{name}: {words}"), ink.small(), ink.color(|t| t.muted));
         }
     }
 }

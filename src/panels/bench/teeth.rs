@@ -8,7 +8,7 @@ use crate::drawing::{Fill, Flank, Hatch, Ink as DrawingInk, Item, LineStyle, Pat
 use crate::panels::paint::Sheet;
 use crate::panels::theme::Ink;
 use crate::quantity::{number, signed};
-use crate::view::bench::{SeenFlank, SeenPrint, ToothShape};
+use crate::view::bench::{Approved, SeenFlank, SeenPrint, ToothShape};
 use crate::view::{BenchView, WindowView};
 
 /// Draws both flanks over the room that there is.
@@ -22,14 +22,26 @@ pub(super) fn teeth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Bench
     let at = in_hand.or(board.prints.len().checked_sub(1));
     let last = at.and_then(|at| board.prints.get(at));
     let before = at.and_then(|at| board.prints.get(at.checked_sub(1)?));
+    let approval = board.approval_of(last);
     let said = match last {
         None => "No print yet".to_owned(),
         Some(print) if print.stale => format!("{}, reading {}: stale", print.title, print.number),
         Some(print) => format!("{}, reading {}", print.title, print.number),
     };
     widget::words(ui, &said, ink.section(), text);
+    let words = match (last, before) {
+        (Some(_), Some(before)) => format!("Dash-dot: reading {}, as the eye read it.", before.number),
+        (Some(_), None) => "Drawn as the eye read it.".to_owned(),
+        (None, _) => "Paste, roll, then look at the print.".to_owned(),
+    };
+    let words = if approval.is_some() {
+        format!("{words} Fine dashes: the approval print.")
+    } else {
+        words
+    };
     let room = ui.available_height().max(ink.scaled(200.0));
-    let foot = ink.scaled(18.0);
+    let width = ui.available_width();
+    let foot = ui.painter().layout(words.clone(), ink.small(), muted, width).size().y + ink.scaled(2.0);
     let each = (0.5 * (room - foot)).min(ink.scaled(240.0));
     for (k, flank) in [Flank::Drive, Flank::Coast].into_iter().enumerate() {
         let of = |print: Option<&SeenPrint>| print.and_then(|p| p.flanks.get(k).copied().flatten());
@@ -44,16 +56,12 @@ pub(super) fn teeth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Bench
                 lean: board.tooth.lean.get(k).copied().unwrap_or(0.0),
                 print: of(last),
                 ghost: of(before),
+                approved: approval.and_then(|a| a.flanks.get(k).copied().flatten()),
                 clearness: last.map(|p| p.clearness),
                 painted: !board.laid.painted.is_empty(),
             },
         );
     }
-    let words = match (last, before) {
-        (Some(_), Some(before)) => format!("Dash-dot: reading {}, as the eye read it.", before.number),
-        (Some(_), None) => "Drawn as the eye read it.".to_owned(),
-        (None, _) => "Paste, roll, then look at the print.".to_owned(),
-    };
     widget::words(ui, &words, ink.small(), muted);
 }
 
@@ -69,6 +77,7 @@ pub(in crate::panels) fn small(ui: &Ui, rect: Rect, view: &WindowView<'_>, board
             lean: board.tooth.lean.get(k).copied().unwrap_or(0.0),
             print: print.flanks.get(k).copied().flatten(),
             ghost: None,
+            approved: None,
             clearness: Some(print.clearness),
             painted: true,
         };
@@ -81,6 +90,7 @@ struct Shown {
     lean: f64,
     print: Option<SeenFlank>,
     ghost: Option<SeenFlank>,
+    approved: Option<Approved>,
     /// None where nobody has looked.
     clearness: Option<f64>,
     painted: bool,
@@ -90,7 +100,15 @@ fn one(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, height: f32, flank: Flank,
     let width = ui.available_width();
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
     let numbers = words_of(shown);
-    response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, format!("{}: {numbers}", flank.name())));
+    response.widget_info(|| {
+        let approved = shown.approved.as_ref().map(Approved::text);
+        let approved = approved.map_or_else(String::new, |words| format!("; approval print: {words}"));
+        WidgetInfo::labeled(
+            WidgetType::Image,
+            true,
+            format!("{}: {numbers}{approved}", flank.name()),
+        )
+    });
     // In points of the picture at 100 %.
     let scale = ink.factor();
     let size = rect.size() / scale;
@@ -235,6 +253,14 @@ impl Map {
                 items.push(Item::stroked(line.clone(), Stroke::full(DrawingInk::GhostLight, 3.4)));
                 items.push(Item::stroked(line, Stroke::full(DrawingInk::GhostDark, 1.4)));
             }
+        }
+        if let Some(approved) = &shown.approved {
+            let line = self.area(&approved.print, approved.lean);
+            items.push(Item::stroked(line.clone(), Stroke::full(DrawingInk::GhostLight, 2.4)));
+            items.push(Item::stroked(
+                line,
+                Stroke::full(DrawingInk::GhostDark, 1.2).styled(LineStyle::FineDashed),
+            ));
         }
         if let Some(ghost) = &shown.ghost {
             let line = self.area(ghost, shown.lean);

@@ -2,10 +2,10 @@
 
 use super::readings::{Reading, SeenPrint};
 use super::start::layout_words;
-use super::{Amount, Laid, Work, offer, words};
+use super::{Amount, Approval, Laid, Work, offer, words};
 use crate::bench::{Answer, Bench, Measurand, Note, Operation};
-use crate::contact::{self, Film, Pair, Placement, Route};
-use crate::exercise::{AskedFor, Attempt, Counted, Seen, Step, Window};
+use crate::contact::Pair;
+use crate::exercise::{AskedFor, Attempt, Counted, Seen, Step, Window, lean};
 use crate::gear::Side;
 use crate::numerics::math;
 use crate::quantity::Units;
@@ -41,6 +41,8 @@ pub struct BenchView {
     pub notes: Vec<Note>,
     /// All prints that were looked at, in order.
     pub prints: Vec<SeenPrint>,
+    /// Approval prints of the sets on the bench; empty where the card has none.
+    pub approvals: Vec<Approval>,
     /// Shape of a tooth's flank.
     pub tooth: ToothShape,
     /// Minutes so far.
@@ -86,27 +88,6 @@ impl ToothShape {
             lean: Side::BOTH.map(|side| lean(pair, side)),
         }
     }
-}
-
-/// Covariance of the places that a usual film marks at the designed place, along and up the tooth.
-fn lean(pair: &Pair, side: Side) -> f64 {
-    let film_um = Film::default().thickness_um;
-    let Some(map) = contact::gap_map(pair, Placement::NOMINAL, side, Route::Fast) else {
-        return 0.0;
-    };
-    let (columns, rows) = map.size();
-    let marked: Vec<(f64, f64)> = (0..columns)
-        .flat_map(|i| (0..rows).map(move |j| (i, j)))
-        .filter(|&(i, j)| map.gap_um(i, j).is_some_and(|gap| gap < film_um))
-        .map(|(i, j)| map.place(i, j))
-        .collect();
-    let count = if marked.is_empty() { 1.0 } else { marked.len() as f64 };
-    let (mut x, mut y) = (0.0, 0.0);
-    for (along, up) in &marked {
-        x += along / count;
-        y += up / count;
-    }
-    marked.iter().map(|(along, up)| (along - x) * (up - y)).sum::<f64>() / count
 }
 
 /// A row of what is wanted.
@@ -230,7 +211,20 @@ impl Told {
 impl BenchView {
     /// Of an attempt.
     pub fn new(attempt: &Attempt, tooth: ToothShape) -> Self {
-        Self::of(&attempt.seen(), attempt.bench(), attempt.seed(), attempt.steps(), tooth)
+        let seen = attempt.seen();
+        let approvals = Approval::all(attempt.exercise(), &seen.plates);
+        Self {
+            approvals,
+            ..Self::of(&seen, attempt.bench(), attempt.seed(), attempt.steps(), tooth)
+        }
+    }
+
+    /// The approval print that a print is judged by: that of its plate's set, or of the set in the axle.
+    pub fn approval_of(&self, print: Option<&SeenPrint>) -> Option<&Approval> {
+        match print.and_then(|p| p.plate) {
+            Some(plate) => self.approvals.iter().find(|a| a.plates.contains(&plate)),
+            None => self.approvals.first(),
+        }
     }
 
     fn of(seen: &Seen, bench: &Bench, seed: u64, steps: &[Step], tooth: ToothShape) -> Self {
@@ -271,6 +265,7 @@ impl BenchView {
                 .collect(),
             notes: seen.notes.clone(),
             prints: seen.records.iter().filter_map(SeenPrint::of).collect(),
+            approvals: Vec::new(),
             tooth,
             minutes: seen.minutes,
             money: seen.money,
@@ -308,7 +303,7 @@ fn wanted(seen: &Seen) -> Vec<Wanted> {
             Counted::Print => row(
                 "Print, drive and coast",
                 some,
-                WantedRange::Words("in the middle, off every edge"),
+                WantedRange::Words("as on the approval print, off every edge"),
                 last(&|what| what == Measurand::Print {}),
             ),
             Counted::Lash => row(

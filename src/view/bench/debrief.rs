@@ -83,6 +83,7 @@ pub fn standing_digits(measure: Measure, value: f64, units: Units) -> String {
         (Measure::Deviation, Units::Metric) => signed(value, 3),
         (Measure::Deviation, Units::Inch) => signed(Amount::FineLength.shown(value, units), 4),
         (Measure::Torque, _) => Amount::HandTorque.digits(value, units),
+        (Measure::NutTorque, _) => Amount::NutTorque.digits(value, units),
         (Measure::Tooth, _) => signed(value, 2),
     }
 }
@@ -93,6 +94,7 @@ pub fn standing_band(standing: &Standing, units: Units) -> String {
     let unit = match measure {
         Measure::Length | Measure::Deviation => format!("\u{a0}{}", Amount::Length.unit(units)),
         Measure::Torque => format!("\u{a0}{}", Amount::HandTorque.unit(units)),
+        Measure::NutTorque => format!("\u{a0}{}", Amount::NutTorque.unit(units)),
         Measure::Tooth => " of half a tooth".to_owned(),
     };
     let digits = |value: f64| standing_digits(measure, value, units);

@@ -4,6 +4,7 @@
 //! types can hold a truth. [`Work`] is an operation with its fields as a form, `offer` the table of them.
 
 mod amount;
+mod approval;
 mod board;
 mod debrief;
 mod laid;
@@ -16,6 +17,7 @@ mod words;
 mod work;
 
 pub use amount::Amount;
+pub use approval::{Approval, Approved};
 pub use board::{BenchView, Told, ToothShape, Wanted, WantedRange};
 pub use debrief::{BuildLine, DebriefView, LossLine, MadeLine, Standing, Verdict, standing_band, standing_digits};
 pub use laid::{CapsOn, Laid};

@@ -169,6 +169,8 @@ pub struct SeenPrint {
     pub number: u32,
     /// What was looked at, in words.
     pub title: String,
+    /// Which painted plate it is on; none for the ring gear.
+    pub plate: Option<u32>,
     /// Whether something that it depends on was changed since.
     pub stale: bool,
     /// How clearly it stands out, 0 to 1.
@@ -208,6 +210,10 @@ impl SeenPrint {
         Some(Self {
             number: record.number,
             title: words::measurand(record.what),
+            plate: match record.what {
+                Measurand::Plate { plate } => Some(plate),
+                _ => None,
+            },
             stale: record.stale,
             clearness: value("clearness").unwrap_or(0.0),
             flanks: [flank("drive"), flank("coast")],
