@@ -246,7 +246,7 @@ fn bench_cells(ui: &mut Ui, ink: &Ink, inside: Rect, view: &WindowView<'_>, out:
         .layout(Layout::left_to_right(Align::Max));
     ui.scope_builder(builder, |ui| {
         let stage = &view.stage;
-        let mut cell = |label, words, on, hint, command| {
+        let mut cell = |label: &str, words: &str, on: bool, hint: &str, command: Command| {
             if widget::lone_cell(ui, ink, label, words, on)
                 .on_hover_text(hint)
                 .clicked()
