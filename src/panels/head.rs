@@ -90,6 +90,7 @@ fn compact(ui: &Ui, ink: &Ink) -> bool {
 /// The places below one button.
 fn place_menu(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let face = egui::RichText::new(format!("{} ...", view.place.label())).font(ink.section());
+    ui.spacing_mut().button_padding.x = ink.space(12.0);
     let button = egui::Button::new(face).min_size(egui::vec2(0.0, ink.scaled(28.0)));
     let (response, _) = egui::containers::menu::MenuButton::from_button(button).ui(ui, |ui| {
         for place in places(view) {

@@ -422,7 +422,10 @@ fn the_paste_that_is_left_is_the_print_that_is_told() {
             assert!((seen - told).abs() < allowed, "{flank}: {seen} seen, {told} told");
         }
     }
-    let wiped = Operation::Clean { what: Cleaned::Teeth };
+    let wiped = Operation::Clean {
+        what: Cleaned::Teeth,
+        precautions: vec![Precaution::EyeProtection],
+    };
     assert!(bench.apply(&wiped).done, "wiped");
     assert_eq!(bench.paste_left(), None, "wiped off");
 }
