@@ -83,6 +83,12 @@ impl Attempt {
         &self.bench
     }
 
+    /// Whether the gears were in mesh after an operation, as anybody saw who stood there.
+    pub fn in_mesh_after(&self, operation: u32) -> bool {
+        let before = self.history.iter().rev().find(|moment| moment.operation <= operation);
+        before.is_some_and(|moment| moment.placement.is_some())
+    }
+
     /// What happened, with the true state behind it: for scoring and the debrief, never for a trainee.
     pub fn history(&self) -> &[Moment] {
         &self.history

@@ -122,7 +122,7 @@ fn points(ui: &mut Ui, ink: &Ink, debrief: &DebriefView) {
     let at = pos2(rect.left() + after, rect.bottom() - small.size().y - ink.scaled(6.0));
     ui.painter().galley(at, small, text);
     ui.add_space(ink.space(8.0));
-    let width = ink.scaled(134.0);
+    let width = ink.scaled(142.0);
     for (name, points, full) in &debrief.parts {
         // What has no room beside the buttons stands in the table of losses all the same.
         if ui.available_width() < width + ink.scaled(300.0) {

@@ -15,7 +15,10 @@ fn fixed_keys(place: Place) -> Vec<[&'static str; 2]> {
     ];
     match place {
         Place::Bench => all.extend([
-            ["Enter", "do what the form says, write what was read"],
+            [
+                "Enter",
+                "do what the form says, write what was read; with Ctrl from everywhere in the form",
+            ],
             ["Esc", "put the form away"],
             ["Arrows", "go round; with Shift, shift"],
         ]),

@@ -346,7 +346,11 @@ pub(super) fn tick(ui: &mut Ui, ink: &Ink, id: Id, label: &str, ticked: bool) ->
     };
     painter.galley(pos2(square.right() + gap, top), words, color);
     focus_outline(ui, ink, &response, rect);
-    response.clicked()
+    if response.gained_focus() {
+        response.scroll_to_me(None);
+    }
+    // With Ctrl, Enter is meant for the whole form.
+    response.clicked() && !ui.input(|input| input.modifiers.command)
 }
 
 /// A box to write in, with its name for those who listen. A blank that waits for a hand is framed in violet.

@@ -52,6 +52,35 @@ impl Hands {
     }
 }
 
+/// From bare parts to an axle with its gears in mesh; the torque of the pinion alone is written down on the way, that of the
+/// whole at the end.
+const BUILT: [&str; 24] = [
+    r#"{"do":"fit_shims","place":"depth","pieces":[0,2,3,8]}"#,
+    r#"{"do":"press","ring":"head_cup","force_kn":24.0,"precautions":["press_guard","eye_protection"]}"#,
+    r#"{"do":"press","ring":"head_cone","force_kn":24.0,"precautions":["press_guard","eye_protection"]}"#,
+    r#"{"do":"press","ring":"tail_cup","force_kn":24.0,"precautions":["press_guard","eye_protection"]}"#,
+    r#"{"do":"fit_shims","place":"spacer","pieces":[1,20,21,22]}"#,
+    r#"{"do":"fit_spacer","spacer":"own","new":false}"#,
+    r#"{"do":"insert_pinion"}"#,
+    r#"{"do":"fit_nut","new":true}"#,
+    r#"{"do":"tighten_nut","torque_nm":217.0,"wrench":"click_wrench","precautions":["holding_bar"]}"#,
+    r#"{"do":"turn","what":"pinion","turns":40.0}"#,
+    r#"{"do":"measure","what":{"quantity":"rolling_torque"},"instrument":"small_dial_wrench"}"#,
+    r#"{"do":"note","what":{"quantity":"rolling_torque"},"value":2.5,"remark":"record 1"}"#,
+    r#"{"do":"clean","what":"wheel_seat","precautions":[]}"#,
+    r#"{"do":"heat_wheel","to_c":130.0,"precautions":["hot_gloves"]}"#,
+    r#"{"do":"fit_wheel","crosswise":true,"precautions":["hot_gloves"]}"#,
+    r#"{"do":"wait","minutes":120.0}"#,
+    r#"{"do":"tighten_ring_bolts","thread_lock":true}"#,
+    r#"{"do":"set_carrier_in","marks_out_teeth":0,"precautions":["hoist"]}"#,
+    r#"{"do":"fit_caps","as_marked":true}"#,
+    r#"{"do":"turn_adjuster","side":"tooth","notches":17.0}"#,
+    r#"{"do":"turn_adjuster","side":"back","notches":17.0}"#,
+    r#"{"do":"tighten_caps","to":"full"}"#,
+    r#"{"do":"measure","what":{"quantity":"rolling_torque"},"instrument":"small_dial_wrench"}"#,
+    r#"{"do":"note","what":{"quantity":"rolling_torque"},"value":2.9,"remark":"record 2"}"#,
+];
+
 const LASH: &str = r#"{"do":"measure","what":{"quantity":"lash","tooth":0},"instrument":"dial_indicator"}"#;
 
 fn only(commands: &[Command]) -> &Operation {
@@ -419,6 +448,10 @@ fn handing_over_is_asked_twice() {
     let mut harness = window(USUAL, Hands::at("oat-barn-tractor").desk());
     press(&mut harness, "Hand over");
     assert!(asked(&mut harness).is_empty(), "not at once");
+    assert!(
+        harness.get_by_label("Not yet").is_focused(),
+        "the keyboard goes on where it does no harm"
+    );
     press(&mut harness, "Not yet");
     assert!(harness.query_by_label("Yes, it is done").is_none(), "put away");
     press(&mut harness, "Hand over");
@@ -494,4 +527,68 @@ fn the_board_fits_at_every_text_size() {
             }
         }
     }
+}
+
+/// A torque that is written down with the gears in mesh is the whole axle's: it does not stand for the pinion's, and what it
+/// is more than that is what the side bearings add.
+#[test]
+fn the_torque_of_the_whole_does_not_stand_for_the_pinions() {
+    let mut hands = Hands::at("depth-stole-my-preload");
+    for operation in BUILT {
+        let operation = Operation::from_json(operation).expect("an operation");
+        let answer = hands.attempt.apply(&operation);
+        assert!(answer.done, "{operation:?}: {:?}", answer.refused);
+    }
+    let harness = window(USUAL, hands.desk());
+    let card = |name: &str| {
+        let all = harness.query_all_by_label_contains(name);
+        all.filter_map(|node| node.accesskit_node().value()).collect::<String>()
+    };
+    let pinion = card("Turning torque, pinion alone, wanted");
+    assert!(
+        pinion.ends_with(": 2.50\u{a0}N·m, stale") || pinion.ends_with(": 2.50\u{a0}N·m"),
+        "{pinion}"
+    );
+    let sides = card("Side bearings add, wanted");
+    assert!(sides.ends_with(": 0.40\u{a0}N·m"), "{sides}");
+}
+
+/// The keyboard begins at the first piece, the key that opened the form does not press it, and Ctrl with Enter does the work
+/// from there.
+#[test]
+fn a_pack_is_made_up_by_the_keyboard_alone() {
+    let mut harness = with_part("depth-stole-my-preload", AxlePart::DepthShim);
+    harness.get_by_label("Make up the pack").focus();
+    harness.run();
+    harness.key_press(Key::Enter);
+    harness.run();
+    let pressed = |harness: &Harness<'_, Desk>, label: &str| harness.get_by_label(label).accesskit_node().toggled();
+    assert!(harness.get_by_label("Piece 0: 1.000").is_focused(), "where it begins");
+    assert_eq!(
+        pressed(&harness, "Piece 0: 1.000"),
+        Some(egui::accesskit::Toggled::False),
+        "not by the same key"
+    );
+    harness.key_press(Key::Space);
+    harness.run();
+    harness.key_press_modifiers(egui::Modifiers::COMMAND, Key::Enter);
+    harness.run();
+    let commands = asked(&mut harness);
+    let Operation::FitShims { pieces, .. } = only(&commands) else {
+        panic!("{commands:?}");
+    };
+    assert_eq!(pieces[..], [0], "as it stood: the key did not change it");
+}
+
+/// What was answered is seen whole, and the room for it is taken from the stage.
+#[test]
+fn a_long_answer_has_its_lines() {
+    let height = |operation: &str, words: &str| {
+        let harness = window(USUAL, Hands::at("depth-stole-my-preload").does(operation).desk());
+        harness.get_by_label_contains(words).rect().height()
+    };
+    let short = height(r#"{"do":"wait","minutes":1.0}"#, "Wait 1");
+    let long = height(r#"{"do":"compare_numbers"}"#, "farther from the wheel axis.");
+    println!("{short} and {long} points");
+    assert!(long >= short + 10.0, "{short} and {long} points");
 }

@@ -83,7 +83,7 @@ impl Belief {
 impl Subject {
     fn new(attempt: &Attempt, what: Measurand, operation: u32) -> Self {
         if matches!(what, Measurand::RollingTorque {}) {
-            if in_mesh(attempt, operation) {
+            if attempt.in_mesh_after(operation) {
                 Self::TotalTorque
             } else {
                 Self::PinionTorque
@@ -100,12 +100,6 @@ impl Subject {
             Self::Of(what) => what,
         }
     }
-}
-
-/// Whether the gears were in mesh after an operation.
-fn in_mesh(attempt: &Attempt, operation: u32) -> bool {
-    let before = attempt.history().iter().rev().find(|m| m.operation <= operation);
-    before.is_some_and(|m| m.placement.is_some())
 }
 
 /// The value of a record that its quantity is named after.

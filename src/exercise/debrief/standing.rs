@@ -1,6 +1,6 @@
 //! Where the axle stands against the bands that it is judged by.
 
-use crate::bench::{Measurand, Record, StemChoice};
+use crate::bench::{Measurand, Note, Record, StemChoice};
 use crate::contact::{Contact, FlankContact, Placement};
 use crate::exercise::attempt::Attempt;
 use crate::exercise::counted::Counted;
@@ -138,15 +138,26 @@ fn of(attempt: &Attempt, outcome: &Outcome, depths: &mut Depths<'_>, counted: Co
         Counted::Spread => {
             let truth = outcome.lash_spread_mm.map(|spread| share * spread);
             vec![Standing {
+                noted: noted_ends(attempt).map(|[low, high]| high - low),
                 read: ends(attempt).map(|[low, high]| high - low),
                 ..Standing::at_most("Lash, spread around the ring gear", targets.lash_spread_mm, truth)
             }]
         }
-        Counted::Runout => vec![Standing::at_most(
-            "Face runout of the ring gear, at its teeth",
-            targets.face_runout_mm,
-            Some(outcome.wheel_face_runout_mm),
-        )],
+        Counted::Runout => {
+            // A dial stands at the outer end of the teeth and shows more than there is in the middle.
+            let gears = attempt.bench().setting().axle.gears();
+            let at_teeth = |shown: f64| shown * gears.wheel_mean_radius_mm / gears.outer_pitch_radius_mm;
+            let subject = Subject::Of(Measurand::WheelFaceRunout {});
+            vec![Standing {
+                noted: fresh_note(attempt, subject).map(at_teeth),
+                read: fresh_read(attempt, subject).map(at_teeth),
+                ..Standing::at_most(
+                    "Face runout of the ring gear, at its teeth",
+                    targets.face_runout_mm,
+                    Some(outcome.wheel_face_runout_mm),
+                )
+            }]
+        }
         Counted::PinionTorque => vec![Standing {
             noted: fresh_note(attempt, Subject::PinionTorque),
             read: fresh_read(attempt, Subject::PinionTorque),
@@ -177,14 +188,18 @@ fn of(attempt: &Attempt, outcome: &Outcome, depths: &mut Depths<'_>, counted: Co
                 stands,
             )]
         }
-        Counted::SideTorque => vec![Standing::new(
-            "Side bearings add",
-            Measure::Torque,
-            targets.side_torque_nm,
-            targets.side_torque_zero_nm,
-            outcome.side_torque_nm,
-        )],
-        Counted::Print => prints(outcome, depths.approval),
+        Counted::SideTorque => vec![Standing {
+            noted: sides_add(attempt, last_note),
+            read: sides_add(attempt, last_read),
+            ..Standing::new(
+                "Side bearings add",
+                Measure::Torque,
+                targets.side_torque_nm,
+                targets.side_torque_zero_nm,
+                outcome.side_torque_nm,
+            )
+        }],
+        Counted::Print => prints(attempt, outcome, depths.approval),
     }
 }
 
@@ -245,7 +260,7 @@ pub(super) fn stem_share(attempt: &Attempt) -> f64 {
     stem.share(attempt.bench().setting().axle.gears())
 }
 
-fn prints(outcome: &Outcome, approval: &Contact) -> Vec<Standing> {
+fn prints(attempt: &Attempt, outcome: &Outcome, approval: &Contact) -> Vec<Standing> {
     let approved = [&approval.drive, &approval.coast];
     let edge = |f: &FlankContact| f.edge_contact.map_or(0.0, |e| e.wheel + e.pinion_tip);
     let mut all = Vec::new();
@@ -265,8 +280,12 @@ fn prints(outcome: &Outcome, approval: &Contact) -> Vec<Standing> {
                 Some(is.centroid.get(axis)? - wanted.centroid.get(axis)?)
             });
             let full = times * PRINT_FULL.get(axis).copied().unwrap_or(0.0);
+            // The sheet holds the height of the drive print's middle, and nothing else of a print.
+            let noted = print_noted(attempt).filter(|_| (k, axis) == (0, 1));
+            let wanted_height = wanted.and_then(|wanted| wanted.pattern).map(|p| p.centroid[1]);
             all.push(Standing {
                 on_edge,
+                noted: noted.zip(wanted_height).map(|(noted, wanted)| noted - wanted),
                 ..Standing::about_zero(
                     &format!("{words}, {way}"),
                     Measure::Tooth,
@@ -366,13 +385,58 @@ fn ends(attempt: &Attempt) -> Option<[f64; 2]> {
     ends
 }
 
+/// Smallest and largest lash on the sheet that still hold, the last one of each tooth; none of a single tooth.
+fn noted_ends(attempt: &Attempt) -> Option<[f64; 2]> {
+    let mut teeth: Vec<(u32, f64)> = Vec::new();
+    for note in attempt.bench().notes().iter().rev().filter(|note| !note.stale) {
+        if let Measurand::Lash { tooth } = note.what
+            && !teeth.iter().any(|(t, _)| *t == tooth)
+        {
+            teeth.push((tooth, note.value));
+        }
+    }
+    let values = || teeth.iter().map(|(_, value)| *value);
+    let [low, high] = [values().reduce(f64::min)?, values().reduce(f64::max)?];
+    (teeth.len() > 1).then_some([low, high])
+}
+
 fn lash_noted(attempt: &Attempt) -> Option<f64> {
     let notes = attempt.bench().notes();
     let fresh = notes
         .iter()
         .rev()
         .find(|n| !n.stale && matches!(n.what, Measurand::Lash { .. }));
-    fresh.map(|n| n.value)
+    noted_ends(attempt)
+        .map(|[tightest, _]| tightest)
+        .or(fresh.map(|n| n.value))
+}
+
+/// Height of the drive print's middle on the sheet, as long as it holds.
+fn print_noted(attempt: &Attempt) -> Option<f64> {
+    let notes = attempt.bench().notes();
+    let fresh = |note: &&Note| !note.stale && note.what == Measurand::Print {};
+    notes.iter().rev().find(fresh).map(|note| note.value)
+}
+
+/// Torque of the whole that still holds, less the last one of the pinion alone, which lies behind it.
+fn sides_add(attempt: &Attempt, last: fn(&Attempt, Subject) -> Option<(f64, bool)>) -> Option<f64> {
+    let (whole, stale) = last(attempt, Subject::TotalTorque)?;
+    let (alone, _) = last(attempt, Subject::PinionTorque)?;
+    (!stale).then_some(whole - alone)
+}
+
+/// The last value on the sheet, and whether it is stale.
+fn last_note(attempt: &Attempt, subject: Subject) -> Option<(f64, bool)> {
+    let notes = notes_of(attempt);
+    let (_, note) = notes.into_iter().rev().find(|(s, _)| *s == subject)?;
+    Some((note.value, note.stale))
+}
+
+/// The last value that was read, and whether it is stale.
+fn last_read(attempt: &Attempt, subject: Subject) -> Option<(f64, bool)> {
+    let reads = super::belief::reads_of(attempt);
+    let (_, record) = reads.into_iter().rev().find(|(s, _)| *s == subject)?;
+    Some((super::belief::shown(record)?, record.stale))
 }
 
 fn fresh_note(attempt: &Attempt, subject: Subject) -> Option<f64> {

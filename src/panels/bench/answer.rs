@@ -73,20 +73,14 @@ fn sign_in(ui: &Ui, at: egui::Pos2, size: f32, color: egui::Color32) {
     );
 }
 
-/// What was done last and what came back: one line each, the rest when the pointer rests on it and in the log.
-pub(super) fn answer(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
-    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
-    ui.spacing_mut().item_spacing.y = 0.0;
-    let rect = ui.max_rect();
-    let line = ink.scaled(18.0);
-    let show = |ui: &Ui, y: f32, job: LayoutJob| {
-        let galley = ui.painter().layout_job(job);
-        ui.painter().galley(egui::pos2(rect.left(), y), galley, text);
-    };
-    let one_line = |mut job: LayoutJob| {
-        job.wrap = egui::text::TextWrapping::truncate_at_width(rect.width());
-        job
-    };
+/// What was done last and what came back.
+struct Said {
+    title: String,
+    sentences: Vec<String>,
+    refused: bool,
+}
+
+fn said(view: &WindowView<'_>, board: &BenchView) -> Said {
     let (title, sentences, refused) = match (view.desk.problem, board.told_back.last()) {
         (Some(problem), _) => ("Not kept".to_owned(), vec![problem.to_owned()], true),
         (None, Some(last)) => {
@@ -108,6 +102,39 @@ pub(super) fn answer(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Benc
             false,
         ),
     };
+    Said {
+        title,
+        sentences,
+        refused,
+    }
+}
+
+/// Most lines of what came back; the rest stands in the log and is said when the pointer rests on it.
+const MOST_LINES: usize = 3;
+
+fn came_back(ui: &Ui, ink: &Ink, width: f32, said: &Said) -> Arc<Galley> {
+    let mut job = LayoutJob::default();
+    let color = ink.color(|t| if said.refused { t.off } else { t.text });
+    job.append(&said.sentences.join(" "), 0.0, TextFormat::simple(ink.body(), color));
+    job.wrap.max_width = width;
+    job.wrap.max_rows = MOST_LINES;
+    ui.painter().layout_job(job)
+}
+
+/// Height of the answer in a zone of this width, without its rims: a title and at least one line.
+pub(super) fn answer_height(ui: &Ui, ink: &Ink, width: f32, view: &WindowView<'_>, board: &BenchView) -> f32 {
+    let words = came_back(ui, ink, width, &said(view, board)).size().y;
+    ink.scaled(18.0) + 2.0 + words.max(ink.scaled(18.0))
+}
+
+/// What was done last and what came back.
+pub(super) fn answer(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    ui.spacing_mut().item_spacing.y = 0.0;
+    let rect = ui.max_rect();
+    let line = ink.scaled(18.0);
+    let all = said(view, board);
+    let Said { title, sentences, .. } = &all;
     let took = board
         .told_back
         .last()
@@ -115,18 +142,18 @@ pub(super) fn answer(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Benc
         .map(crate::view::bench::Told::took)
         .unwrap_or_default();
     let mut first = LayoutJob::default();
-    first.append(&title, 0.0, TextFormat::simple(ink.section(), text));
+    first.append(title, 0.0, TextFormat::simple(ink.section(), text));
     if view.desk.busy {
         first.append("  is being worked out ...", 0.0, TextFormat::simple(ink.body(), muted));
     } else if !took.is_empty() {
         first.append(&format!("  {took}"), 0.0, TextFormat::simple(ink.small(), muted));
     }
-    show(ui, rect.top(), one_line(first));
+    first.wrap = egui::text::TextWrapping::truncate_at_width(rect.width());
+    let first = ui.painter().layout_job(first);
+    ui.painter().galley(rect.left_top(), first, text);
+    let below = rect.left_top() + vec2(0.0, line + 2.0);
+    ui.painter().galley(below, came_back(ui, ink, rect.width(), &all), text);
     let said = sentences.join(" ");
-    let color = if refused { ink.color(|t| t.off) } else { text };
-    let mut second = LayoutJob::default();
-    second.append(&said, 0.0, TextFormat::simple(ink.body(), color));
-    show(ui, rect.top() + line + 2.0, one_line(second));
     let response = ui.interact(rect, ui.id().with("answer"), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("{title}. {said}")));
     if !sentences.is_empty() {

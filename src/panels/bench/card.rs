@@ -185,7 +185,7 @@ fn wanted_row(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, wanted: &Wanted) {
         let words = format!("{}, wanted {}: {said}", wanted.name, wanted.range.text(view.units));
         WidgetInfo::labeled(WidgetType::Label, true, words)
     });
-    let has_box = !matches!(wanted.range, WantedRange::Words(_)) || wanted.written.is_some();
+    let has_box = !matches!(wanted.range, WantedRange::Words(..)) || wanted.written.is_some();
     let field = Rect::from_min_max(
         pos2(rect.right() - box_width, rect.top() + 2.0),
         pos2(rect.right(), rect.bottom() - ink.space(4.0)),
@@ -237,6 +237,7 @@ fn foot(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskState, out: &
         key: "",
         rank,
     };
+    let mut asked_now = false;
     ui.horizontal_wrapped(|ui| {
         if board.finished {
             if widget::button(ui, ink, &face("See the debrief", Rank::Next)).clicked() {
@@ -254,6 +255,7 @@ fn foot(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskState, out: &
         }
         if !state.handing_over && widget::button(ui, ink, &face("Hand over", Rank::Plain)).clicked() {
             state.handing_over = true;
+            asked_now = true;
         }
     });
     if state.handing_over && !board.finished {
@@ -262,7 +264,12 @@ fn foot(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskState, out: &
                 state.handing_over = false;
                 out.push(Command::Do(Box::new(crate::view::bench::finish())));
             }
-            if widget::button(ui, ink, &face("Not yet", Rank::Plain)).clicked() {
+            let not_yet = widget::button(ui, ink, &face("Not yet", Rank::Plain));
+            // The button that asked is gone; the keyboard goes on at the answer that does no harm.
+            if asked_now {
+                not_yet.request_focus();
+            }
+            if not_yet.clicked() {
                 state.handing_over = false;
             }
         });
@@ -271,11 +278,12 @@ fn foot(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskState, out: &
 
 /// Minutes as hours and minutes.
 pub(in crate::panels) fn time(minutes: f64) -> String {
-    let hours = (minutes / 60.0).floor();
-    let rest = minutes - 60.0 * hours;
+    let whole = minutes.round();
+    let hours = (whole / 60.0).floor();
+    let rest = number(whole - 60.0 * hours, 0);
     if hours > 0.0 {
-        format!("{}\u{a0}h {:02.0}", number(hours, 0), rest.floor())
+        format!("{}\u{a0}h {rest}\u{a0}min", number(hours, 0))
     } else {
-        format!("{}\u{a0}min", number(rest, 0))
+        format!("{rest}\u{a0}min")
     }
 }

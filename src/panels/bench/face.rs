@@ -273,17 +273,14 @@ impl Plate<'_> {
             if count % a_whole == 0 {
                 self.painter
                     .line_segment([self.at(x, 0.0), self.at(x, -14.0)], self.line(1.6));
-                let every = if units == Units::Metric { 5 } else { 1 };
-                let number_of = count / a_whole;
-                if number_of % every == 0 {
-                    self.painter.text(
-                        self.at(x, -19.5),
-                        Align2::CENTER_CENTER,
-                        number_of,
-                        self.font(10.0, true),
-                        self.text(),
-                    );
-                }
+                // So few are seen that each carries its number.
+                self.painter.text(
+                    self.at(x, -19.5),
+                    Align2::CENTER_CENTER,
+                    count / a_whole,
+                    self.font(10.0, true),
+                    self.text(),
+                );
             } else {
                 self.painter
                     .line_segment([self.at(x, 0.0), self.at(x, 10.0)], self.line(1.0));
@@ -342,7 +339,7 @@ impl Plate<'_> {
             self.painter.rect(bar, 0.0, panel, self.line(1.4), StrokeKind::Middle);
             self.painter
                 .line_segment([self.at(-60.0, 82.0), self.at(-60.0, 96.0)], self.line(2.0));
-            self.plain(self.at(20.0, 84.0), "from the wheel's axis");
+            self.plain(self.at(38.0, 84.0), "from the wheel's axis");
         }
     }
 

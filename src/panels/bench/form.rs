@@ -26,10 +26,7 @@ pub(super) fn form(
     let mut close = false;
     let mut done = false;
     let fresh = std::mem::take(&mut form.fresh);
-    let first = work
-        .fields
-        .iter()
-        .position(|f| matches!(f.kind, FieldKind::Number { .. } | FieldKind::Text));
+    let mut first = None;
     ui.spacing_mut().item_spacing.y = ink.space(4.0);
     widget::words(ui, &format!("{part}: {}", lower(&work.name)), ink.section(), text);
     let foot = ink.scaled(32.0) + ink.space(6.0) + if form.problem.is_some() { ink.scaled(36.0) } else { 0.0 };
@@ -39,11 +36,11 @@ pub(super) fn form(
         ui.set_min_height(height);
         scrolled(ui, "form", |ui| {
             let id = ui.id().with((work.part, &work.name));
+            // Room for the outline of the keyboard.
+            ui.add_space(4.0);
+            first = where_to_begin(work, id);
             for (index, (field, entry)) in work.fields.iter().zip(&mut form.filled.entries).enumerate() {
                 done |= field_row(ui, ink, view.units, id.with(index), field, entry);
-                if fresh && first == Some(index) {
-                    ui.memory_mut(|memory| memory.request_focus(id.with(index)));
-                }
             }
             for (index, (hazard, ticked)) in work.hazards.iter().zip(&mut form.filled.precautions).enumerate() {
                 // A precaution that meets two hazards is ticked once.
@@ -54,6 +51,10 @@ pub(super) fn form(
             }
         });
     });
+    // Only now: the key that opened the form must not press the first piece of it too.
+    if let Some(first) = first.filter(|_| fresh) {
+        ui.memory_mut(|memory| memory.request_focus(first));
+    }
     if let Some(problem) = &form.problem {
         widget::words(ui, problem, ink.body(), ink.color(|t| t.off));
     }
@@ -70,17 +71,17 @@ pub(super) fn form(
         }
         done |= button.clicked();
         close |= widget::button(ui, ink, &face("Put away", "Esc", Rank::Plain)).clicked();
-        widget::words(
-            ui,
-            &Amount::Minutes.text(work.minutes, view.units),
-            ink.small(),
-            ink.color(|t| t.muted),
-        );
+        // How long it takes depends on the form where nothing is said.
+        if work.minutes > 0.0 {
+            let time = Amount::Minutes.text(work.minutes, view.units);
+            widget::words(ui, &time, ink.small(), ink.color(|t| t.muted));
+        }
     });
     let (enter, escape) = ui.input(|input| (input.key_pressed(Key::Enter), input.key_pressed(Key::Escape)));
-    // Enter on a button or a box to tick is a press of that.
+    // Enter on a button or a box to tick is a press of that; with Ctrl it is the form's from everywhere.
     let choosing = egui::Popup::is_any_open(ui.ctx());
-    done |= enter && !choosing && ui.memory(|memory| memory.focused().is_none());
+    let everywhere = ui.input(|input| input.modifiers.command);
+    done |= enter && !choosing && (everywhere || ui.memory(|memory| memory.focused().is_none()));
     if escape && !choosing {
         close = true;
         // The key has done its work: the part stays chosen.
@@ -96,6 +97,23 @@ pub(super) fn form(
         }
     }
     state.form = (!close).then_some(form);
+}
+
+/// Where the keyboard stands when the form opens: what is typed, pieces to be chosen, or precautions; none is the button.
+fn where_to_begin(work: &Work, id: egui::Id) -> Option<egui::Id> {
+    let fields = || work.fields.iter().enumerate();
+    let typed = fields().find(|(_, f)| matches!(f.kind, FieldKind::Number { .. } | FieldKind::Text));
+    let piece = || {
+        fields().find_map(|(index, field)| match &field.kind {
+            FieldKind::Pieces { pieces, .. } => Some(id.with(index).with(pieces.first()?.number)),
+            _ => None,
+        })
+    };
+    let precaution = || (!work.hazards.is_empty()).then(|| id.with(("met", 0_usize)));
+    typed
+        .map(|(index, _)| id.with(index))
+        .or_else(piece)
+        .or_else(precaution)
 }
 
 fn verb(work: &Work) -> &'static str {
@@ -229,7 +247,10 @@ fn chip(ui: &mut Ui, ink: &Ink, id: egui::Id, label: &str, ticked: bool) -> bool
     let left = rect.left() + ink.space(8.0) + mark;
     painter.galley(egui::pos2(left, rect.center().y - galley.size().y / 2.0), galley, color);
     widget::focus_outline(ui, ink, &response, rect);
-    response.clicked()
+    if response.gained_focus() {
+        response.scroll_to_me(None);
+    }
+    response.clicked() && !ui.input(|input| input.modifiers.command)
 }
 
 /// The list of a choice: pressed with the pointer, or gone through with the arrows and closed with Enter. Says whether a

@@ -63,8 +63,12 @@ fn beside(
         second.push_str(", stale since a change");
     }
     widget::words(ui, &second, ink.small(), muted);
-    if let Some(how) = how_to_read(reading) {
+    let etched = reading.etched(view.units);
+    if let Some(how) = how_to_read(reading).filter(|_| etched.is_empty()) {
         widget::words(ui, how, ink.small(), muted);
+    }
+    for line in etched {
+        widget::words(ui, &line, ink.body(), text);
     }
     if view.desk.read_out {
         widget::words(ui, &values(reading, view), ink.section(), text);

@@ -53,9 +53,9 @@ fn side_width(ink: &Ink) -> f32 {
     ink.space(272.0)
 }
 
-/// Height of the answer: two lines.
-fn answer_height(ink: &Ink) -> f32 {
-    ink.scaled(36.0) + ink.space(14.0)
+/// Height of the answer with its rims.
+fn answer_height(ui: &Ui, ink: &Ink, width: f32, view: &WindowView<'_>, board: &BenchView) -> f32 {
+    (answer::answer_height(ui, ink, width, view, board) + ink.space(12.0)).ceil()
 }
 
 fn three_columns(
@@ -77,8 +77,10 @@ fn three_columns(
         .min(0.42 * area.height())
         .max(if wide { 300.0 } else { 0.0 });
     let tray_top = (area.bottom() - tray_height).round();
-    let caution_height = ink.scaled(20.0) + ink.space(12.0);
-    let answer_top = tray_top - answer_height(ink);
+    // What is too long for its usual room takes it from the stage.
+    let caution_height =
+        (ink.scaled(20.0) + ink.space(12.0)).max(answer::caution_height(ui, ink, x2 - x1, board, state));
+    let answer_top = tray_top - answer_height(ui, ink, x2 - x1 - 2.0 * margin, view, board);
     let caution_top = answer_top - caution_height;
     let rect = |l: f32, t: f32, r: f32, b: f32| Rect::from_min_max(pos2(l, t), pos2(r, b));
     let card = rect(area.left(), area.top(), x1, area.bottom());
@@ -168,7 +170,7 @@ fn two_columns(
         answer::caution_height(ui, ink, area.right() - x1, board, state)
     };
     let hand_top = area.bottom() - hand_height;
-    let answer_top = hand_top - answer_height(ink);
+    let answer_top = hand_top - answer_height(ui, ink, area.right() - x1 - 2.0 * margin, view, board);
     let caution_top = answer_top - caution_height;
     let rect = |l: f32, t: f32, r: f32, b: f32| Rect::from_min_max(pos2(l, t), pos2(r, b));
     let column = rect(area.left(), area.top(), x1, area.bottom());

@@ -24,12 +24,20 @@ fn label(board: &BenchView, part: AxlePart) -> &'static str {
 /// The list of parts; those at which nothing can be done now are muted.
 pub(super) fn parts(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView, out: &mut Vec<Command>) {
     let list = ui.id().with("parts");
+    let seen = list.with("seen");
+    let before = ui.data(|data| data.get_temp::<Option<AxlePart>>(seen)).flatten();
+    ui.data_mut(|data| data.insert_temp(seen, view.desk.part));
     scrolled(ui, "parts", |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for part in parts_of(board) {
             let line = line_of(view, board, part);
-            if widget::line_row(ui, ink, list.with(part), label(board, part), line).clicked() {
+            let row = widget::line_row(ui, ink, list.with(part), label(board, part), line);
+            if row.clicked() {
                 out.push(Command::ChoosePart(Some(part)));
+            }
+            // A part that was chosen by a key or on the stage is brought into view.
+            if view.desk.part == Some(part) && before != Some(part) {
+                row.scroll_to_me(None);
             }
         }
     });

@@ -118,8 +118,8 @@ pub enum WantedRange {
     Within(Amount, f64),
     /// Just this.
     Just(Amount, f64),
-    /// No number.
-    Words(&'static str),
+    /// No number is wanted; what is written is of this kind.
+    Words(&'static str, Amount),
 }
 
 impl WantedRange {
@@ -135,7 +135,7 @@ impl WantedRange {
             }
             Self::Within(amount, share) => format!("what is it, to ±{}", amount.text(share, units)),
             Self::Just(amount, size) => amount.text(size, units),
-            Self::Words(words) => words.to_owned(),
+            Self::Words(words, _) => words.to_owned(),
         }
     }
 
@@ -146,8 +146,8 @@ impl WantedRange {
             | Self::AtMost(amount, _)
             | Self::Never(amount, ..)
             | Self::Within(amount, _)
-            | Self::Just(amount, _) => *amount,
-            Self::Words(_) => Amount::Share,
+            | Self::Just(amount, _)
+            | Self::Words(_, amount) => *amount,
         }
     }
 }
@@ -195,7 +195,8 @@ impl Told {
                 .iter()
                 .map(|caution| format!("Unsafe. {}", caution.text())),
         );
-        all.extend(answer.noticed.iter().cloned());
+        // A true minus, as everywhere in the window.
+        all.extend(answer.noticed.iter().map(|said| said.replace(" -", " \u{2212}")));
         if !answer.spoiled.is_empty() {
             let parts: Vec<&str> = answer.spoiled.iter().map(|p| p.name()).collect();
             all.push(format!("Spoiled: {}.", parts.join(", ")));
@@ -215,6 +216,7 @@ impl BenchView {
         let approvals = Approval::all(attempt.exercise(), &seen.plates);
         Self {
             approvals,
+            wanted: wanted(&seen, &|operation| attempt.in_mesh_after(operation)),
             ..Self::of(&seen, attempt.bench(), attempt.seed(), attempt.steps(), tooth)
         }
     }
@@ -241,7 +243,7 @@ impl BenchView {
             layout: layout_words(seen.card.layout, seen.card.depth_shim),
             told: seen.card.told.clone(),
             cautions: seen.card.cautions.clone(),
-            wanted: wanted(seen),
+            wanted: Vec::new(),
             stem: words::stem(seen.card.targets.stem),
             works: if seen.finished {
                 Vec::new()
@@ -280,11 +282,18 @@ impl BenchView {
 /// What is on the sheet for a quantity: value, and whether it is stale.
 type Written = (Option<f64>, bool);
 
-fn wanted(seen: &Seen) -> Vec<Wanted> {
+/// The rows of the card. A torque that was written down counts as the whole axle's where the gears were in mesh, and else as
+/// the pinion's alone.
+fn wanted(seen: &Seen, in_mesh: &dyn Fn(u32) -> bool) -> Vec<Wanted> {
     let targets = &seen.card.targets;
     let between = |amount, window: Window| WantedRange::Between(amount, window.low, window.high);
     let last = |fits: &dyn Fn(Measurand) -> bool| -> Written {
         let note = seen.notes.iter().rev().find(|n| fits(n.what));
+        (note.map(|n| n.value), note.is_some_and(|n| n.stale))
+    };
+    let torque = |meshed: bool| -> Written {
+        let rolling = |n: &&Note| matches!(n.what, Measurand::RollingTorque {}) && in_mesh(n.operation) == meshed;
+        let note = seen.notes.iter().rev().find(rolling);
         (note.map(|n| n.value), note.is_some_and(|n| n.stale))
     };
     let blank: Written = (None, false);
@@ -299,11 +308,16 @@ fn wanted(seen: &Seen) -> Vec<Wanted> {
     for counted in seen.card.counts.iter().copied() {
         let some = Some(counted);
         rows.push(match counted {
-            Counted::Depth => row("Pinion depth", some, WantedRange::Words("as the teeth ask for"), blank),
+            Counted::Depth => row(
+                "Pinion depth",
+                some,
+                WantedRange::Words("as the teeth ask for", Amount::Length),
+                blank,
+            ),
             Counted::Print => row(
                 "Print, drive and coast",
                 some,
-                WantedRange::Words("as on the approval print, off every edge"),
+                WantedRange::Words("as on the approval print, off every edge", Amount::Share),
                 last(&|what| what == Measurand::Print {}),
             ),
             Counted::Lash => row(
@@ -321,7 +335,7 @@ fn wanted(seen: &Seen) -> Vec<Wanted> {
             Counted::Runout => row(
                 "Face runout, ring gear",
                 some,
-                WantedRange::Words("as little as can be"),
+                WantedRange::Words("as little as can be", Amount::Length),
                 last(&|what| matches!(what, Measurand::WheelFaceRunout {})),
             ),
             // It stands first, below.
@@ -330,13 +344,13 @@ fn wanted(seen: &Seen) -> Vec<Wanted> {
                 "Turning torque, pinion alone",
                 some,
                 between(Amount::HandTorque, targets.pinion_torque_nm),
-                last(&|what| matches!(what, Measurand::RollingTorque {})),
+                torque(false),
             ),
             Counted::SideTorque => row(
                 "Side bearings add",
                 some,
                 between(Amount::HandTorque, targets.side_torque_nm),
-                blank,
+                sides_add(torque(false), torque(true)),
             ),
         });
     }
@@ -370,7 +384,7 @@ fn wanted(seen: &Seen) -> Vec<Wanted> {
         rows.push(row(
             "Painted plates",
             None,
-            WantedRange::Words("look at each, then judge it"),
+            WantedRange::Words("look at each, then judge it", Amount::Share),
             blank,
         ));
     }
@@ -399,6 +413,12 @@ fn teeth(seen: &Seen) -> Vec<(u32, f64)> {
         }
     }
     teeth
+}
+
+/// What the side bearings add, from the torques of the pinion alone and of the whole. The former is stale as soon as the
+/// gears are in mesh, and right all the same.
+fn sides_add((alone, _): Written, (whole, stale): Written) -> Written {
+    (whole.zip(alone).map(|(whole, alone)| whole - alone), stale)
 }
 
 fn lash(seen: &Seen) -> Written {

@@ -6,6 +6,7 @@ use super::{Amount, words};
 use crate::bench::instrument::WrenchKind;
 use crate::bench::{Instrument, Measurand, Note, Operation, Record, Tool};
 use crate::numerics::math;
+use crate::quantity::{self, Units};
 
 /// The face of an instrument.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -119,6 +120,26 @@ impl Reading {
             Measurand::Plate { .. } | Measurand::MatchNumbers {} => None,
             _ => self.main_value().map(|_| "You read"),
         }
+    }
+
+    /// What is etched on the gears, a line each; nothing for any other reading.
+    pub fn etched(&self, units: Units) -> Vec<String> {
+        if !matches!(self.what, Measurand::MatchNumbers {}) {
+            return Vec::new();
+        }
+        let line = |shown: &Shown| {
+            let value = shown.value?;
+            // Numbers of a set are whole; the mark is a deviation.
+            let words = if shown.name.starts_with("number") {
+                quantity::number(value, 0)
+            } else {
+                quantity::deviation(value, units)
+            };
+            let mut letters = shown.name.chars();
+            let first: String = letters.next().map(char::to_uppercase).into_iter().flatten().collect();
+            Some(format!("{first}{}: {words}", letters.as_str()))
+        };
+        self.values.iter().filter_map(line).collect()
     }
 
     /// The value that is written down: the last one, which a wrench shows while something turns.
