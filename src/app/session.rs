@@ -190,7 +190,7 @@ impl Session {
     pub fn apply(&mut self, command: Command) -> Result<(), Refusal> {
         match command {
             Command::ChooseGears(index) if index >= self.designs.len() => return Err(Refusal::NoSuchGears(index)),
-            Command::SetTurning(true) | Command::SetRocking(true) | Command::TurnTeeth(_)
+            Command::SetTurning(true) | Command::SetRocking(true) | Command::TurnTeeth(_) | Command::TurnBy(_)
                 if self.stage_pair().0.is_none() =>
             {
                 return Err(Refusal::NothingToTurn);
@@ -241,6 +241,7 @@ impl Session {
             }
             Command::SavePicture => self.saving = self.pair.is_some(),
             Command::TurnTeeth(teeth) => self.on_stage_mut().0.teeth(teeth),
+            Command::TurnBy(teeth) => self.on_stage_mut().0.by(teeth),
             Command::SetTheme(theme) => self.theme = theme,
             Command::SetTextSize(text_size) => self.text_size = text_size,
             Command::SetUnits(units) => self.units = units,

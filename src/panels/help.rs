@@ -21,8 +21,12 @@ fn fixed_keys(place: Place) -> Vec<[&'static str; 2]> {
             ],
             ["Esc", "put the form away"],
             ["Arrows", "go round; with Shift, shift"],
+            ["Ctrl", "with drag or wheel over the stage, turn the gears by hand"],
         ]),
-        Place::Gears => all.push(["Arrows", "go round; with Shift, shift"]),
+        Place::Gears => all.extend([
+            ["Arrows", "go round; with Shift, shift"],
+            ["Ctrl", "with drag or wheel over the stage, turn the gears by hand"],
+        ]),
         Place::ToothRoom => all.push(["Shift and arrow", "one field of the wall chart"]),
         Place::Start | Place::Debrief => {}
     }

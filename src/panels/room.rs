@@ -41,7 +41,8 @@ pub struct RoomSizes {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 enum Sight {
     #[default]
-    Flanks,
+    Drive,
+    Coast,
     Motion,
     Chart,
 }
@@ -100,7 +101,8 @@ fn one_at_a_time(
     let builder = egui::UiBuilder::new().id_salt("sights").max_rect(head);
     ui.scope_builder(builder, |ui| {
         let cells = [
-            ("Flanks", Sight::Flanks),
+            ("Drive", Sight::Drive),
+            ("Coast", Sight::Coast),
             ("Motion", Sight::Motion),
             ("Chart", Sight::Chart),
         ]
@@ -113,13 +115,21 @@ fn one_at_a_time(
     let rest = Rect::from_min_max(pos2(inside.left(), head.bottom() + ink.space(8.0)), inside.max);
     match (pictures, sight) {
         (None, _) => waiting(ui, rest, ink, view),
-        (Some(pictures), Sight::Flanks) => picture(ui, rest, ink, view, "Both flanks", &pictures.flanks.items),
+        // The picture has both flanks, one below the other: the half of it that is wanted is in view.
+        (Some(pictures), Sight::Drive) => picture(ui, rest, ink, view, "Drive flank", &pictures.flanks.items),
+        (Some(pictures), Sight::Coast) => {
+            let [_, height] = size(ink, rest);
+            let lower = pictures.flanks.items.iter().cloned();
+            let items: Vec<drawing::Item> = lower.map(|item| item.moved(0.0, -height)).collect();
+            picture(ui, rest, ink, view, "Coast flank", &items);
+        }
         (Some(pictures), Sight::Motion) => picture(ui, rest, ink, view, "Transmission error", &pictures.motion.items),
         (Some(pictures), Sight::Chart) => chart_panel(ui, rest, ink, view, pictures, out),
     }
+    let [width, height] = size(ink, rest);
     RoomSizes {
-        flanks: size(ink, rest),
-        motion: size(ink, rest),
+        flanks: [width, 2.0 * height],
+        motion: [width, height],
         chart: chart_size(ink, rest),
     }
 }
@@ -308,6 +318,10 @@ pub(super) fn room_work_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<
     let ink = Ink::new(view.theme, view.text_size);
     let buttons = |ui: &mut Ui, out: &mut Vec<Command>| {
         for (face, _, command, enabled) in room_buttons(view) {
+            // A button that can be out of use does not wrap by itself.
+            if ink.large() && ui.available_size_before_wrap().x < face.size(ui, &ink).x {
+                ui.end_row();
+            }
             let response = ui.add_enabled_ui(enabled, |ui| widget::button(ui, &ink, &face)).inner;
             if enabled && response.clicked() {
                 out.push(command);

@@ -20,14 +20,18 @@ const DEGREES_A_KEY: f64 = 5.0;
 const SHARE_A_KEY: f64 = 0.05;
 /// Points of scrolling in a notch of the wheel.
 const POINTS_A_NOTCH: f64 = 40.0;
+/// Points of drag by which the gears are turned by a tooth, and teeth for a notch of the wheel.
+const POINTS_A_TOOTH: f64 = 60.0;
+const TEETH_A_NOTCH: f64 = 0.25;
 
-/// Drag goes round, drag with the right or middle button or with shift shifts, the wheel zooms. Keys act when the
+/// Drag goes round, drag with the right or middle button or with shift shifts, the wheel zooms; with Ctrl, drag and wheel turn
+/// the gears. Keys act when the
 /// keyboard is on the stage or nowhere, so that they are quiet while anything else has it.
 pub fn stage_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) -> Response {
     let ink = Ink::new(view.theme, view.text_size);
     let response = ui.interact(rect, ui.id().with("stage"), Sense::click_and_drag());
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, "Stage"));
-    pointer(ui, rect, &response, out);
+    pointer(ui, rect, &response, view, out);
     if view.place == Place::Bench {
         point(ui, &ink, rect, &response, view, out);
     }
@@ -47,12 +51,17 @@ pub fn stage_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out: &mut Vec
     response
 }
 
-fn pointer(ui: &Ui, rect: Rect, response: &Response, out: &mut Vec<Command>) {
-    let shifted = ui.input(|input| input.modifiers.shift);
+fn pointer(ui: &Ui, rect: Rect, response: &Response, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let (shifted, turns) = ui.input(|input| (input.modifiers.shift, input.modifiers.command));
+    let there = view.stage.missing.is_none();
     let delta = response.drag_delta();
     if delta != egui::Vec2::ZERO {
         let aside = response.dragged_by(PointerButton::Secondary) || response.dragged_by(PointerButton::Middle);
-        if aside || shifted {
+        if turns {
+            // To the right or down is on.
+            let teeth = f64::from(delta.x + delta.y) / POINTS_A_TOOTH;
+            out.extend(there.then_some(Command::TurnBy(teeth)));
+        } else if aside || shifted {
             let height = f64::from(rect.height().max(1.0));
             out.push(Command::Pan {
                 right: f64::from(delta.x) / height,
@@ -69,7 +78,9 @@ fn pointer(ui: &Ui, rect: Rect, response: &Response, out: &mut Vec<Command>) {
     if response.contains_pointer() {
         let (scrolled, pinched) = ui.input(|input| (input.smooth_scroll_delta().y, input.zoom_delta()));
         let notches = f64::from(scrolled) / POINTS_A_NOTCH + (f64::from(pinched) - 1.0) * 12.0;
-        if notches != 0.0 {
+        if notches != 0.0 && turns {
+            out.extend(there.then_some(Command::TurnBy(TEETH_A_NOTCH * notches)));
+        } else if notches != 0.0 {
             out.push(Command::Zoom(notches));
         }
     }
@@ -383,7 +394,7 @@ pub fn turning_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>)
 
 /// How the stage is turned by hand, in the room that is left; where there is none, it is left out.
 fn hand_hint(ui: &mut Ui, ink: &Ink) {
-    let hint = "Drag goes round, right drag shifts,\nthe wheel zooms.".to_owned();
+    let hint = "Drag goes round, right drag shifts,\nthe wheel zooms; with Ctrl they turn.".to_owned();
     let galley = ui.painter().layout_no_wrap(hint, ink.small(), ink.color(|t| t.muted));
     if galley.size().x + ink.space(24.0) <= ui.available_width() {
         ui.add_space(ink.space(12.0));

@@ -19,6 +19,8 @@ pub enum Command {
     SetTurning(bool),
     /// Turn by whole teeth; negative is backward.
     TurnTeeth(i32),
+    /// Turn by so many teeth, as a hand does; negative is backward.
+    TurnBy(f64),
     /// Hold the pinion and rock the ring gear between both sides of its teeth, or stop.
     SetRocking(bool),
     /// Stand the gears elsewhere.

@@ -42,6 +42,13 @@ impl Turn {
         self.steps = self.steps.saturating_add(i64::from(teeth) * STEPS_PER_TOOTH);
     }
 
+    /// Turns by a share of a tooth, to the nearest step; what is no number turns nothing.
+    pub fn by(&mut self, teeth: f64) {
+        #[expect(clippy::cast_possible_truncation, reason = "a cast saturates, and no number is 0")]
+        let steps = (teeth * STEPS_PER_TOOTH as f64).round() as i64;
+        self.steps = self.steps.saturating_add(steps);
+    }
+
     /// Turns on or back, whichever is shorter, until the ring gear stands at this angle about +z, to the nearest step.
     pub fn wheel_to(&mut self, angle_rad: f64) {
         if !angle_rad.is_finite() {

@@ -83,11 +83,12 @@ fn pictures_fill_the_room_at_every_text_size() {
             assert!(width > 250.0 && height > 120.0, "{percent} %: {sizes:?}");
         }
         let window = egui::Rect::from_min_size(egui::Pos2::ZERO, USUAL);
-        if harness.query_by_label("Picture: Flanks").is_some() {
+        if harness.query_by_label("Picture: Drive").is_some() {
             assert!(percent > 100, "at the usual size all three stand side by side");
             // One picture at a time.
             for (tab, name) in [
-                ("Flanks", "Both flanks"),
+                ("Drive", "Drive flank"),
+                ("Coast", "Coast flank"),
                 ("Motion", "Transmission error"),
                 ("Chart", "Wall chart"),
             ] {
@@ -97,6 +98,10 @@ fn pictures_fill_the_room_at_every_text_size() {
                     window.contains_rect(harness.get_by_label(name).rect()),
                     "{percent} %: {name}"
                 );
+            }
+            for button in ["Keep as B", "Swap A and B", "Without B", "Save picture"] {
+                let rect = harness.get_by_label(button).rect();
+                assert!(window.contains_rect(rect), "{percent} %: {button} at {rect:?}");
             }
         } else {
             let rects =

@@ -91,6 +91,29 @@ fn a_drag_that_begins_on_a_panel_is_no_orbit() {
     assert_eq!(asked(&mut harness), [Command::LookFrom(Viewpoint::Above)]);
 }
 
+/// With Ctrl a drag turns the gears by hand, and the eye stays where it is.
+#[test]
+fn the_gears_are_turned_by_hand() {
+    let mut harness = window(USUAL, Desk::with_sets(2));
+    harness.event(egui::Event::ModifiersChanged(Modifiers::COMMAND));
+    drag(
+        &mut harness,
+        FREE,
+        Vec2::new(60.0, 0.0),
+        PointerButton::Primary,
+        Modifiers::COMMAND,
+    );
+    let commands = asked(&mut harness);
+    let teeth: f64 = commands
+        .iter()
+        .map(|command| match command {
+            Command::TurnBy(teeth) => *teeth,
+            other => panic!("only turned: {other:?}"),
+        })
+        .sum();
+    assert!((teeth - 1.0).abs() < 0.05, "60 points are a tooth: {teeth}");
+}
+
 #[test]
 fn the_wheel_zooms_over_the_stage_only() {
     let mut harness = window(USUAL, Desk::with_sets(30));

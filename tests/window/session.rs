@@ -87,6 +87,25 @@ fn commands_change_the_session_in_the_frame_that_reads_them() {
     assert_eq!(of(&app).view().stage.viewpoint, None, "turned by hand");
 }
 
+/// By hand as by itself: the ring gear turns by as many teeth as the pinion.
+#[test]
+fn gears_turned_by_hand_keep_their_ratio() {
+    let mut session = session();
+    for teeth in [0.3, 2.45, -0.75, f64::NAN] {
+        session.apply(Command::TurnBy(teeth)).expect("there are gears");
+    }
+    let turn = session.turn();
+    assert_eq!(turn.steps(), 2 * 5040, "two teeth in all");
+    let design = session.stage_pair().0.expect("gears").design().clone();
+    let pinion = TAU * 2.0 / f64::from(design.pinion_teeth);
+    let wheel = TAU - TAU * 2.0 / f64::from(design.wheel_teeth);
+    assert!((turn.pinion_angle_rad() - pinion).abs() < 1e-12, "pinion");
+    assert!(
+        (turn.wheel_angle_rad() - wheel).abs() < 1e-12,
+        "ring gear, the other way"
+    );
+}
+
 /// A look at a flank of the painted tooth brings that tooth up, clear of the pinion, and stops what turned.
 #[test]
 fn the_painted_tooth_is_turned_up_to_be_looked_at() {
