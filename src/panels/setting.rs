@@ -138,7 +138,7 @@ fn lash_words([low, high]: [f64; 2], units: Units) -> String {
 fn print_words(print: &Print) -> String {
     let [x, y] = print.centre;
     format!(
-        "{}\u{a0}% at length {}, height {}",
+        "{}\u{a0}%, length {}, height {}",
         quantity::number(100.0 * print.area, 0),
         quantity::signed(x, 2),
         quantity::signed(y, 2)

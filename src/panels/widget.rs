@@ -400,7 +400,7 @@ pub(super) fn number_row(ui: &mut Ui, ink: &Ink, word: &str, number: &str) -> Re
     let text = ink.color(|t| t.text);
     let number_galley = ui.painter().layout(number.to_owned(), ink.section(), text, width);
     let beside = width - number_galley.size().x - ink.space(12.0);
-    let below = beside < ink.scaled(60.0);
+    let below = beside < text_size(ui, word, ink.body()).x.min(ink.scaled(60.0));
     let wrap = if below { width } else { beside };
     let word_galley = ui.painter().layout(word.to_owned(), ink.body(), text, wrap);
     let words_height = if below {

@@ -2,7 +2,7 @@
 
 use egui::{Rect, Vec2};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use lashwright::view::TextSize;
+use lashwright::view::{Place, TextSize};
 
 use super::{Desk, window};
 
@@ -79,6 +79,20 @@ fn everything_fits_at_every_text_size() {
                     );
                 }
             }
+        }
+    }
+}
+
+/// At the usual size words and numbers of the side panel stand on one line, in the tooth room too.
+#[test]
+fn numbers_stand_beside_their_words() {
+    for place in [Place::Gears, Place::ToothRoom] {
+        let mut desk = Desk::with_sets(14);
+        desk.place = place;
+        let harness = window(Vec2::new(1280.0, 720.0), desk);
+        for number in NUMBERS {
+            let height = harness.get_by_label_contains(number).rect().height();
+            assert!(height < 30.0, "{place:?}: {number} {height} points high");
         }
     }
 }

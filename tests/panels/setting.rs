@@ -124,7 +124,7 @@ fn what_was_moved_can_be_put_back() {
 fn lash_and_prints_are_numbers_in_both_units() {
     let mut harness = window(USUAL, Desk::with_sets(1));
     harness.get_by_label("Lash: 0.198 to 0.220\u{a0}mm");
-    harness.get_by_label("Drive: 26\u{a0}% at length \u{2212}0.02, height +0.16");
+    harness.get_by_label("Drive: 26\u{a0}%, length \u{2212}0.02, height +0.16");
     harness.get_by_label("Coast: none");
     harness.state_mut().units = Units::Inch;
     harness.run();
