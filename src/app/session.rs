@@ -16,7 +16,7 @@ use crate::job::{gear_sets, kept};
 use crate::quantity::Units;
 use crate::view::{
     AxlePart, AxleParts, BenchView, Command, Done, FILM_UM, GearEntry, Job, KeyTaken, Orbit, Origin, Place, Play,
-    RoomView, Setting, SettingContact, StagePair, StageView, TextSize, Theme, Turn, Viewpoint, WindowView, paste_of,
+    RoomView, Setting, SettingContact, StagePair, StageView, TextSize, Theme, Turn, Viewpoint, WindowView,
 };
 
 /// A command on its way from a panel to the session.
@@ -365,7 +365,7 @@ impl Session {
         let placement = self.setting.placement();
         self.contact = Some(SettingContact::new(&pair.pair, placement, self.film(), Route::Fast));
         self.play = Play::new(&pair.pair, placement, Route::Fast);
-        self.paste = Some(Arc::new(paste_of(&pair.pair, placement, self.film())));
+        self.paste = Some(Arc::new(pair.paste_of(placement, self.film())));
     }
 
     /// What is to be done elsewhere next; each wish is handed out once.

@@ -9,7 +9,7 @@ use egui::{
 use super::key;
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Cell, Rank};
-use crate::quantity::radians;
+use crate::quantity::{number, radians};
 use crate::view::{Action, Command, Keys, Place, Projection, Turn, Viewpoint, WindowView};
 
 /// Degrees of orbit for a point of drag.
@@ -483,7 +483,10 @@ fn readout(ui: &mut Ui, ink: &Ink, turn: &Turn) {
 }
 
 fn turned(gear: &str, turns: i64, teeth: i64) -> String {
-    let count = |n: i64, one: &str, more: &str| format!("{n}\u{a0}{}", if n == 1 { one } else { more });
+    let count = |n: i64, one: &str, more: &str| {
+        let word = if n == 1 { one } else { more };
+        format!("{}\u{a0}{word}", number(n as f64, 0))
+    };
     format!(
         "{gear} {} and {}",
         count(turns, "turn", "turns"),

@@ -22,7 +22,7 @@ pub use gear_list::{GearEntry, GearNumbers, Origin};
 pub use keys::{Action, KeyName, KeyTaken, Keys};
 pub use look::{Rgb, TextSize, Theme};
 pub use orbit::{Orbit, Projection, Viewpoint};
-pub use pair::{Done, Job, Play, Print, Scene, Setting, SettingContact, StagePair, paste_of};
+pub use pair::{Done, Job, Play, Print, Scene, Setting, SettingContact, StagePair};
 pub use turn::Turn;
 
 use crate::quantity::Units;

@@ -138,6 +138,26 @@ impl StagePair {
         -0.5 * PI - middle
     }
 
+    /// What well rolled paste shows of a placement, by the fast route, on the three teeth that are topmost before the pair is
+    /// turned.
+    pub fn paste_of(&self, placement: Placement, film: Film) -> PasteLeft {
+        let left = |side| {
+            let map = contact::gap_map(&self.pair, placement, side, Route::Fast)?;
+            Some(FilmLeft::new(&map, film))
+        };
+        let count = self.design().wheel_teeth;
+        let off = |tooth: u32| {
+            let angle = self.topmost_rad(tooth) / (2.0 * PI);
+            (angle - angle.round()).abs()
+        };
+        let top = (0..count).min_by(|a, b| off(*a).total_cmp(&off(*b))).unwrap_or(0);
+        PasteLeft {
+            teeth: [count - 1, 0, 1].map(|from_top| (top + from_top) % count).to_vec(),
+            clearness: 1.0,
+            flanks: Side::BOTH.map(left),
+        }
+    }
+
     fn middle_of_flank(&self, side: Side) -> Option<FlankPoint> {
         self.pair.gears().pinion_flank(side).wheel().point(0.0, 0.0)
     }
@@ -312,25 +332,6 @@ impl SettingContact {
                 })
             }),
         }
-    }
-}
-
-/// Teeth of the ring gear that carry paste wherever gears stand as a hand sets them: the marked one and its neighbours.
-fn pasted_teeth(pair: &Pair) -> Vec<u32> {
-    let count = pair.gears().design().wheel_teeth;
-    vec![count.saturating_sub(1), 0, 1]
-}
-
-/// What well rolled paste shows of a setting, by the fast route.
-pub fn paste_of(pair: &Pair, placement: Placement, film: Film) -> PasteLeft {
-    let left = |side| {
-        let map = contact::gap_map(pair, placement, side, Route::Fast)?;
-        Some(FilmLeft::new(&map, film))
-    };
-    PasteLeft {
-        teeth: pasted_teeth(pair),
-        clearness: 1.0,
-        flanks: Side::BOTH.map(left),
     }
 }
 

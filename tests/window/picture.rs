@@ -259,7 +259,7 @@ fn moved_gears_are_drawn_where_they_were_moved() {
     assert!(changed > 500, "the picture has changed: {changed}");
 }
 
-/// On the marked tooth, looked at closely: paste where the core's gap is over the film, the print where it is under. Drawn from
+/// On the painted tooth, looked at closely: paste where the core's gap is over the film, the print where it is under. Drawn from
 /// either flank, as designed and with the pinion moved.
 fn the_print_is_drawn_where_the_gap_is_under_the_film() {
     for (viewpoint, side, pinion_mm) in [
@@ -281,7 +281,8 @@ fn the_print_is_drawn_where_the_gap_is_under_the_film() {
         let film = Film::default();
         let map = contact::gap_map(&pair.pair, placement, side, Route::Fast).expect("in contact");
         let flank = pair.pair.gears().pinion_flank(side).wheel();
-        let angle = pair.topmost_rad(0) + pair.flank_angle_rad(0, side);
+        let tooth = pair.paste_of(placement, film).teeth[1];
+        let angle = pair.topmost_rad(tooth) + pair.flank_angle_rad(tooth, side);
         let (columns, rows) = map.size();
         let (mut right, mut wrong, mut hidden, mut prints) = (0.0, 0.0, 0.0, 0.0);
         for (i, j) in (1..columns - 1).flat_map(|i| (1..rows - 1).map(move |j| (i, j))) {
