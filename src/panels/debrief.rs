@@ -86,12 +86,7 @@ fn verdict(
         ui.add_space(ink.space(16.0));
         points(ui, ink, debrief);
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            let face = |label, rank| ButtonFace {
-                label,
-                longest: label,
-                key: "",
-                rank,
-            };
+            let face = |label, rank| ButtonFace::new(label, "", rank);
             if widget::button(ui, ink, &face("Another exercise", Rank::Next)).clicked() {
                 out.push(Command::GoTo(Place::Start));
             }

@@ -35,12 +35,7 @@ fn open_file(ui: &mut Ui, ink: &Ink, out: &mut Vec<Command>) {
     let typed = ui.id().with("gear file");
     let mut path: String = ui.data(|data| data.get_temp(typed)).unwrap_or_default();
     ui.horizontal(|ui| {
-        let face = ButtonFace {
-            label: "Open",
-            longest: "Open",
-            key: "",
-            rank: Rank::Plain,
-        };
+        let face = ButtonFace::new("Open", "", Rank::Plain);
         let width = ui.available_width() - face.size(ui, ink).x - ui.spacing().item_spacing.x;
         let hint = "Gear file, or drop it here";
         let response = widget::writing_box(ui, ink, typed.with("box"), "Gear file", &mut path, width, false);

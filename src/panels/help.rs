@@ -86,12 +86,7 @@ pub(super) fn help(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
             widget::words(ui, said, ink.body(), ink.color(|t| t.off));
         }
         ui.horizontal(|ui| {
-            let face = |label, key, rank| ButtonFace {
-                label,
-                longest: label,
-                key,
-                rank,
-            };
+            let face = |label, key, rank| ButtonFace::new(label, key, rank);
             if widget::button(ui, &ink, &face("Usual keys", "", Rank::Plain)).clicked() {
                 out.push(Command::UsualKeys);
             }

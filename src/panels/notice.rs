@@ -42,12 +42,7 @@ pub(super) fn notice(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
             ui.add(egui::Label::new(words).wrap_mode(egui::TextWrapMode::Extend));
         });
         ui.add_space(ink.space(8.0));
-        let face = ButtonFace {
-            label: "Close",
-            longest: "Close",
-            key: "Esc",
-            rank: Rank::Next,
-        };
+        let face = ButtonFace::new("Close", "Esc", Rank::Next);
         let close = widget::button(ui, &ink, &face);
         close.clicked() || ui.input(|input| input.key_pressed(egui::Key::Enter))
     });

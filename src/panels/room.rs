@@ -271,12 +271,7 @@ fn arrows(ui: &Ui, view: &WindowView<'_>, pictures: &RoomPictures, out: &mut Vec
 /// What can be done in the room, in the order of its work line.
 pub(super) fn room_buttons(view: &WindowView<'_>) -> Vec<(ButtonFace<'static>, Action, Command, bool)> {
     let button = |label, action, rank, command, enabled| {
-        let face = ButtonFace {
-            label,
-            longest: label,
-            key: key::cap(view.keys, action),
-            rank,
-        };
+        let face = ButtonFace::new(label, key::cap(view.keys, action), rank);
         (face, action, command, enabled)
     };
     let there = view.stage.missing.is_none();

@@ -426,12 +426,7 @@ fn work_buttons(keys: &Keys, motion: Motion) -> [(ButtonFace<'static>, Command);
     } else {
         ("Turn pinion", Rank::Next)
     };
-    let plain = |label, action| ButtonFace {
-        label,
-        longest: label,
-        key: key::cap(keys, action),
-        rank: Rank::Plain,
-    };
+    let plain = |label, action| ButtonFace::new(label, key::cap(keys, action), Rank::Plain);
     [
         (
             ButtonFace {

@@ -48,12 +48,7 @@ pub(super) fn start_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out: &
 }
 
 fn face(label: &str, rank: Rank) -> ButtonFace<'_> {
-    ButtonFace {
-        label,
-        longest: label,
-        key: "",
-        rank,
-    }
+    ButtonFace::new(label, "", rank)
 }
 
 /// Own attempts and the other places.

@@ -39,6 +39,18 @@ pub(super) struct ButtonFace<'a> {
     pub(super) rank: Rank,
 }
 
+impl<'a> ButtonFace<'a> {
+    /// A button that always shows the same word.
+    pub(super) const fn new(label: &'a str, key: &'a str, rank: Rank) -> Self {
+        Self {
+            label,
+            longest: label,
+            key,
+            rank,
+        }
+    }
+}
+
 impl ButtonFace<'_> {
     /// Size of the button, points.
     pub(super) fn size(&self, ui: &Ui, ink: &Ink) -> Vec2 {

@@ -1,12 +1,13 @@
 //! Keys in the session: changed, refused, kept in a folder and read from it. The folder is always one of the test's own.
 
 use bevy::prelude::*;
-use lashwright::app::{Asked, Refusal, Session, order_plugin, session_plugin};
+use lashwright::app::{Refusal, Session, order_plugin, session_plugin};
 use lashwright::job::kept_keys;
 use lashwright::store::{read_within, write_whole};
 use lashwright::view::{Action, Command, KeyName, KeyTaken, Keys};
 
 use crate::folder::Folder;
+use crate::session::{ask, of};
 
 fn key(name: &str) -> KeyName {
     KeyName::named(name).unwrap_or_else(|| panic!("{name} is a key"))
@@ -18,15 +19,6 @@ fn app(session: Session) -> App {
         .insert_resource(session);
     app.update();
     app
-}
-
-fn ask(app: &mut App, command: Command) {
-    app.world_mut().write_message(Asked(command));
-    app.update();
-}
-
-fn of(app: &App) -> &Session {
-    app.world().resource::<Session>()
 }
 
 fn session_in(folder: &Folder) -> Session {

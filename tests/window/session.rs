@@ -48,12 +48,12 @@ fn app() -> App {
     app
 }
 
-fn ask(app: &mut App, command: Command) {
+pub(crate) fn ask(app: &mut App, command: Command) {
     app.world_mut().write_message(Asked(command));
     app.update();
 }
 
-fn of(app: &App) -> &Session {
+pub(crate) fn of(app: &App) -> &Session {
     app.world().resource::<Session>()
 }
 

@@ -231,12 +231,7 @@ fn foot(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskState, out: &
     widget::number_row(ui, ink, "Tear-downs", &board.tear_downs.to_string());
     ui.add_space(ink.space(6.0));
     ui.spacing_mut().item_spacing.y = ink.space(4.0);
-    let face = |label, rank| ButtonFace {
-        label,
-        longest: label,
-        key: "",
-        rank,
-    };
+    let face = |label, rank| ButtonFace::new(label, "", rank);
     let mut asked_now = false;
     ui.horizontal_wrapped(|ui| {
         if board.finished {

@@ -59,12 +59,7 @@ pub(super) fn form(
         widget::words(ui, problem, ink.body(), ink.color(|t| t.off));
     }
     ui.horizontal(|ui| {
-        let face = |label, key, rank| ButtonFace {
-            label,
-            longest: label,
-            key,
-            rank,
-        };
+        let face = |label, key, rank| ButtonFace::new(label, key, rank);
         let button = widget::button(ui, ink, &face(verb(work), "Enter", Rank::Next));
         if fresh && first.is_none() {
             button.request_focus();

@@ -91,16 +91,15 @@ fn beside(
             if !unit.is_empty() {
                 widget::words(ui, unit, ink.body(), text);
             }
-            let face = ButtonFace {
-                label: "Write",
-                longest: "Write",
-                key: "Enter",
-                rank: if reading.written.is_none() && !reading.stale {
+            let face = ButtonFace::new(
+                "Write",
+                "Enter",
+                if reading.written.is_none() && !reading.stale {
                     Rank::Next
                 } else {
                     Rank::Plain
                 },
-            };
+            );
             write |= widget::button(ui, ink, &face).clicked();
         });
         if write {

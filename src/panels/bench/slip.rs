@@ -53,12 +53,7 @@ pub(super) fn slip(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskSt
         });
         let any = state.slip.iter().any(Option::is_some) && !board.finished;
         ui.horizontal_wrapped(|ui| {
-            let face = ButtonFace {
-                label: "Sign",
-                longest: "Sign",
-                key: "",
-                rank: if any { Rank::Next } else { Rank::Plain },
-            };
+            let face = ButtonFace::new("Sign", "", if any { Rank::Next } else { Rank::Plain });
             let sign = ui.add_enabled_ui(any, |ui| widget::button(ui, ink, &face)).inner;
             widget::words(ui, "Then it stays as written.", ink.small(), muted);
             if sign.clicked() && any {
