@@ -228,6 +228,34 @@ fn a_choice_is_made_with_the_arrows() {
     assert_eq!(*stem, StemChoice::AlongMotion, "one below the first");
 }
 
+/// A dial that has been set up stays as it is for the next tooth; Escape closes a list that is open and not the form.
+#[test]
+fn choices_stay_for_the_next_reading() {
+    let mut harness = with_part("what-the-dial-says", AxlePart::RingGear);
+    for (tooth, chosen_before) in [(0, false), (1, true)] {
+        press(&mut harness, "Rock for lash");
+        if !chosen_before {
+            press(&mut harness, "Stem: square to the tooth's trace");
+            harness.key_press(Key::Escape);
+            harness.run();
+            assert!(
+                harness.query_by_label("Stem: square to the tooth's trace").is_some(),
+                "the form is still there"
+            );
+            press(&mut harness, "Stem: square to the tooth's trace");
+            press(&mut harness, "along the tooth's motion");
+        }
+        type_over(&mut harness, "Tooth in mesh", &tooth.to_string());
+        press(&mut harness, "Read it");
+        let commands = asked(&mut harness);
+        let Operation::Measure { stem, what, .. } = only(&commands) else {
+            panic!("{commands:?}");
+        };
+        assert_eq!((*stem, *what), (StemChoice::AlongMotion, Measurand::Lash { tooth }));
+        press(&mut harness, "Put away");
+    }
+}
+
 #[test]
 fn a_form_is_filled_in_with_precautions_and_done_with_enter() {
     let mut harness = with_part("oat-barn-tractor", AxlePart::Nut);

@@ -3,7 +3,7 @@
 use egui::{Id, Ui};
 
 use crate::quantity::Units;
-use crate::view::bench::{Filled, Hazard, Reading, Work};
+use crate::view::bench::{Entry, FieldKind, Filled, Hazard, Reading, Work};
 use crate::view::{AxlePart, BenchView, WindowView};
 
 /// What is shown where there is room for one thing.
@@ -57,6 +57,8 @@ pub(super) struct DeskState {
     pub(super) all_work: bool,
     /// Whether anything had the keyboard at the end of the last frame.
     pub(super) had_keyboard: bool,
+    /// What was chosen when a piece of work was last done, by the words of the option: set up once, an instrument stays so.
+    chosen_before: Vec<(AxlePart, String, Vec<Option<String>>)>,
     /// How many readings there were; a new one comes to hand.
     readings: usize,
     /// Which attempt this belongs to.
@@ -124,16 +126,43 @@ impl DeskState {
         self.read_problem = None;
     }
 
-    /// Opens the form of a piece of work.
+    /// Opens the form of a piece of work, with the choices of the last time. Numbers, ticks and precautions begin anew.
     pub(super) fn open(&mut self, work: &Work, units: Units) {
+        let mut filled = work.blank(units);
+        let before = self.chosen_before.iter().find(|(part, name, _)| is(work, *part, name));
+        if let Some((.., before)) = before {
+            for ((field, entry), words) in work.fields.iter().zip(&mut filled.entries).zip(before) {
+                if let (FieldKind::Choice { options, .. }, Entry::Chosen(chosen), Some(words)) =
+                    (&field.kind, entry, words)
+                    && let Some(again) = options.iter().position(|option| option == words)
+                {
+                    *chosen = again;
+                }
+            }
+        }
         self.form = Some(Form {
             part: work.part,
             name: work.name.clone(),
-            filled: work.blank(units),
+            filled,
             units,
             problem: None,
             fresh: true,
         });
+    }
+
+    /// Keeps what was chosen for a piece of work that is being done.
+    pub(super) fn remember(&mut self, work: &Work, filled: &Filled) {
+        let words = work
+            .fields
+            .iter()
+            .zip(&filled.entries)
+            .map(|pair| match (&pair.0.kind, pair.1) {
+                (FieldKind::Choice { options, .. }, Entry::Chosen(chosen)) => options.get(*chosen).cloned(),
+                _ => None,
+            });
+        let words = words.collect();
+        self.chosen_before.retain(|(part, name, _)| !is(work, *part, name));
+        self.chosen_before.push((work.part, work.name.clone(), words));
     }
 
     /// The work whose form is open.
@@ -154,13 +183,16 @@ impl DeskState {
     }
 }
 
+fn is(work: &Work, part: AxlePart, name: &str) -> bool {
+    work.part == part && work.name == name
+}
+
 fn find<'b>(board: &'b BenchView, part: AxlePart, name: &str) -> Option<&'b Work> {
-    board.works.iter().find(|w| w.part == part && w.name == name)
+    board.works.iter().find(|work| is(work, part, name))
 }
 
 /// Whether the pieces that a form names are those that there are.
 fn same_pieces(work: &Work, form: &Form) -> bool {
-    use crate::view::bench::{Entry, FieldKind};
     work.fields
         .iter()
         .zip(&form.filled.entries)

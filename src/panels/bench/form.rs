@@ -21,6 +21,8 @@ pub(super) fn form(
 ) {
     let Some(work) = state.work(board) else { return };
     let Some(mut form) = state.form.take() else { return };
+    // Asked before the list that is open has taken the key that closes it.
+    let choosing = egui::Popup::is_any_open(ui.ctx());
     let text = ink.color(|t| t.text);
     let part = work.part.label(board.laid.layout, board.laid.depth_shim);
     let mut close = false;
@@ -74,7 +76,6 @@ pub(super) fn form(
     });
     let (enter, escape) = ui.input(|input| (input.key_pressed(Key::Enter), input.key_pressed(Key::Escape)));
     // Enter on a button or a box to tick is a press of that; with Ctrl it is the form's from everywhere.
-    let choosing = egui::Popup::is_any_open(ui.ctx());
     let everywhere = ui.input(|input| input.modifiers.command);
     done |= enter && !choosing && (everywhere || ui.memory(|memory| memory.focused().is_none()));
     if escape && !choosing {
@@ -86,6 +87,7 @@ pub(super) fn form(
         match work.operation(&form.filled, view.units) {
             Ok(operation) => {
                 form.problem = None;
+                state.remember(work, &form.filled);
                 out.push(Command::Do(Box::new(operation)));
             }
             Err(problem) => form.problem = Some(problem),
