@@ -166,7 +166,8 @@ pub(super) fn prepare(mut commands: Commands, easel: Res<Easel>, mut finishes: R
                 Part::Pinion => Finish::lit(color(TOOTH.steel).lighter(0.05), 0.34, 26.0),
                 Part::Flanks => Finish::lit(color(TOOTH.steel).lighter(0.06), 0.42, 30.0),
                 Part::Mark => Finish::lit(color(TOOTH.paste).darker(0.16), 0.0, 1.0),
-                Part::Paste | Part::Print => Finish::lit(color(TOOTH.steel).lighter(0.06), 0.42, 30.0)
+                // Darker than the flanks around, so that the print is told from the paste without colour too.
+                Part::Paste | Part::Print => Finish::lit(color(TOOTH.steel).darker(0.16), 0.10, 30.0)
                     .under_paste(color(TOOTH.paste), color(TOOTH.paste_rim)),
             },
         })
