@@ -146,8 +146,8 @@ impl Task {
                 held,
             },
             Self::Do { mut held, operation } => {
-                let line = serde_json::to_string(&operation).unwrap_or_default();
-                match held.attempt.apply(&line) {
+                let line = serde_json::to_string(&operation).map_err(|error| Failure::other(error.to_string()));
+                match line.and_then(|line| held.attempt.apply(&line)) {
                     Ok(_) => {
                         let (seen, problem) = held.view();
                         Came::Did {
@@ -210,6 +210,8 @@ pub(super) struct Desk {
     kept_in: String,
     kept: Vec<Kept>,
     kept_lines: Vec<KeptLine>,
+    /// Exercise and axle of every attempt that is kept.
+    tried: Vec<(String, u64)>,
     chosen: usize,
     seed: u64,
     held: Option<Box<Held>>,
@@ -233,8 +235,12 @@ pub(super) struct Desk {
 impl Desk {
     /// All exercises that ship with the program; attempts are kept nowhere.
     pub(super) fn new() -> Self {
-        let mut exercises: Vec<ExerciseLine> = scenarios::embedded()
-            .unwrap_or_default()
+        // A test reads them all; should one fail all the same, the start page says so.
+        let (found, said) = match scenarios::embedded() {
+            Ok(found) => (found, None),
+            Err(failure) => (Vec::new(), Some(kept::sentence(&failure))),
+        };
+        let mut exercises: Vec<ExerciseLine> = found
             .iter()
             .map(|found| ExerciseLine::new(&found.source, found.exercise.scenario()))
             .collect();
@@ -245,6 +251,7 @@ impl Desk {
             kept_in: NOT_KEPT.to_owned(),
             kept: Vec::new(),
             kept_lines: Vec::new(),
+            tried: Vec::new(),
             chosen: 0,
             seed: 1,
             held: None,
@@ -257,7 +264,7 @@ impl Desk {
             paste: None,
             stage: None,
             shown: 0,
-            said: None,
+            said,
             part: None,
             pointed: None,
             read_out: false,
@@ -272,21 +279,21 @@ impl Desk {
             |folder| format!("Attempts are kept in {}", folder.display()),
         );
         self.folder = folder;
-        self.look_for_kept();
+        if let Some(problem) = self.look_for_kept() {
+            self.said = Some(problem);
+        }
         self.seed = self.next_seed();
     }
 
-    /// Reads the folder again.
-    fn look_for_kept(&mut self) {
+    /// Reads the folder again, and answers what is wrong in it first.
+    fn look_for_kept(&mut self) -> Option<String> {
         let (kept, problems) = self.folder.as_deref().map(kept::list).unwrap_or_default();
         for exercise in &mut self.exercises {
             let own = || kept.iter().filter(|k| k.scenario == exercise.source && k.finished);
             exercise.finished = own().count();
             exercise.best = own().filter_map(|k| k.score).reduce(|a, b| if b > a { b } else { a });
         }
-        if let Some(problem) = problems.first() {
-            self.said = Some(problem.clone());
-        }
+        self.tried = kept.iter().map(|k| (k.scenario.clone(), k.seed)).collect();
         self.kept = kept.iter().filter(|k| !k.finished).cloned().collect();
         self.kept_lines = self
             .kept
@@ -301,6 +308,7 @@ impl Desk {
                 operations: k.operations,
             })
             .collect();
+        problems.into_iter().next()
     }
 
     /// The first axle of the chosen exercise that nobody has tried yet.
@@ -308,8 +316,12 @@ impl Desk {
         let Some(exercise) = self.exercises.get(self.chosen) else {
             return 1;
         };
-        let begun = self.kept.iter().filter(|k| k.scenario == exercise.source).count();
-        u64::try_from(exercise.finished + begun).unwrap_or(0).saturating_add(1)
+        let tried = |seed: &u64| {
+            self.tried
+                .iter()
+                .any(|(name, of)| *name == exercise.source && of == seed)
+        };
+        (1..).find(|seed| !tried(seed)).unwrap_or(1)
     }
 
     /// Whether there is an exercise with this place.
@@ -442,6 +454,8 @@ impl Desk {
     pub(super) fn take(&mut self, came: Came) -> bool {
         self.away = false;
         match came {
+            // Another attempt was asked for meanwhile.
+            Came::There(_) if self.wanted.is_some() => false,
             Came::There(Ok(there)) => {
                 let There {
                     held,
@@ -467,13 +481,13 @@ impl Desk {
                 self.board = Some(board);
                 self.debrief = debrief;
                 self.paste = paste;
-                self.said = notice;
-                self.look_for_kept();
+                let in_folder = self.look_for_kept();
+                self.said = notice.or(in_folder);
                 true
             }
             Came::There(Err(problem)) => {
-                self.said = Some(problem);
                 self.look_for_kept();
+                self.said = Some(problem);
                 false
             }
             Came::Saved { held, said } => {
@@ -489,18 +503,20 @@ impl Desk {
                     return false;
                 }
                 self.held = Some(held);
+                let mut in_folder = None;
                 if let Some(shown) = shown {
                     let Seen { board, debrief, paste } = *shown;
                     self.look_at_what_lies(&board.laid);
                     if board.finished {
                         self.queue.clear();
-                        self.look_for_kept();
+                        in_folder = self.look_for_kept();
+                        self.seed = self.next_seed();
                     }
                     self.board = Some(board);
                     self.debrief = debrief;
                     self.paste = paste;
                 }
-                self.said = problem;
+                self.said = problem.or(in_folder);
                 false
             }
         }

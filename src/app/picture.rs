@@ -422,16 +422,23 @@ fn begin(session: &mut Session, exercise: &ExerciseRequest) -> Result<(), AppErr
             exercise.scenario
         )));
     }
-    let mut commands = vec![Command::ChooseSeed(exercise.seed), Command::Begin];
-    commands.extend(exercise.operations.iter().cloned().map(|o| Command::Do(Box::new(o))));
-    commands.push(Command::ChoosePart(exercise.part));
-    for command in commands {
+    let mut carry_out = |command: Command| {
         session
             .apply(command)
             .map_err(|refusal| AppError::Argument(refusal.to_string()))?;
         session.finish();
+        let view = session.view();
+        match (view.desk.problem, view.bench) {
+            (Some(problem), None) => Err(AppError::Argument(problem.trim_end_matches('.').to_owned())),
+            _ => Ok(()),
+        }
+    };
+    carry_out(Command::ChooseSeed(exercise.seed))?;
+    carry_out(Command::Begin)?;
+    for operation in &exercise.operations {
+        carry_out(Command::Do(Box::new(operation.clone())))?;
     }
-    Ok(())
+    carry_out(Command::ChoosePart(exercise.part))
 }
 
 /// What the driver delivered.

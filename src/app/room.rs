@@ -20,7 +20,6 @@ struct Key {
     setting: Setting,
     other: Option<Setting>,
     film: Film,
-    exact: bool,
     sizes: RoomSizes,
 }
 
@@ -80,7 +79,6 @@ fn make(session: Res<Session>, mut room: ResMut<Room>) {
         setting: session.setting(),
         other: session.other(),
         film: session.film(),
-        exact: session.contact().is_some_and(|contact| contact.exact),
         sizes: room.wanted,
     };
     if key.sizes == RoomSizes::default() || room.made.as_ref().is_some_and(|(made, _)| *made == key) {

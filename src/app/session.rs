@@ -213,12 +213,7 @@ impl Session {
                 self.turning &= !rocking;
             }
             Command::Set(setting) => self.set(setting.within_reach()),
-            Command::GoTo(place) => {
-                // Nothing goes on turning where nobody sees it.
-                self.turning &= self.place == place;
-                self.rocking &= self.place == place;
-                self.place = place;
-            }
+            Command::GoTo(place) => self.go_to(place),
             Command::SetFilm(film_um) => {
                 let [thinnest, usual, thickest] = FILM_UM;
                 let film_um = if film_um.is_nan() { usual } else { film_um };
@@ -315,13 +310,20 @@ impl Session {
         };
         self.choose(place);
         if self.place != Place::ToothRoom {
-            self.place = Place::Gears;
+            self.go_to(Place::Gears);
         }
     }
 
     /// A file hangs over the window, or no longer.
     pub(super) fn hold_over(&mut self, file_over: bool) {
         self.file_over = file_over;
+    }
+
+    /// Nothing goes on turning where nobody sees it.
+    fn go_to(&mut self, place: Place) {
+        self.turning &= self.place == place;
+        self.rocking &= self.place == place;
+        self.place = place;
     }
 
     fn look_from(&mut self, viewpoint: Viewpoint) {
@@ -433,14 +435,14 @@ impl Session {
         if self.desk.take(came) {
             self.turning = false;
             self.rocking = false;
-            self.place = Place::Bench;
+            self.go_to(Place::Bench);
         }
         // Whoever brushes paste on or looks for what rolling left of it has turned the teeth to where they can be seen.
         if self.place == Place::Bench && self.desk.paste().is_some() && self.desk.paste() != paste_before.as_ref() {
             self.turn_paste_up();
         }
         if !before && self.desk.debrief().is_some() {
-            self.place = Place::Debrief;
+            self.go_to(Place::Debrief);
         }
     }
 

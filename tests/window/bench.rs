@@ -12,7 +12,8 @@ use super::folder::Folder;
 
 const EXERCISE: &str = "oat-barn-tractor";
 
-fn session(folder: &Folder) -> Session {
+/// A session with one gear set, whose attempts are kept in a folder of the test.
+pub(crate) fn session(folder: &Folder) -> Session {
     let sets = gear_sets::embedded().expect("embedded sets are read");
     let one = sets
         .into_iter()
@@ -86,6 +87,7 @@ fn an_exercise_from_the_start_page_to_the_debrief() {
     work(&mut session, AxlePart::RingGear, "Look at the print");
     work(&mut session, AxlePart::Pinion, "Turn");
     work(&mut session, AxlePart::Nut, "Feel the turning torque");
+    ask(&mut session, Command::SetTurning(true));
     assert!(!board(&session).prints.is_empty(), "a print is to be seen");
     let reading = board(&session).readings.last().expect("read").clone();
     let value = reading.main_value().expect("the wrench shows something");
@@ -108,6 +110,7 @@ fn an_exercise_from_the_start_page_to_the_debrief() {
     assert_eq!(session.view().debrief, None, "nothing is told before the end");
     ask(&mut session, Command::Do(Box::new(Operation::Finish {})));
     assert_eq!(session.place(), Place::Debrief, "now it is talked through");
+    assert!(!session.moving(), "nothing turns where nobody sees it");
     assert!(session.view().debrief.is_some(), "and told");
 
     // The journal is sealed and comes out again bit for bit.

@@ -10,11 +10,11 @@ use egui_kittest::{Harness, Node};
 use lashwright::app::Session;
 use lashwright::bench::Measurand;
 use lashwright::job::attempt::replay;
-use lashwright::job::gear_sets;
 use lashwright::panels::{theme, window_panel};
 use lashwright::view::bench::{BenchView, Reading};
-use lashwright::view::{AxlePart, Command, DebriefView, Origin, Place};
+use lashwright::view::{AxlePart, Command, DebriefView, Place};
 
+use super::bench::session;
 use super::folder::Folder;
 
 /// The exercise, and how its page of the start list is called.
@@ -48,14 +48,7 @@ struct Outcome {
 impl Person {
     fn sits_down(name: &str) -> Self {
         let folder = Folder::new(name);
-        let sets = gear_sets::embedded().expect("embedded sets are read");
-        let one = sets
-            .into_iter()
-            .take(1)
-            .map(|set| (set.design, Origin::BuiltIn))
-            .collect();
-        let mut session = Session::new(one).with_attempts_in(Some(folder.path().to_owned()));
-        session.finish();
+        let session = session(&folder);
         let mut dressed = false;
         let harness = Harness::builder().with_size(Vec2::new(1280.0, 720.0)).build_ui_state(
             move |ui, window: &mut Window| {

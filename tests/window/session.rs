@@ -87,6 +87,46 @@ fn commands_change_the_session_in_the_frame_that_reads_them() {
     assert_eq!(of(&app).view().stage.viewpoint, None, "turned by hand");
 }
 
+/// What comes of an earlier wish after another one was made is put aside, gears and contact alike.
+#[test]
+fn results_of_earlier_wishes_are_put_aside() {
+    let mut session = session();
+    session.apply(Command::ChooseGears(13)).expect("a set of the list");
+    let late = session.next_job().expect("gears are to be made");
+    session.apply(Command::ChooseGears(5)).expect("a set of the list");
+    let before = session.stage_pair().1;
+    session.take(late.run());
+    assert_eq!(
+        session.stage_pair().1,
+        before,
+        "the gears of the first wish do not come"
+    );
+    session.finish();
+    assert_ne!(session.stage_pair().1, before, "those of the second do");
+
+    let at = |pinion_mm| {
+        Command::Set(Setting {
+            pinion_mm,
+            ..Setting::default()
+        })
+    };
+    session.apply(at(0.1)).expect("it can be set");
+    let late = session.next_job().expect("contact is to be solved");
+    session.apply(at(-0.1)).expect("it can be set");
+    let fast = session.contact();
+    session.take(late.run());
+    assert_eq!(
+        session.contact(),
+        fast,
+        "the contact of the first setting does not come"
+    );
+    session.finish();
+    assert!(
+        session.contact().is_some_and(|contact| contact.exact),
+        "that of the second does"
+    );
+}
+
 /// By hand as by itself: the ring gear turns by as many teeth as the pinion.
 #[test]
 fn gears_turned_by_hand_keep_their_ratio() {
