@@ -83,7 +83,7 @@ fn play(arguments: &AttemptArguments, scenario: &str) -> Result<ExitCode, Failur
     let text = if arguments.json {
         json_line(&document)?
     } else {
-        final_text(&document) + "\n"
+        final_text(&document, session.attempt().exercise().scenario().weights) + "\n"
     };
     page.write(&text);
     let code = page.end();

@@ -2,7 +2,7 @@
 
 use crate::bench::{Answer, ShimPlace, StemChoice};
 use crate::document::attempt::{AttemptDocument, LossDocument, PrintDocument, TruthDocument};
-use crate::exercise::{ApprovalPrint, Attempt, Counted, Window};
+use crate::exercise::{ApprovalPrint, Attempt, Counted, DepthFrom, Weights, Window};
 use crate::quantity::{Units, length, number, nut_torque, signed, torque};
 
 /// The card: what is told, what is wanted, what lies on the bench.
@@ -57,8 +57,12 @@ pub fn card_text(attempt: &Attempt) -> String {
         (
             "Depth",
             format!(
-                "within {} of the best that this axle can be set to",
-                length(wanted.depth_mm[0], Units::Metric)
+                "within {} of {}",
+                length(wanted.depth_mm[0], Units::Metric),
+                match card.depth_from {
+                    DepthFrom::Best => "the best that this axle can be set to",
+                    DepthFrom::Found => "where it ran before",
+                }
             ),
         ),
     ] {
@@ -189,8 +193,8 @@ fn format_args_text(value: f64, unit: &str) -> String {
     format!(", {} {unit}", number(value, 1))
 }
 
-/// What stands at the end.
-pub fn final_text(document: &AttemptDocument) -> String {
+/// What stands at the end; `weights` are those of the exercise.
+pub fn final_text(document: &AttemptDocument, weights: Weights) -> String {
     let mut lines = vec![format!(
         "{}: {}, {} min, {} money, {} tear-downs",
         document.scenario,
@@ -205,12 +209,16 @@ pub fn final_text(document: &AttemptDocument) -> String {
     )];
     if document.finished {
         lines.push(format!(
-            "Score {} of 100: outcome {} of 50, process {} of 25, understanding {} of 15, economy {} of 10",
+            "Score {} of 100: outcome {} of {}, process {} of {}, understanding {} of {}, economy {} of {}",
             number(document.score.total, 1),
             number(document.score.outcome, 1),
+            number(weights.outcome, 0),
             number(document.score.process, 1),
+            number(weights.process, 0),
             number(document.score.understanding, 1),
-            number(document.score.economy, 1)
+            number(weights.understanding, 0),
+            number(document.score.economy, 1),
+            number(weights.economy, 0)
         ));
         lines.push(format!(
             "Par: {} min, {} money, {} tear-downs",

@@ -17,7 +17,7 @@ use super::{debrief_truth, debrief_ways};
 /// # Errors
 /// A file that is already needed for something else.
 pub fn target_is_free(page: &Path, others: &[&Path]) -> Result<(), Failure> {
-    let same = |other: &&&Path| absolute(page).ok() == absolute(other).ok();
+    let same = |other: &&&Path| absolute(page).is_ok_and(|page| absolute(other).is_ok_and(|other| page == other));
     match others.iter().find(same) {
         Some(other) => Err(Failure::input(format!(
             "error: the debrief would be written over `{}`. Give it another name, such as `debrief.html`.",

@@ -632,13 +632,18 @@ fn sizes(page: &mut Page, debrief: &Debrief) {
         .filter(|s| s.off.abs() < AS_DRAWN_MM)
         .map(|s| s.words.to_lowercase())
         .collect();
-    if !drawn.is_empty() {
+    in_one_line(page, "As drawn", &drawn);
+    besides(page, debrief);
+}
+
+/// What hardly needs a row of its own.
+fn in_one_line(page: &mut Page, name: &str, all: &[String]) {
+    if !all.is_empty() {
         page.raw(&format!(
-            "<p class=\"small\"><b>As drawn:</b> {}.</p>\n",
-            escaped(&drawn.join("; "))
+            "<p class=\"small\"><b>{name}:</b> {}.</p>\n",
+            escaped(&all.join("; "))
         ));
     }
-    besides(page, debrief);
 }
 
 /// Hidden numbers that are no sizes, and faults.
@@ -656,12 +661,7 @@ fn besides(page: &mut Page, debrief: &Debrief) {
             format!("{}: {value}", n.words.to_lowercase())
         })
         .collect();
-    if !numbers.is_empty() {
-        page.raw(&format!(
-            "<p class=\"small\"><b>Besides:</b> {}.</p>\n",
-            escaped(&numbers.join("; "))
-        ));
-    }
+    in_one_line(page, "Besides", &numbers);
     faults(page, debrief);
 }
 

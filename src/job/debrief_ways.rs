@@ -231,13 +231,18 @@ fn build_rows(builds: &[Build], approval: &Contact) -> Vec<String> {
                 is.push(format!("side bearings add {}", torque(nm, Units::Metric)));
             }
             let [first, last] = build.operations;
+            let span = if last < first {
+                "before the first operation".to_owned()
+            } else {
+                format!("operations {first} to {last}")
+            };
             row(
                 "",
                 &[
                     (
                         "",
                         format!(
-                            "<b>{}</b><br><span class=\"small muted\">operations {first} to {last}<br>until {}</span>",
+                            "<b>{}</b><br><span class=\"small muted\">{span}<br>until {}</span>",
                             escaped(&build_name(build)),
                             hours(build.minutes)
                         ),
@@ -379,9 +384,12 @@ fn what_if_row(build: &Build, per_shim: f64, full_mm: f64) -> Option<String> {
             (
                 "",
                 format!(
-                    "<b>{}</b><br><span class=\"small muted\">after {}</span>",
+                    "<b>{}</b><br><span class=\"small muted\">{}</span>",
                     escaped(&build_name(build)),
-                    operation(build.operations[1])
+                    match build.operations[1] {
+                        0 => "before the first operation".to_owned(),
+                        last => format!("after {}", operation(last)),
+                    }
                 ),
             ),
             (

@@ -340,9 +340,7 @@ fn saw(attempt: &Attempt, state: &Attempt, span: Period) -> Saw {
         };
         match record.what {
             Measurand::RollingTorque {} => {
-                let history = attempt.history().iter().rev();
-                let mut at = history.filter(|m| m.operation <= record.operation);
-                if at.next().is_some_and(|m| m.placement.is_some()) {
+                if attempt.in_mesh_after(record.operation) {
                     saw.total_torque_nm = Some(value);
                 } else {
                     saw.pinion_torque_nm = Some(value);

@@ -67,7 +67,7 @@ pub struct PlateSeen {
 pub(super) fn packs(attempt: &Attempt) -> Vec<PackFitted> {
     let bench = attempt.bench();
     let kit = &bench.setting().kit;
-    let last = |what: Measurand| bench.records().iter().rev().find(|r| r.what == what).and_then(shown);
+    let last = |what: Measurand| bench.records().iter().rev().find(|r| r.what == what);
     ShimPlace::ALL
         .into_iter()
         .filter(|place| !bench.packs().at(*place).is_empty())
@@ -81,7 +81,7 @@ pub(super) fn packs(attempt: &Attempt) -> Vec<PackFitted> {
                     Some(PieceFitted {
                         number,
                         labelled_mm: kit.get(index)?.labelled_mm,
-                        read_mm: last(Measurand::ShimPiece { piece: number }),
+                        read_mm: last(Measurand::ShimPiece { piece: number }).and_then(shown),
                         truth_mm: bench.packs().height_mm(kit, index),
                     })
                 })
@@ -90,7 +90,8 @@ pub(super) fn packs(attempt: &Attempt) -> Vec<PackFitted> {
                 place,
                 labelled_mm: pieces.iter().map(|p| p.labelled_mm).sum(),
                 pieces,
-                read_mm: last(Measurand::ShimPack { place }),
+                // Of a pack that was made up anew since it says nothing.
+                read_mm: last(Measurand::ShimPack { place }).filter(|r| !r.stale).and_then(shown),
                 truth_mm: bench.packs().thickness_mm(kit, place),
             }
         })

@@ -130,16 +130,16 @@ fn of(attempt: &Attempt, outcome: &Outcome, depths: &mut Depths<'_>, counted: Co
             };
             let truth = outcome.lash_mm.map(|[tightest, _]| share * tightest);
             vec![Standing {
-                noted: lash_noted(attempt),
-                read: ends(attempt).map(|[low, _]| low),
+                noted: tightest(&lash_noted(attempt)),
+                read: tightest(&lash_read(attempt)),
                 ..Standing::new("Lash, tightest place", Measure::Length, full, zero, truth)
             }]
         }
         Counted::Spread => {
             let truth = outcome.lash_spread_mm.map(|spread| share * spread);
             vec![Standing {
-                noted: noted_ends(attempt).map(|[low, high]| high - low),
-                read: ends(attempt).map(|[low, high]| high - low),
+                noted: spread(&lash_noted(attempt)),
+                read: spread(&lash_read(attempt)),
                 ..Standing::at_most("Lash, spread around the ring gear", targets.lash_spread_mm, truth)
             }]
         }
@@ -370,45 +370,44 @@ pub(super) fn attempt_stem(attempt: &Attempt) -> StemChoice {
     attempt.exercise().scenario().targets.stem
 }
 
-/// Smallest and largest lash of readings that still hold, taken as the card has the stem.
-fn ends(attempt: &Attempt) -> Option<[f64; 2]> {
+/// Lash at each tooth that still holds, the last one of each, from values with the newest first.
+fn of_each_tooth(values: impl Iterator<Item = (Measurand, f64)>) -> Vec<f64> {
+    let mut teeth: Vec<(u32, f64)> = Vec::new();
+    for (what, value) in values {
+        if let Measurand::Lash { tooth } = what
+            && !teeth.iter().any(|(t, _)| *t == tooth)
+        {
+            teeth.push((tooth, value));
+        }
+    }
+    teeth.into_iter().map(|(_, value)| value).collect()
+}
+
+/// What instruments showed, taken as the card has the stem.
+fn lash_read(attempt: &Attempt) -> Vec<f64> {
     let card = attempt_stem(attempt);
-    let fresh = attempt.bench().records().iter().filter(|r| {
+    let fresh = attempt.bench().records().iter().rev().filter(|r| {
         !r.stale
             && matches!(r.what, Measurand::Lash { .. })
             && super::belief::stem_of(attempt, r.operation) == Some(card)
     });
-    let mut ends: Option<[f64; 2]> = None;
-    for value in fresh.filter_map(super::belief::shown) {
-        ends = Some(ends.map_or([value; 2], |[low, high]| [low.min(value), high.max(value)]));
-    }
-    ends
+    of_each_tooth(fresh.filter_map(|r| Some((r.what, super::belief::shown(r)?))))
 }
 
-/// Smallest and largest lash on the sheet that still hold, the last one of each tooth; none of a single tooth.
-fn noted_ends(attempt: &Attempt) -> Option<[f64; 2]> {
-    let mut teeth: Vec<(u32, f64)> = Vec::new();
-    for note in attempt.bench().notes().iter().rev().filter(|note| !note.stale) {
-        if let Measurand::Lash { tooth } = note.what
-            && !teeth.iter().any(|(t, _)| *t == tooth)
-        {
-            teeth.push((tooth, note.value));
-        }
-    }
-    let values = || teeth.iter().map(|(_, value)| *value);
-    let [low, high] = [values().reduce(f64::min)?, values().reduce(f64::max)?];
-    (teeth.len() > 1).then_some([low, high])
+/// What stands on the sheet.
+fn lash_noted(attempt: &Attempt) -> Vec<f64> {
+    let fresh = attempt.bench().notes().iter().rev().filter(|note| !note.stale);
+    of_each_tooth(fresh.map(|note| (note.what, note.value)))
 }
 
-fn lash_noted(attempt: &Attempt) -> Option<f64> {
-    let notes = attempt.bench().notes();
-    let fresh = notes
-        .iter()
-        .rev()
-        .find(|n| !n.stale && matches!(n.what, Measurand::Lash { .. }));
-    noted_ends(attempt)
-        .map(|[tightest, _]| tightest)
-        .or(fresh.map(|n| n.value))
+fn tightest(teeth: &[f64]) -> Option<f64> {
+    teeth.iter().copied().reduce(f64::min)
+}
+
+/// Of two teeth at least.
+fn spread(teeth: &[f64]) -> Option<f64> {
+    let most = teeth.iter().copied().reduce(f64::max)?;
+    (teeth.len() > 1).then_some(most - tightest(teeth)?)
 }
 
 /// Height of the drive print's middle on the sheet, as long as it holds.
@@ -418,11 +417,11 @@ fn print_noted(attempt: &Attempt) -> Option<f64> {
     notes.iter().rev().find(fresh).map(|note| note.value)
 }
 
-/// Torque of the whole that still holds, less the last one of the pinion alone, which lies behind it.
+/// Torque of the whole less that of the pinion alone, as long as both hold: the carrier going in changes nothing of the latter.
 fn sides_add(attempt: &Attempt, last: fn(&Attempt, Subject) -> Option<(f64, bool)>) -> Option<f64> {
     let (whole, stale) = last(attempt, Subject::TotalTorque)?;
-    let (alone, _) = last(attempt, Subject::PinionTorque)?;
-    (!stale).then_some(whole - alone)
+    let (alone, old) = last(attempt, Subject::PinionTorque)?;
+    (!stale && !old).then_some(whole - alone)
 }
 
 /// The last value on the sheet, and whether it is stale.
