@@ -350,8 +350,14 @@ impl Bench {
         });
     }
 
-    pub(super) fn ring_on(&self, ring: Ring) -> bool {
+    /// Whether a ring is on, as anybody sees.
+    pub fn ring_on(&self, ring: Ring) -> bool {
         self.rings_on.get(ring as usize).copied().unwrap_or(false)
+    }
+
+    /// Whether a sleeve that came off lies there to be put on again.
+    pub fn has_old_sleeve(&self) -> bool {
+        self.old_sleeve.is_some()
     }
 
     pub(super) fn set_ring(&mut self, ring: Ring, on: bool) {

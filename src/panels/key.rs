@@ -18,7 +18,7 @@ pub(super) fn plain(input: &InputState) -> bool {
 /// Keys that were pressed by themselves or with shift, in their order; none while a list or the list of keys is open,
 /// which has the keyboard. Whether something else has it is for the caller to say.
 pub(super) fn pressed(ui: &Ui, view: &WindowView<'_>) -> Vec<Key> {
-    if view.help || egui::Popup::is_any_open(ui.ctx()) {
+    if view.covered() || egui::Popup::is_any_open(ui.ctx()) {
         return Vec::new();
     }
     ui.input(|input| {

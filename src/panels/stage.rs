@@ -225,7 +225,7 @@ fn viewpoints(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Comma
         let next = now.map_or(Viewpoint::default(), Viewpoint::next);
         let word = now.map_or("By hand", Viewpoint::label);
         let hint = format!("Next: {}", next.caption());
-        if widget::lone_cell(ui, ink, "View", word, true)
+        if widget::changing_cell(ui, ink, "View", word, true)
             .on_hover_text(hint)
             .clicked()
         {
@@ -258,7 +258,7 @@ fn bench_cells(ui: &mut Ui, ink: &Ink, inside: Rect, view: &WindowView<'_>, out:
     ui.scope_builder(builder, |ui| {
         let stage = &view.stage;
         let mut cell = |label: &str, words: &str, on: bool, hint: &str, command: Command| {
-            if widget::lone_cell(ui, ink, label, words, on)
+            if widget::changing_cell(ui, ink, label, words, on)
                 .on_hover_text(hint)
                 .clicked()
             {

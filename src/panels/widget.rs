@@ -151,7 +151,8 @@ pub(super) fn segments<T: Copy + PartialEq>(
     for (of, width) in cells.iter().zip(widths) {
         let rect = Rect::from_min_size(pos2(left, all.top()), vec2(width, size.y));
         left += width - 1.0;
-        let response = cell(ui, ink, what, of.label, rect, chosen == Some(of.value));
+        let id = ui.id().with((what, of.label));
+        let response = cell(ui, ink, id, [what, of.label], rect, chosen == Some(of.value));
         if response.clicked() {
             pressed = Some(of.value);
         }
@@ -171,12 +172,23 @@ pub(super) fn segments<T: Copy + PartialEq>(
 
 /// A cell that stands alone: chosen or not, or pressed once.
 pub(super) fn lone_cell(ui: &mut Ui, ink: &Ink, what: &str, label: &str, is_chosen: bool) -> Response {
+    let id = ui.id().with((what, label));
+    cell_alone(ui, ink, id, [what, label], is_chosen)
+}
+
+/// The same where its word changes when it is pressed: the keyboard stays on it.
+pub(super) fn changing_cell(ui: &mut Ui, ink: &Ink, what: &str, label: &str, is_chosen: bool) -> Response {
+    let id = ui.id().with(what);
+    cell_alone(ui, ink, id, [what, label], is_chosen)
+}
+
+fn cell_alone(ui: &mut Ui, ink: &Ink, id: Id, [what, label]: [&str; 2], is_chosen: bool) -> Response {
     let galley = ui
         .painter()
         .layout_no_wrap(label.to_owned(), ink.body(), ink.color(|t| t.text));
     let size = vec2((galley.size().x + 2.0 * ink.space(12.0)).ceil(), ink.scaled(CELL));
     let (_, rect) = ui.allocate_space(size);
-    let response = cell(ui, ink, what, label, rect, is_chosen);
+    let response = cell(ui, ink, id, [what, label], rect, is_chosen);
     focus_outline(ui, ink, &response, rect);
     response
 }
@@ -203,13 +215,13 @@ pub(super) fn sign(ui: &mut Ui, ink: &Ink, name: &str, sign: &str) -> Response {
 const CELL: f32 = 28.0;
 
 /// One cell; its name for those who listen is its word with what is chosen by it.
-fn cell(ui: &Ui, ink: &Ink, what: &str, label: &str, rect: Rect, is_chosen: bool) -> Response {
+fn cell(ui: &Ui, ink: &Ink, id: Id, [what, label]: [&str; 2], rect: Rect, is_chosen: bool) -> Response {
     let (fill, text_color) = if is_chosen {
         (ink.color(|t| t.text), ink.color(|t| t.panel))
     } else {
         (ink.color(|t| t.panel), ink.color(|t| t.text))
     };
-    let response = ui.interact(rect, ui.id().with((what, label)), Sense::click());
+    let response = ui.interact(rect, id, Sense::click());
     response.widget_info(|| {
         WidgetInfo::selected(
             WidgetType::RadioButton,
@@ -361,8 +373,7 @@ pub(super) fn tick(ui: &mut Ui, ink: &Ink, id: Id, label: &str, ticked: bool) ->
     if response.gained_focus() {
         response.scroll_to_me(None);
     }
-    // With Ctrl, Enter is meant for the whole form.
-    response.clicked() && !ui.input(|input| input.modifiers.command)
+    response.clicked()
 }
 
 /// A box to write in, with its name for those who listen. A blank that waits for a hand is framed in violet.

@@ -134,6 +134,11 @@ pub struct RoomView<'a> {
 pub const FILM_UM: [f64; 3] = [2.0, 8.0, 30.0];
 
 impl WindowView<'_> {
+    /// Whether something stands over the page and has the keyboard: the list of keys, or why a file was not opened.
+    pub fn covered(&self) -> bool {
+        self.help || self.notice.is_some()
+    }
+
     /// The gear set on the stage.
     pub fn chosen_gears(&self) -> Option<&GearEntry> {
         self.gears.get(self.chosen?)

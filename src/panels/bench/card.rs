@@ -145,18 +145,21 @@ fn struck(ui: &Ui, ink: &Ink, rect: Rect) {
 
 fn heading(ui: &mut Ui, ink: &Ink, left: &str, right: &str) {
     let width = ui.available_width();
-    let (rect, response) = ui.allocate_exact_size(vec2(width, ink.scaled(22.0)), egui::Sense::hover());
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    let first = ui.painter().layout_no_wrap(left.to_owned(), ink.section(), text);
+    let second = ui.painter().layout_no_wrap(right.to_owned(), ink.small(), muted);
+    // Below each other where there is no room side by side.
+    let below = first.size().x + second.size().x + ink.space(8.0) > width;
+    let height = ink.scaled(22.0) + if below { second.size().y } else { 0.0 };
+    let (rect, response) = ui.allocate_exact_size(vec2(width, height), egui::Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, left));
     let painter = ui.painter();
-    let text = ink.color(|t| t.text);
-    painter.text(rect.left_center(), egui::Align2::LEFT_CENTER, left, ink.section(), text);
-    painter.text(
-        rect.right_center(),
-        egui::Align2::RIGHT_CENTER,
-        right,
-        ink.small(),
-        ink.color(|t| t.muted),
-    );
+    let middle = rect.top() + ink.scaled(11.0);
+    let at = pos2(rect.left(), middle - first.size().y / 2.0);
+    let beside = pos2(rect.right() - second.size().x, middle - second.size().y / 2.0);
+    let under = pos2(rect.left(), rect.top() + ink.scaled(20.0));
+    painter.galley(at, first, text);
+    painter.galley(if below { under } else { beside }, second, muted);
     painter.hline(rect.x_range(), rect.bottom() - 0.5, ink.line(1.0, |t| t.line));
 }
 

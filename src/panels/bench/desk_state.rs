@@ -47,6 +47,10 @@ pub(super) struct DeskState {
     pub(super) read: String,
     /// Whether it was taken in hand just now: the keyboard goes to its box.
     pub(super) fresh_reading: bool,
+    /// The units it was typed in.
+    read_units: Units,
+    /// Whether the open form is to be done now, wherever the keyboard is.
+    pub(super) do_form: bool,
     /// Why it could not be written down.
     pub(super) read_problem: Option<String>,
     pub(super) slip: Slip,
@@ -97,6 +101,12 @@ impl DeskState {
             })
         {
             state.form = None;
+        }
+        // A number that was typed in other units is another number.
+        if state.read_units != view.units {
+            state.read_units = view.units;
+            state.read.clear();
+            state.read_problem = None;
         }
         if let Some(mut form) = state.form.take() {
             if form.units != view.units

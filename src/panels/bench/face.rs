@@ -138,7 +138,9 @@ impl Plate<'_> {
             self.painter
                 .line_segment([self.polar(angle, 87.0), self.polar(angle, inner)], self.line(width));
             if k.is_multiple_of(10) {
-                self.numeral(self.polar(angle, 62.0), k);
+                // A fine dial in millimetres is numbered in micrometres, as its maker does; every other one in divisions.
+                let micrometres = units == Units::Metric && division < 0.005;
+                self.numeral(self.polar(angle, 62.0), if micrometres { 2 * k } else { k });
             }
         }
         let unit = if units == Units::Metric { "mm" } else { "in" };
@@ -339,7 +341,7 @@ impl Plate<'_> {
             self.painter.rect(bar, 0.0, panel, self.line(1.4), StrokeKind::Middle);
             self.painter
                 .line_segment([self.at(-60.0, 82.0), self.at(-60.0, 96.0)], self.line(2.0));
-            self.plain(self.at(38.0, 84.0), "from the wheel's axis");
+            self.plain(self.at(38.0, 84.0), "from the ring gear's axis");
         }
     }
 

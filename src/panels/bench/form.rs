@@ -75,10 +75,10 @@ pub(super) fn form(
         }
     });
     let (enter, escape) = ui.input(|input| (input.key_pressed(Key::Enter), input.key_pressed(Key::Escape)));
-    // Enter on a button or a box to tick is a press of that; with Ctrl it is the form's from everywhere.
-    let everywhere = ui.input(|input| input.modifiers.command);
-    done |= enter && !choosing && (everywhere || ui.memory(|memory| memory.focused().is_none()));
-    if escape && !choosing {
+    // Enter on a button or a box to tick is a press of that, and on what stands over the page that one's.
+    let free = !choosing && !view.covered();
+    done |= state.do_form || enter && free && ui.memory(|memory| memory.focused().is_none());
+    if escape && free {
         close = true;
         // The key has done its work: the part stays chosen.
         ui.input_mut(|input| input.consume_key(egui::Modifiers::NONE, Key::Escape));
@@ -247,7 +247,7 @@ fn chip(ui: &mut Ui, ink: &Ink, id: egui::Id, label: &str, ticked: bool) -> bool
     if response.gained_focus() {
         response.scroll_to_me(None);
     }
-    response.clicked() && !ui.input(|input| input.modifiers.command)
+    response.clicked()
 }
 
 /// The list of a choice: pressed with the pointer, or gone through with the arrows and closed with Enter. Says whether a

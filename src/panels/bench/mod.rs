@@ -15,7 +15,7 @@ mod slip;
 mod teeth;
 mod work;
 
-use egui::{Rect, ScrollArea, Ui, Vec2, pos2, vec2};
+use egui::{Event, Key, Modifiers, Rect, ScrollArea, Ui, Vec2, pos2, vec2};
 
 pub(super) use self::card::time;
 use self::desk_state::{DeskState, SideTab};
@@ -33,6 +33,7 @@ pub(super) fn bench_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out: &
         return Rect::from_min_size(area.min, Vec2::ZERO);
     };
     let mut state = DeskState::load(ui, view, board);
+    enter_key(ui, view, &mut state);
     let stage = if compact(area, &ink) {
         two_columns(ui, area, &ink, view, board, &mut state, out)
     } else {
@@ -43,9 +44,29 @@ pub(super) fn bench_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out: &
     stage
 }
 
+/// Enter that is held down does nothing again. With Ctrl it is the open form's, wherever the keyboard is: taken before anything
+/// that has the keyboard could take it for a press.
+fn enter_key(ui: &Ui, view: &WindowView<'_>, state: &mut DeskState) {
+    let held = |event: &Event| {
+        matches!(
+            event,
+            Event::Key {
+                key: Key::Enter,
+                repeat: true,
+                ..
+            }
+        )
+    };
+    ui.input_mut(|input| input.events.retain(|event| !held(event)));
+    state.do_form = state.form.is_some()
+        && !view.covered()
+        && !egui::Popup::is_any_open(ui.ctx())
+        && ui.input_mut(|input| input.consume_key(Modifiers::COMMAND, Key::Enter));
+}
+
 /// Whether the three columns have no room beside each other.
 fn compact(area: Rect, ink: &Ink) -> bool {
-    ink.large() || area.width() - 2.0 * side_width(ink) < ink.scaled(580.0)
+    ink.large() || area.width() - 2.0 * side_width(ink) < ink.scaled(620.0)
 }
 
 /// Width of the columns at the sides.

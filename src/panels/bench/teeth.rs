@@ -138,13 +138,18 @@ fn one(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, height: f32, flank: Flank,
         muted,
     );
     painter.text(at(rect.right()), egui::Align2::RIGHT_TOP, "heel", ink.small(), muted);
-    painter.text(
-        pos2(rect.left(), rect.bottom() - ink.scaled(17.0)),
-        egui::Align2::LEFT_TOP,
-        numbers,
-        ink.small(),
-        text,
-    );
+    // Shorter where there is no room; whoever listens hears all of it.
+    let short = [("middle ", ""), (" to be told from the paste", "")]
+        .iter()
+        .fold(numbers.clone(), |words, (long, none)| words.replace(long, none));
+    let laid = |words: String| painter.layout_no_wrap(words, ink.small(), text);
+    let whole = laid(numbers.clone());
+    let galley = if whole.size().x <= rect.width() {
+        whole
+    } else {
+        laid(short)
+    };
+    painter.galley(pos2(rect.left(), rect.bottom() - ink.scaled(17.0)), galley, text);
 }
 
 fn words_of(shown: &Shown) -> String {

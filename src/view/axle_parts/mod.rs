@@ -584,8 +584,9 @@ impl Shop<'_> {
         } else {
             WHEEL_SECTOR
         };
+        // The pinion's cups go with what holds them.
         let cup_group = if axis == self.pinion {
-            Group::Case
+            Group::Nose
         } else {
             Group::Carrier
         };

@@ -101,7 +101,14 @@ impl Amount {
         } else {
             "\u{a0}"
         };
-        format!("{}{join}{unit}", self.digits(value, units))
+        let digits = self.digits(value, units);
+        let one = matches!(digits.as_str(), "1" | "\u{2212}1");
+        let unit = match self {
+            Self::Notches if one => "notch",
+            Self::Turns if one => unit.trim_end_matches('s'),
+            _ => unit,
+        };
+        format!("{digits}{join}{unit}")
     }
 
     /// What was typed, in the core's units: point or comma, any minus sign.

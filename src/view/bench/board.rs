@@ -393,7 +393,7 @@ fn wanted(seen: &Seen, in_mesh: &dyn Fn(u32) -> bool) -> Vec<Wanted> {
 
 fn asked_words(what: AskedFor) -> (&'static str, Amount) {
     match what {
-        AskedFor::Lash => ("Lash, as the dial shows it", Amount::Length),
+        AskedFor::Lash => ("Lash, as the dial shows it", Amount::FineLength),
         AskedFor::RollingTorque => ("Turning torque, settled", Amount::HandTorque),
         AskedFor::PinionDepth => ("Pinion depth, gauged", Amount::FineLength),
         AskedFor::PinionEndPlay => ("End play of the pinion", Amount::FineLength),
@@ -415,10 +415,9 @@ fn teeth(seen: &Seen) -> Vec<(u32, f64)> {
     teeth
 }
 
-/// What the side bearings add, from the torques of the pinion alone and of the whole. The former is stale as soon as the
-/// gears are in mesh, and right all the same.
-fn sides_add((alone, _): Written, (whole, stale): Written) -> Written {
-    (whole.zip(alone).map(|(whole, alone)| whole - alone), stale)
+/// What the side bearings add, from the torques of the pinion alone and of the whole; stale as soon as either is.
+fn sides_add((alone, old): Written, (whole, stale): Written) -> Written {
+    (whole.zip(alone).map(|(whole, alone)| whole - alone), stale || old)
 }
 
 fn lash(seen: &Seen) -> Written {

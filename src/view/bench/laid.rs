@@ -1,7 +1,7 @@
 //! How the axle lies on the bench: which parts are where, as anybody sees who stands there. It cannot hold a size.
 
 use crate::axle::{Caps, DepthShim, Layout, Nut, SpacerFitted};
-use crate::bench::{Bench, Instrument, Measurand, Operation, Ring, ShimPlace, StemChoice};
+use crate::bench::{Bench, Ring, ShimPlace};
 
 /// How far the caps are tightened.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -73,10 +73,10 @@ impl Laid {
         Self {
             layout: axle.layout(),
             depth_shim: axle.depth_shim(),
-            rings_on: Ring::ALL.map(|ring| ring_on(bench, ring)),
+            rings_on: Ring::ALL.map(|ring| bench.ring_on(ring)),
             set_up_bearings: assembly.bearings == crate::axle::Bearings::SetUp,
             spacer_on: assembly.spacer != SpacerFitted::None,
-            old_sleeve: axle.layout().has_sleeve() && old_sleeve(bench),
+            old_sleeve: axle.layout().has_sleeve() && bench.has_old_sleeve(),
             pinion_in: assembly.pinion_in,
             nut_on: assembly.nut != Nut::Off,
             seal_in: assembly.seal,
@@ -99,28 +99,4 @@ impl Laid {
             in_mesh: built.placement.is_some(),
         }
     }
-}
-
-/// A ring that is on has a gap behind it that a feeler can be tried at; one that is off has none.
-fn ring_on(bench: &Bench, ring: Ring) -> bool {
-    let tools = &bench.setting().tools;
-    let Some(feeler) = tools.iter().find(|t| matches!(t.instrument, Instrument::Feeler(_))) else {
-        return false;
-    };
-    let tried = Operation::Measure {
-        what: Measurand::SeatGap { ring },
-        instrument: feeler.name.clone(),
-        set_up_again: false,
-        stem: StemChoice::default(),
-    };
-    bench.clone().apply(&tried).done
-}
-
-/// A sleeve that came off lies on the bench if it could be put back on.
-fn old_sleeve(bench: &Bench) -> bool {
-    let tried = Operation::FitSpacer {
-        spacer: crate::bench::SpacerChoice::Own,
-        new: false,
-    };
-    bench.assembly().spacer == SpacerFitted::None && bench.clone().apply(&tried).done
 }

@@ -6,6 +6,7 @@ use super::slip::{SURE, chances};
 use super::work::{Field, FieldKind, Hazard, Piece, Work};
 use super::{Amount, AxlePart, CapsOn, Laid, words};
 use crate::axle::SideSetting;
+use crate::bench::instrument::WrenchKind;
 use crate::bench::{
     Bench, Caution, Instrument, Level, Measurand, Operation, Part, Ring, ShimPlace, Side, StemChoice, Tariff,
 };
@@ -610,7 +611,10 @@ impl Table<'_> {
             ],
             Now::If(laid.nut_on, off),
         );
-        let mut read = self.tools(wrenches);
+        // A click wrench shows nothing while the nut is turned.
+        let shows: fn(&Instrument) -> bool =
+            |i| matches!(i, Instrument::Wrench(w) if w.range_nm[1] > 30.0 && w.kind != WrenchKind::Click);
+        let mut read = self.tools(shows);
         read.at = "/wrench";
         read.name = "Read on";
         self.add(

@@ -180,7 +180,10 @@ pub fn operation(done: &Operation, units: Units) -> String {
             ..
         } => "Leave the spacer out".to_owned(),
         Operation::FitSpacer { new, .. } => {
-            format!("Put the spacer on{}", if *new { ", a new one" } else { "" })
+            format!(
+                "Put the spacer on, {}",
+                if *new { "a new one" } else { "the one that is there" }
+            )
         }
         Operation::RemoveSpacer {} => "Take the spacer off".to_owned(),
         Operation::InsertPinion {} => "Put the pinion in".to_owned(),
@@ -208,12 +211,21 @@ pub fn operation(done: &Operation, units: Units) -> String {
             if *crosswise { "crosswise" } else { "round the circle" }
         ),
         Operation::RemoveWheel {} => "Take the ring gear off".to_owned(),
-        Operation::TightenRingBolts { .. } => "Torque the ring gear's bolts".to_owned(),
-        Operation::SetCarrierIn { .. } => "Set the carrier in".to_owned(),
+        Operation::TightenRingBolts { thread_lock } => {
+            format!(
+                "Torque the ring gear's bolts, {} thread-locking",
+                if *thread_lock { "with" } else { "without" }
+            )
+        }
+        Operation::SetCarrierIn { marks_out_teeth: 0, .. } => "Set the carrier in".to_owned(),
+        Operation::SetCarrierIn { marks_out_teeth, .. } => {
+            format!("Set the carrier in, marks out by {marks_out_teeth}")
+        }
         Operation::LiftCarrierOut { .. } => "Lift the carrier out".to_owned(),
         Operation::SpreadCase { by_mm } => format!("Spread the case by {}", Amount::Length.text(*by_mm, units)),
         Operation::ReleaseSpreader {} => "Take the spreader off".to_owned(),
-        Operation::FitCaps { .. } => "Caps on, snug".to_owned(),
+        Operation::FitCaps { as_marked: true } => "Caps on, snug".to_owned(),
+        Operation::FitCaps { as_marked: false } => "Caps on, snug, sides swapped".to_owned(),
         Operation::TightenCaps { to: CapTorque::Full } => "Torque the caps".to_owned(),
         Operation::TightenCaps { to: CapTorque::Snug } => "Snug the caps".to_owned(),
         Operation::LoosenCaps {} => "Slacken the caps".to_owned(),

@@ -146,6 +146,7 @@ impl Work {
         let mut moved = filled.clone();
         for (field, entry) in self.fields.iter().zip(&mut moved.entries) {
             if let (FieldKind::Number { amount, .. }, Entry::Typed(typed)) = (&field.kind, entry)
+                && amount.unit(from) != amount.unit(to)
                 && let Ok(value) = amount.read(typed, from)
             {
                 *typed = amount.digits(value, to);
