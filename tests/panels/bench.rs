@@ -620,3 +620,72 @@ fn a_long_answer_has_its_lines() {
     println!("{short} and {long} points");
     assert!(long >= short + 10.0, "{short} and {long} points");
 }
+
+/// Ctrl with Enter is the form's alone, whatever has the keyboard, and nobody's while something stands over the page.
+#[test]
+fn enter_does_one_thing() {
+    let mut harness = with_part("oat-barn-tractor", AxlePart::Nut);
+    press(&mut harness, "Tighten to a torque");
+    for label in ["Put away", "With: click wrench", "Turn by an angle"] {
+        harness.get_by_label(label).focus();
+        harness.run();
+        harness.key_press_modifiers(egui::Modifiers::COMMAND, Key::Enter);
+        harness.run();
+        let commands = asked(&mut harness);
+        assert!(
+            matches!(only(&commands), Operation::TightenNut { .. }),
+            "{label}: {commands:?}"
+        );
+        assert!(
+            harness.query_by_label("Torque").is_some(),
+            "{label}: the form stays as it is"
+        );
+    }
+    harness.state_mut().notice = Some("no such file");
+    harness.run();
+    harness.key_press_modifiers(egui::Modifiers::COMMAND, Key::Enter);
+    harness.run();
+    let commands = asked(&mut harness);
+    assert!(
+        !commands.iter().any(|command| matches!(command, Command::Do(_))),
+        "behind the notice: {commands:?}"
+    );
+}
+
+/// A number that was typed in millimetres is not written down in inches.
+#[test]
+fn what_was_typed_goes_with_its_units() {
+    let mut harness = window(USUAL, Hands::at("what-the-dial-says").does(LASH).desk());
+    type_over(&mut harness, "Value that you read", "0.15");
+    harness.state_mut().units = Units::Inch;
+    harness.run();
+    press(&mut harness, "Write");
+    assert_eq!(asked(&mut harness), [], "nothing is left to be written");
+}
+
+/// Rings that are on stay on when the axle is handed over, and a solvent is told from a splinter.
+#[test]
+fn what_lies_there_stays_and_cautions_fit() {
+    let hands = Hands::at("oat-barn-tractor");
+    let before = hands.board().laid.rings_on;
+    assert_eq!(before, [true; 3], "assembled");
+    let works = hands.board().works;
+    let hazards = |name: &str| -> Vec<&str> {
+        let found = works.iter().filter(|w| w.name == name);
+        found.flat_map(|w| w.hazards.iter().map(|h| h.text)).collect()
+    };
+    assert!(
+        hazards("Turn by an angle")
+            .iter()
+            .any(|text| text.contains("holding bar"))
+    );
+    assert!(
+        hazards("Degrease the bolt threads")
+            .iter()
+            .any(|text| text.contains("Solvent"))
+    );
+    let washing = hazards("Wash the bearings");
+    assert!(washing.iter().any(|text| text.contains("Solvent")), "{washing:?}");
+    assert!(!washing.iter().any(|text| text.contains("splinters")), "{washing:?}");
+    assert_eq!(hands.does(r#"{"do":"finish"}"#).board().laid.rings_on, before);
+}

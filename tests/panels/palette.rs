@@ -4,7 +4,7 @@
 //! Sources:
 //! - contrast: WCAG 2.2, "relative luminance" and "contrast ratio"; 4.5 : 1 of success criterion 1.4.3 (text), 3 : 1 of
 //!   1.4.11 (graphics). 1.35 : 1 for hairlines, which carry nothing, is a rule of this project alone;
-//! - sRGB to linear light and to XYZ (D65): IEC 61966-2-1;
+//! - sRGB to linear light: IEC 61966-2-1; to XYZ (D65): its primaries and white worked out to seven decimals, from memory;
 //! - CIELAB with 216/24389 and 24389/27: CIE 15:2004;
 //! - colour difference: Sharma, Wu and Dalal, "The CIEDE2000 color-difference formula: implementation notes, supplementary
 //!   test data, and mathematical observations", Color Research and Application 30 (2005), whose table 1 is checked below;

@@ -8,7 +8,8 @@ use super::{Amount, AxlePart, CapsOn, Laid, words};
 use crate::axle::SideSetting;
 use crate::bench::instrument::WrenchKind;
 use crate::bench::{
-    Bench, Caution, Instrument, Level, Measurand, Operation, Part, Ring, ShimPlace, Side, StemChoice, Tariff,
+    Bench, Caution, Instrument, Level, Measurand, Operation, Part, Precaution, Ring, ShimPlace, Side, StemChoice,
+    Tariff,
 };
 use crate::exercise::Seen;
 
@@ -145,12 +146,29 @@ impl Table<'_> {
                 }
             }
         }
-        cautions
+        let washing = template.get("do") == Some(&json!("clean"))
+            && ["bearings", "threads"]
+                .iter()
+                .any(|what| template.get("what") == Some(&json!(what)));
+        // However the nut stands: a few degrees on it is at full torque.
+        if template.get("do") == Some(&json!("turn_nut")) && !cautions.contains(&Caution::NutReaction) {
+            cautions.push(Caution::NutReaction);
+        }
+        if washing {
+            // Eyes are in danger from the solvent here, and not from steel.
+            cautions.retain(|caution| *caution != Caution::Splinters);
+        }
+        let solvent = washing.then(|| (words::SOLVENT, Precaution::EyeProtection));
+        let others = cautions
             .into_iter()
-            .map(|caution| Hazard {
-                text: caution.text(),
-                precaution: words::precaution(caution.precaution()),
-                value: json!(caution.precaution()),
+            .map(|caution| (caution.text(), caution.precaution()));
+        solvent
+            .into_iter()
+            .chain(others)
+            .map(|(text, precaution)| Hazard {
+                text,
+                precaution: words::precaution(precaution),
+                value: json!(precaution),
             })
             .collect()
     }

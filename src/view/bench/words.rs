@@ -47,6 +47,9 @@ pub(super) const fn precaution(of: Precaution) -> &'static str {
     }
 }
 
+/// What to mind where something is washed.
+pub(super) const SOLVENT: &str = "Solvent splashes and burns: eye protection on, air the room, no flame near.";
+
 /// How a dial's stem is laid.
 pub const fn stem(of: StemChoice) -> &'static str {
     match of {
