@@ -321,7 +321,9 @@ impl Desk {
                 .iter()
                 .any(|(name, of)| *name == exercise.source && of == seed)
         };
-        (1..).find(|seed| !tried(seed)).unwrap_or(1)
+        // So many at most are tried, and one more is not.
+        let most = u64::try_from(self.tried.len()).unwrap_or(0).saturating_add(1);
+        (1..=most).find(|seed| !tried(seed)).unwrap_or(most)
     }
 
     /// Whether there is an exercise with this place.

@@ -7,6 +7,7 @@ mod amount;
 mod approval;
 mod board;
 mod debrief;
+mod hazards;
 mod laid;
 mod offer;
 mod part;

@@ -2,15 +2,13 @@
 
 use serde_json::{Value, json};
 
+use super::hazards::hazards;
 use super::slip::{SURE, chances};
-use super::work::{Field, FieldKind, Hazard, Piece, Work};
+use super::work::{Field, FieldKind, Piece, Work};
 use super::{Amount, AxlePart, CapsOn, Laid, words};
 use crate::axle::SideSetting;
 use crate::bench::instrument::WrenchKind;
-use crate::bench::{
-    Bench, Caution, Instrument, Level, Measurand, Operation, Part, Precaution, Ring, ShimPlace, Side, StemChoice,
-    Tariff,
-};
+use crate::bench::{Bench, Instrument, Level, Measurand, Operation, Part, Ring, ShimPlace, Side, StemChoice, Tariff};
 use crate::exercise::Seen;
 
 /// How it is known whether something can be done.
@@ -109,7 +107,7 @@ impl Table<'_> {
             (Now::Try, None) => Some("This program does not know how.".to_owned()),
         };
         let hazards = if template.get("precautions").is_some() {
-            self.hazards(&template, &fields)
+            hazards(self.bench, &template, &fields)
         } else {
             Vec::new()
         };
@@ -124,53 +122,6 @@ impl Table<'_> {
             not_now,
             template,
         });
-    }
-
-    /// Hazards of the operation with any option of its first choice.
-    fn hazards(&self, template: &Value, fields: &[Field]) -> Vec<Hazard> {
-        let mut tried = vec![template.clone()];
-        if let Some(field) = fields.iter().find(|f| !f.options.is_empty()) {
-            for option in &field.options {
-                let mut other = template.clone();
-                if let Some(place) = other.pointer_mut(field.at) {
-                    place.clone_from(option);
-                }
-                tried.push(other);
-            }
-        }
-        let mut cautions: Vec<Caution> = Vec::new();
-        for operation in tried.into_iter().filter_map(|v| serde_json::from_value(v).ok()) {
-            for caution in self.bench.cautions(&operation) {
-                if !cautions.contains(&caution) {
-                    cautions.push(caution);
-                }
-            }
-        }
-        let washing = template.get("do") == Some(&json!("clean"))
-            && ["bearings", "threads"]
-                .iter()
-                .any(|what| template.get("what") == Some(&json!(what)));
-        // However the nut stands: a few degrees on it is at full torque.
-        if template.get("do") == Some(&json!("turn_nut")) && !cautions.contains(&Caution::NutReaction) {
-            cautions.push(Caution::NutReaction);
-        }
-        if washing {
-            // Eyes are in danger from the solvent here, and not from steel.
-            cautions.retain(|caution| *caution != Caution::Splinters);
-        }
-        let solvent = washing.then(|| (words::SOLVENT, Precaution::EyeProtection));
-        let others = cautions
-            .into_iter()
-            .map(|caution| (caution.text(), caution.precaution()));
-        solvent
-            .into_iter()
-            .chain(others)
-            .map(|(text, precaution)| Hazard {
-                text,
-                precaution: words::precaution(precaution),
-                value: json!(precaution),
-            })
-            .collect()
     }
 
     /// Instruments on the bench that a quantity is read with.
