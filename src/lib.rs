@@ -43,3 +43,4 @@ pub mod quantity;
 pub mod store;
 pub mod text;
 pub mod view;
+pub mod words;

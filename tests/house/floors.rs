@@ -13,12 +13,13 @@ fn allowed(floor: &str) -> Vec<&'static str> {
     let with_core = |more: &[&'static str]| [more, CORE].concat();
     match floor {
         "main" => vec!["cli", "app", "job"],
-        "app" => with_core(&["panels", "job", "view", "drawing"]),
-        "panels" => vec!["view", "drawing", "quantity"],
-        "cli" => vec!["job", "document", "drawing"],
-        "job" => with_core(&["store", "class", "catalogue", "document", "view", "drawing"]),
+        "app" => with_core(&["panels", "job", "view", "words", "drawing"]),
+        "panels" => vec!["view", "words", "drawing", "quantity"],
+        "cli" => vec!["job", "document", "words", "drawing"],
+        "job" => with_core(&["store", "class", "catalogue", "document", "view", "words", "drawing"]),
         "class" => vec!["exercise", "drawing", "document"],
-        "catalogue" | "view" | "document" | "store" => CORE.to_vec(),
+        "view" | "document" => with_core(&["words"]),
+        "catalogue" | "words" | "store" => CORE.to_vec(),
         "exercise" => vec![
             "bench", "axle", "contact", "bearing", "gear", "text", "numerics", "quantity",
         ],
