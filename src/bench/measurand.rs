@@ -119,3 +119,123 @@ impl Measurand {
         }
     }
 }
+
+/// Which quantity, without the tooth, piece or place that it is measured at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum MeasurandKind {
+    /// Lash at a tooth.
+    Lash,
+    /// Face runout of the wheel's back.
+    WheelFaceRunout,
+    /// Radial runout of the wheel's teeth.
+    WheelRadialRunout,
+    /// Radial runout of the pinion.
+    PinionRunout,
+    /// Torque on the pinion nut.
+    NutTorque,
+    /// Torque that starts the pinion.
+    BreakawayTorque,
+    /// Torque that keeps the pinion turning.
+    RollingTorque,
+    /// Torque that keeps the carrier turning by itself.
+    CarrierTorque,
+    /// From the wheel's axis to the end of the pinion's head.
+    PinionDepth,
+    /// End play of the pinion.
+    PinionEndPlay,
+    /// End play of the carrier.
+    CarrierEndPlay,
+    /// How far the case is spread.
+    CaseSpread,
+    /// Thickness of a piece from the shim kit.
+    ShimPiece,
+    /// Thickness of a pack.
+    ShimPack,
+    /// Gap behind a ring.
+    SeatGap,
+    /// Temperature of the wheel.
+    WheelTemperature,
+    /// A print on painted teeth.
+    Print,
+    /// A print on a painted plate.
+    Plate,
+    /// Numbers etched on both gears and the pinion's mark.
+    MatchNumbers,
+}
+
+impl MeasurandKind {
+    /// All of them.
+    pub const ALL: [Self; 19] = [
+        Self::Lash,
+        Self::WheelFaceRunout,
+        Self::WheelRadialRunout,
+        Self::PinionRunout,
+        Self::NutTorque,
+        Self::BreakawayTorque,
+        Self::RollingTorque,
+        Self::CarrierTorque,
+        Self::PinionDepth,
+        Self::PinionEndPlay,
+        Self::CarrierEndPlay,
+        Self::CaseSpread,
+        Self::ShimPiece,
+        Self::ShimPack,
+        Self::SeatGap,
+        Self::WheelTemperature,
+        Self::Print,
+        Self::Plate,
+        Self::MatchNumbers,
+    ];
+
+    /// Its name in files and operations: the value of `quantity`.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Lash => "lash",
+            Self::WheelFaceRunout => "wheel_face_runout",
+            Self::WheelRadialRunout => "wheel_radial_runout",
+            Self::PinionRunout => "pinion_runout",
+            Self::NutTorque => "nut_torque",
+            Self::BreakawayTorque => "breakaway_torque",
+            Self::RollingTorque => "rolling_torque",
+            Self::CarrierTorque => "carrier_torque",
+            Self::PinionDepth => "pinion_depth",
+            Self::PinionEndPlay => "pinion_end_play",
+            Self::CarrierEndPlay => "carrier_end_play",
+            Self::CaseSpread => "case_spread",
+            Self::ShimPiece => "shim_piece",
+            Self::ShimPack => "shim_pack",
+            Self::SeatGap => "seat_gap",
+            Self::WheelTemperature => "wheel_temperature",
+            Self::Print => "print",
+            Self::Plate => "plate",
+            Self::MatchNumbers => "match_numbers",
+        }
+    }
+}
+
+impl Measurand {
+    /// Which quantity it is.
+    pub fn kind(&self) -> MeasurandKind {
+        match self {
+            Self::Lash { .. } => MeasurandKind::Lash,
+            Self::WheelFaceRunout { .. } => MeasurandKind::WheelFaceRunout,
+            Self::WheelRadialRunout { .. } => MeasurandKind::WheelRadialRunout,
+            Self::PinionRunout { .. } => MeasurandKind::PinionRunout,
+            Self::NutTorque { .. } => MeasurandKind::NutTorque,
+            Self::BreakawayTorque { .. } => MeasurandKind::BreakawayTorque,
+            Self::RollingTorque { .. } => MeasurandKind::RollingTorque,
+            Self::CarrierTorque { .. } => MeasurandKind::CarrierTorque,
+            Self::PinionDepth { .. } => MeasurandKind::PinionDepth,
+            Self::PinionEndPlay { .. } => MeasurandKind::PinionEndPlay,
+            Self::CarrierEndPlay { .. } => MeasurandKind::CarrierEndPlay,
+            Self::CaseSpread { .. } => MeasurandKind::CaseSpread,
+            Self::ShimPiece { .. } => MeasurandKind::ShimPiece,
+            Self::ShimPack { .. } => MeasurandKind::ShimPack,
+            Self::SeatGap { .. } => MeasurandKind::SeatGap,
+            Self::WheelTemperature { .. } => MeasurandKind::WheelTemperature,
+            Self::Print { .. } => MeasurandKind::Print,
+            Self::Plate { .. } => MeasurandKind::Plate,
+            Self::MatchNumbers { .. } => MeasurandKind::MatchNumbers,
+        }
+    }
+}

@@ -42,7 +42,7 @@ pub use caution::{Caution, Precaution};
 pub use kit::{BURR_MM, KitMakeup, PackFault, Packs, ShimPiece};
 pub use ledger::{Entry, Ledger};
 pub use limits::OperationError;
-pub use measurand::Measurand;
+pub use measurand::{Measurand, MeasurandKind};
 pub use measure::TrueValue;
 pub use operation::{
     Brushing, CapTorque, Cleaned, Level, Operation, Predicted, Ring, ShimPlace, Side, SpacerChoice, Toward, Turned,

@@ -8,6 +8,7 @@ use super::widget::{self, ButtonFace, Rank};
 use crate::quantity::{Units, fine_length, number, signed};
 use crate::view::bench::{BuildLine, Standing, Verdict, standing_band, standing_digits};
 use crate::view::{BenchView, Command, DebriefView, Place, SAFETY_NOTE, WindowView};
+use crate::words::debrief as words;
 
 /// Draws the page over `area`.
 pub(super) fn debrief_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) {
@@ -244,28 +245,22 @@ impl Columns {
 
 fn truth_row(ui: &mut Ui, ink: &Ink, units: Units, standing: &Standing) {
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
-    let digits = |value: f64| standing_digits(standing.measure, value, units);
+    let digits = |value: f64| standing_digits(standing.measure(), value, units);
     let truth = standing.truth.map_or_else(|| "not together".to_owned(), digits);
     let belief = standing.noted.map_or_else(|| "not written".to_owned(), digits);
-    let verdict = match standing.place() {
-        Verdict::Full => "full marks",
-        Verdict::Between => "some marks",
-        Verdict::Off => "no marks",
-    };
+    let name = words::standing::name(standing.what);
+    let verdict = words::standing::worth(standing.place());
     let mut range = standing_band(standing, units);
     if standing.on_edge {
         range.push_str(", an edge touches");
     }
     let name_width = ink.scaled(NAME_WIDTH) - ink.space(8.0);
     let lay = |words: &str, color| ui.painter().layout(words.to_owned(), ink.small(), color, name_width);
-    let (name_laid, range_laid) = (lay(&standing.name, text), lay(&range, muted));
+    let (name_laid, range_laid) = (lay(&name, text), lay(&range, muted));
     let height = (name_laid.size().y + range_laid.size().y + ink.scaled(8.0)).max(ink.scaled(46.0));
     let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), height), Sense::hover());
     response.widget_info(|| {
-        let words = format!(
-            "{}, wanted {range}: truth {truth}, you {belief}, {verdict}",
-            standing.name
-        );
+        let words = format!("{name}, wanted {range}: truth {truth}, you {belief}, {verdict}");
         WidgetInfo::labeled(WidgetType::Label, true, words)
     });
     let painter = ui.painter();

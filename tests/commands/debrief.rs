@@ -208,7 +208,7 @@ fn the_torque_of_a_nut_is_told_in_foot_pounds() {
         "250 N·m <span class=\"inch\">(184 ft·lb)</span>",
         "Wrote down the nut's torque: 250 N·m (184 ft·lb)",
         "2.00 N·m <span class=\"inch\">(17.7 in·lb)</span>",
-        "Wrote down rolling torque: 2.00 N·m (17.7 in·lb)",
+        "Wrote down rotating torque: 2.00 N·m (17.7 in·lb)",
     ] {
         assert!(page.contains(said) || page.contains(&escaped(said)), "{said}");
     }

@@ -9,6 +9,7 @@ use lashwright::exercise::{Attempt, Debrief};
 use lashwright::job::scenarios;
 use lashwright::view::bench::{BenchView, DebriefView, ToothShape};
 use lashwright::view::{Command, Place, TextSize};
+use lashwright::words::debrief as words;
 
 use super::{Desk, USUAL, asked, window};
 
@@ -40,7 +41,7 @@ fn truth_stands_beside_belief_at_every_text_size() {
         let standings = desk.debrief.as_ref().map(|d| d.standings.clone()).unwrap_or_default();
         assert!(!standings.is_empty(), "there is something to tell");
         let harness = window(USUAL, desk);
-        for name in standings.into_iter().map(|standing| standing.name) {
+        for name in standings.into_iter().map(|s| words::standing::name(s.what)) {
             let label = format!("{name}, wanted");
             let rect = harness.get_by_label_contains(&label).rect();
             assert!(rect.left() >= 0.0 && rect.right() <= USUAL.x, "{percent} %: {rect:?}");

@@ -4,7 +4,7 @@
 use std::sync::Arc;
 
 use lashwright::bench::Operation;
-use lashwright::exercise::debrief::{Place, Subject};
+use lashwright::exercise::debrief::{Measure, Place, Subject};
 use lashwright::exercise::technician::{Policy, play};
 use lashwright::exercise::{Attempt, Debrief, Exercise, ExerciseError};
 use lashwright::job::{debrief, scenarios};
@@ -59,7 +59,7 @@ fn agrees(name: &str, attempt: &Attempt, by_rules: bool) {
     assert_eq!(debrief.lines.len(), attempt.steps().len(), "{name}");
     let tear_downs = debrief.lines.iter().filter(|l| l.tear_down).count();
     assert_eq!(u32::try_from(tear_downs), Ok(debrief.used.teardowns), "{name}");
-    let minutes: f64 = debrief.lines.iter().map(|l| l.minutes).sum();
+    let minutes: f64 = debrief.lines.iter().map(|l| l.answer.minutes).sum();
     assert!((minutes - debrief.used.minutes).abs() < 1e-6, "{name}: {minutes}");
     // What was handed over is the last build, and worth what the attempt is.
     let last = debrief.builds.last().expect("something was handed over");
@@ -158,7 +158,7 @@ fn what_was_believed_never_stands_for_the_truth() {
             "{name}: notes stand among the beliefs"
         );
         for (a, b) in one.standings.iter().zip(&two.standings) {
-            assert_eq!((a.truth, a.read), (b.truth, b.read), "{name}: {}", a.name);
+            assert_eq!((a.truth, a.read), (b.truth, b.read), "{name}: {:?}", a.what);
         }
         for (a, b) in one.builds.iter().zip(&two.builds) {
             assert_eq!((&a.truth, a.saw), (&b.truth, b.saw), "{name}");
@@ -178,7 +178,7 @@ fn readings_stand_beside_what_was_true_when_they_were_taken() {
         // The lever dial of the bench is good to hundredths; lash also varies along a pitch.
         let most = match belief.subject {
             Subject::PinionTorque | Subject::TotalTorque => 0.3,
-            Subject::Of(_) if belief.unit == "mm" => 0.03,
+            Subject::Of(_) if belief.measure() == Measure::Length => 0.03,
             Subject::Of(_) => continue,
         };
         assert!(off.abs() < most, "{belief:?}");

@@ -2,26 +2,14 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use super::depths::card_stem;
 use super::replay;
-use crate::axle::{Turning, resistance, side_resistance_nm};
-use crate::bench::{Measurand, Note, Operation, Record, Ring, StemChoice};
+use super::subject::{Measure, Subject, notes_of, reads_of, shown, stem_of};
+use super::truth::{true_now, true_then};
+use crate::bench::{Measurand, Note, Record, StemChoice};
 use crate::exercise::attempt::Attempt;
-use crate::exercise::history::nut_torque_nm;
 use crate::exercise::outcome::Outcome;
 use crate::exercise::prepared::ExerciseError;
-
-use super::standing::attempt_stem;
-
-/// What a belief is about: a quantity of the axle, rolling torque told apart by what was turned.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Subject {
-    /// Rolling torque with the pinion alone.
-    PinionTorque,
-    /// Rolling torque with the gears in mesh.
-    TotalTorque,
-    /// Anything else.
-    Of(Measurand),
-}
 
 /// A value on the set-up sheet.
 #[derive(Debug, Clone, PartialEq)]
@@ -56,8 +44,6 @@ pub struct Read {
 pub struct Belief {
     /// Of what.
     pub subject: Subject,
-    /// Its unit.
-    pub unit: &'static str,
     /// The last note.
     pub noted: Option<Noted>,
     /// The last reading.
@@ -69,6 +55,11 @@ pub struct Belief {
 }
 
 impl Belief {
+    /// What its values are measured in.
+    pub fn measure(&self) -> Measure {
+        self.subject.measure()
+    }
+
     /// The note less the truth at hand-over.
     pub fn note_off(&self) -> Option<f64> {
         Some(self.noted.as_ref()?.value - self.truth?)
@@ -78,72 +69,6 @@ impl Belief {
     pub fn reading_off(&self) -> Option<f64> {
         Some(self.read.as_ref()?.value? - self.truth_then?)
     }
-}
-
-impl Subject {
-    fn new(attempt: &Attempt, what: Measurand, operation: u32) -> Self {
-        if matches!(what, Measurand::RollingTorque {}) {
-            if attempt.in_mesh_after(operation) {
-                Self::TotalTorque
-            } else {
-                Self::PinionTorque
-            }
-        } else {
-            Self::Of(what)
-        }
-    }
-
-    /// What was measured.
-    pub fn what(self) -> Measurand {
-        match self {
-            Self::PinionTorque | Self::TotalTorque => Measurand::RollingTorque {},
-            Self::Of(what) => what,
-        }
-    }
-}
-
-/// The value of a record that its quantity is named after.
-pub(super) fn shown(record: &Record) -> Option<f64> {
-    let name = match record.what {
-        Measurand::RollingTorque {} | Measurand::CarrierTorque {} => "rolling torque",
-        _ => "",
-    };
-    let named = record.readings.iter().find(|r| r.name == name);
-    named.or(record.readings.first())?.value
-}
-
-/// How the stem lay in the operation that took a record.
-pub(super) fn stem_of(attempt: &Attempt, operation: u32) -> Option<StemChoice> {
-    let place = usize::try_from(operation).ok()?.checked_sub(1)?;
-    match &attempt.steps().get(place)?.operation {
-        Operation::Measure { stem, .. } => Some(*stem),
-        _ => None,
-    }
-}
-
-/// Whether beliefs of this kind are a row; prints, plates, pieces, packs and numbers are told elsewhere.
-fn is_row(what: Measurand) -> bool {
-    !matches!(
-        what,
-        Measurand::Print {}
-            | Measurand::Plate { .. }
-            | Measurand::MatchNumbers {}
-            | Measurand::ShimPiece { .. }
-            | Measurand::ShimPack { .. }
-            | Measurand::WheelTemperature {}
-    )
-}
-
-pub(super) fn notes_of(attempt: &Attempt) -> Vec<(Subject, &Note)> {
-    let notes = attempt.bench().notes().iter().filter(|n| is_row(n.what));
-    notes.map(|n| (Subject::new(attempt, n.what, n.operation), n)).collect()
-}
-
-pub(super) fn reads_of(attempt: &Attempt) -> Vec<(Subject, &Record)> {
-    let records = attempt.bench().records().iter().filter(|r| is_row(r.what));
-    records
-        .map(|r| (Subject::new(attempt, r.what, r.operation), r))
-        .collect()
 }
 
 /// All of them, in the order in which a quantity was first read or written down.
@@ -197,7 +122,7 @@ fn belief(
     let truth = match subject {
         Subject::PinionTorque => outcome.pinion_torque_nm,
         Subject::TotalTorque => outcome.pinion_torque_nm.zip(outcome.side_torque_nm).map(|(p, s)| p + s),
-        Subject::Of(_) => true_now(attempt, outcome, what, attempt_stem(attempt)),
+        Subject::Of(_) => true_now(attempt, outcome, what, card_stem(attempt)),
     };
     let noted = notes.iter().rev().find(|(s, _)| *s == subject).map(|(_, note)| Noted {
         operation: note.operation,
@@ -207,72 +132,9 @@ fn belief(
     });
     Belief {
         subject,
-        unit: what.unit(),
         noted,
         read,
         truth_then,
         truth,
-    }
-}
-
-/// What is true of a quantity at hand-over, torques settled.
-pub(super) fn true_now(attempt: &Attempt, outcome: &Outcome, what: Measurand, stem: StemChoice) -> Option<f64> {
-    match what {
-        Measurand::RollingTorque {} => Some(outcome.pinion_torque_nm? + outcome.side_torque_nm.unwrap_or(0.0)),
-        Measurand::PinionEndPlay {} => outcome.pinion_play_mm,
-        _ => true_then(attempt, what, stem),
-    }
-}
-
-/// What is true of a quantity in a state, as an instrument without error would show it. None for what is not together and
-/// for what is no single number.
-fn true_then(attempt: &Attempt, what: Measurand, stem: StemChoice) -> Option<f64> {
-    let bench = attempt.bench();
-    let (axle, truth, built, assembly) = (&bench.setting().axle, bench.truth(), bench.built(), bench.assembly());
-    let gears = axle.gears();
-    let torque = |turning| resistance(axle, truth, built, turning).map(|r| r.total_nm);
-    match what {
-        Measurand::Lash { tooth } => {
-            let play_mm = bench.mean_play_mm(tooth)?;
-            Some(stem.stem().travel_mm(play_mm, gears.outer_pitch_radius_mm, gears))
-        }
-        Measurand::WheelFaceRunout {} => {
-            assembly.wheel?;
-            let lever = gears.outer_pitch_radius_mm / gears.wheel_mean_radius_mm;
-            Some(2.0 * lever * built.runout.wheel_face_amplitude_mm())
-        }
-        Measurand::WheelRadialRunout {} => {
-            assembly.wheel?;
-            Some(2.0 * built.runout.wheel_radial_amplitude_mm())
-        }
-        Measurand::PinionRunout {} => {
-            built.pinion?;
-            Some(2.0 * built.runout.pinion_radial_amplitude_mm())
-        }
-        Measurand::NutTorque {} => nut_torque_nm(bench),
-        Measurand::BreakawayTorque {} => torque(Turning::STARTED),
-        Measurand::RollingTorque {} => torque(Turning::BY_HAND),
-        Measurand::CarrierTorque {} => {
-            let alone = built.side.is_some() && built.placement.is_none();
-            alone.then(|| side_resistance_nm(axle, truth, built, Turning::BY_HAND))
-        }
-        Measurand::PinionDepth {} => built.pinion?.head_distance_mm,
-        Measurand::PinionEndPlay {} => Some(built.pinion?.play_mm),
-        Measurand::CarrierEndPlay {} => Some(built.side?.play_mm),
-        Measurand::CaseSpread {} => Some(assembly.spreader_mm + built.side.map_or(0.0, |s| s.case_spread_mm)),
-        Measurand::SeatGap { ring } => {
-            let seating = &assembly.seating;
-            Some(match ring {
-                Ring::HeadCone => seating.head_cone.gap_mm,
-                Ring::HeadCup => seating.head_cup.gap_mm,
-                Ring::TailCup => seating.tail_cup.gap_mm,
-            })
-        }
-        Measurand::ShimPiece { .. }
-        | Measurand::ShimPack { .. }
-        | Measurand::WheelTemperature {}
-        | Measurand::Print {}
-        | Measurand::Plate { .. }
-        | Measurand::MatchNumbers {} => None,
     }
 }

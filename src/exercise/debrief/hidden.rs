@@ -1,12 +1,12 @@
 //! How the parts were really made: each hidden member of the chain, other hidden numbers, and the faults that may be there.
 
 use crate::axle::{Member, Moves, When};
-use crate::bench::{Measurand, Operation};
+use crate::bench::{MeasurandKind, Operation};
 use crate::exercise::attempt::Attempt;
 use crate::exercise::scenario::{Factor, FaultKind};
 use crate::exercise::variant::faults_there;
 
-use super::words;
+use super::shown_by::shown_by;
 
 /// Everything hidden.
 #[derive(Debug, Clone, PartialEq)]
@@ -24,24 +24,29 @@ pub struct Hidden {
 pub struct HiddenSize {
     /// Which.
     pub member: Member,
-    /// Its name in the trade's words.
-    pub words: &'static str,
-    /// How far it is from its drawing, mm (degrees for squareness; total over a turn for runouts).
+    /// How far it is from its drawing, in its unit; total over a turn for runouts.
     pub off: f64,
     /// What inspection lets pass, in the same way; 0 where nothing is drawn.
     pub tolerance: f64,
-    /// "mm" or "°".
-    pub unit: &'static str,
+    /// In what both are told.
+    pub unit: SizeUnit,
     /// Whether it counts in the axle as handed over.
     pub counts: bool,
     /// What it does to the axle.
     pub shifts: Vec<Shift>,
-    /// Where it could be found.
-    pub found_by: &'static str,
-    /// Whether the bench has something that shows it by itself or mixed with others.
-    pub findable: bool,
+    /// Quantities that show it, by itself or mixed with others; none where nothing on the bench does.
+    pub shown_by: &'static [MeasurandKind],
     /// The first operation that looked where it shows.
     pub looked: Option<u32>,
+}
+
+/// What a size is told in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum SizeUnit {
+    /// mm.
+    Millimeter,
+    /// Degrees.
+    Degree,
 }
 
 /// What a member moves, and how far.
@@ -56,19 +61,32 @@ pub struct Shift {
 /// A hidden number beside the chain.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct HiddenNumber {
-    /// What it is, in the trade's words.
-    pub words: &'static str,
+    /// What it is.
+    pub factor: Factor,
     /// Its value.
     pub value: f64,
-    /// "×" for times nominal, "mm", "kN", "%".
-    pub unit: &'static str,
+    /// In what.
+    pub unit: NumberUnit,
+}
+
+/// What a hidden number beside the chain is told in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum NumberUnit {
+    /// Times what the drawing says.
+    Times,
+    /// Percent.
+    Percent,
+    /// mm.
+    Millimeter,
+    /// kN.
+    Kilonewton,
 }
 
 /// Something that may be wrong in this exercise.
 #[derive(Debug, Clone, PartialEq)]
 pub struct HiddenFault {
     /// What.
-    pub words: &'static str,
+    pub kind: FaultKind,
     /// Whether it was there in this axle.
     pub there: bool,
     /// Share of the axles of this exercise in which it is.
@@ -110,17 +128,16 @@ fn sizes(attempt: &Attempt) -> Vec<HiddenSize> {
             if gaps.contains(&member) && deviation.abs() < 1e-9 {
                 return None;
             }
-            let (words, found_by, shown_by) = words::member(member, axle.layout().has_cartridge());
+            let shown_by = shown_by(member);
             let (times, unit) = if member == Member::Squareness {
-                (180.0 / std::f64::consts::PI, "°")
+                (180.0 / std::f64::consts::PI, SizeUnit::Degree)
             } else if is_swing(member) {
-                (2.0, "mm")
+                (2.0, SizeUnit::Millimeter)
             } else {
-                (1.0, "mm")
+                (1.0, SizeUnit::Millimeter)
             };
             Some(HiddenSize {
                 member,
-                words,
                 off: times * deviation,
                 tolerance: times * link.tolerance,
                 unit,
@@ -133,8 +150,7 @@ fn sizes(attempt: &Attempt) -> Vec<HiddenSize> {
                         by: effect.per_unit * deviation,
                     })
                     .collect(),
-                found_by,
-                findable: !shown_by.is_empty(),
+                shown_by,
                 looked: looked(attempt, shown_by),
             })
         })
@@ -142,10 +158,9 @@ fn sizes(attempt: &Attempt) -> Vec<HiddenSize> {
 }
 
 /// The first record of one of these quantities.
-fn looked(attempt: &Attempt, names: &[&str]) -> Option<u32> {
-    let of_it = |what: &Measurand| names.contains(&what.name());
-    let records = attempt.bench().records();
-    records.iter().find(|r| of_it(&r.what)).map(|r| r.operation)
+fn looked(attempt: &Attempt, kinds: &[MeasurandKind]) -> Option<u32> {
+    let mut records = attempt.bench().records().iter();
+    records.find(|r| kinds.contains(&r.what.kind())).map(|r| r.operation)
 }
 
 fn numbers(attempt: &Attempt) -> Vec<HiddenNumber> {
@@ -163,23 +178,23 @@ fn numbers(attempt: &Attempt) -> Vec<HiddenNumber> {
                 Factor::ThreadSlackMm if layout.has_sleeve() => return None,
                 // It stands with the numbers and marks of the gears.
                 Factor::MarkErrorMm => return None,
-                Factor::SleeveYield => (truth.sleeve.yield_times, "×"),
-                Factor::SleeveHardening => (truth.sleeve.hardening_times, "×"),
-                Factor::NutFriction => (truth.nut.friction_times, "×"),
-                Factor::NutScatter => (100.0 * truth.nut.scatter_share, "%"),
-                Factor::HeadFriction => (truth.friction.head_times, "×"),
-                Factor::TailFriction => (truth.friction.tail_times, "×"),
-                Factor::SideFriction => (truth.friction.side_times, "×"),
-                Factor::SealDrag => (truth.friction.seal_times, "×"),
-                Factor::CaseStiffness => (truth.case.stiffness_times, "×"),
-                Factor::ThreadSlackMm => (tooth_slack_mm, "mm"),
-                Factor::WheelInterferenceMm => (truth.wheel_fit.interference_mm, "mm"),
-                Factor::HeadConePressN => (1.0e-3 * truth.press.head_cone_n, "kN"),
-                Factor::HeadCupPressN => (1.0e-3 * truth.press.head_cup_n, "kN"),
-                Factor::TailCupPressN => (1.0e-3 * truth.press.tail_cup_n, "kN"),
+                Factor::SleeveYield => (truth.sleeve.yield_times, NumberUnit::Times),
+                Factor::SleeveHardening => (truth.sleeve.hardening_times, NumberUnit::Times),
+                Factor::NutFriction => (truth.nut.friction_times, NumberUnit::Times),
+                Factor::NutScatter => (100.0 * truth.nut.scatter_share, NumberUnit::Percent),
+                Factor::HeadFriction => (truth.friction.head_times, NumberUnit::Times),
+                Factor::TailFriction => (truth.friction.tail_times, NumberUnit::Times),
+                Factor::SideFriction => (truth.friction.side_times, NumberUnit::Times),
+                Factor::SealDrag => (truth.friction.seal_times, NumberUnit::Times),
+                Factor::CaseStiffness => (truth.case.stiffness_times, NumberUnit::Times),
+                Factor::ThreadSlackMm => (tooth_slack_mm, NumberUnit::Millimeter),
+                Factor::WheelInterferenceMm => (truth.wheel_fit.interference_mm, NumberUnit::Millimeter),
+                Factor::HeadConePressN => (1.0e-3 * truth.press.head_cone_n, NumberUnit::Kilonewton),
+                Factor::HeadCupPressN => (1.0e-3 * truth.press.head_cup_n, NumberUnit::Kilonewton),
+                Factor::TailCupPressN => (1.0e-3 * truth.press.tail_cup_n, NumberUnit::Kilonewton),
             };
             Some(HiddenNumber {
-                words: words::factor(*factor),
+                factor: *factor,
                 value,
                 unit,
             })
@@ -194,13 +209,7 @@ fn faults(attempt: &Attempt) -> Vec<HiddenFault> {
         .iter()
         .zip(faults_there(scenario, attempt.seed()))
         .map(|(fault, there)| HiddenFault {
-            words: match fault.kind {
-                FaultKind::Size(member, _) => words::member(member, scenario.layout.has_cartridge()).0,
-                FaultKind::MismatchedGears { .. } => "Pinion and ring gear that were not lapped together",
-                FaultKind::SwappedCaps => "Bearing caps in each other's place",
-                FaultKind::ChipUnderWheel => "A chip between ring gear and carrier",
-                FaultKind::WornFlanks { .. } => "Teeth worn by running",
-            },
+            kind: fault.kind,
             there,
             share: fault.share,
         })

@@ -2,32 +2,46 @@
 //!
 //! ```text
 //! Attempt (finished) ─┬─ replay    the same operations once more, stopped where something is to be looked at
-//!                     ├─ standing  what was judged, with its bands        ─┐
-//!                     ├─ belief    notes and readings beside the truth     │
-//!                     ├─ hidden    how the parts were really made          ├──> Debrief
-//!                     ├─ build     each build: changes, prints, what if    │
-//!                     ├─ line      each operation in one line              │
-//!                     └─ technician plays the same seed: Way              ─┘
+//!                     ├─ standing  what was judged, with its bands         ─┐
+//!                     ├─ belief    notes and readings beside the truth      │
+//!                     ├─ hidden    how the parts were really made           ├──> Debrief
+//!                     ├─ pack      shims, marks and plates                  │
+//!                     ├─ build     each build: change, saw, print, what if  │
+//!                     ├─ line      each operation with what it showed       │
+//!                     └─ technician plays the same seed: Way               ─┘
 //! ```
+//! All of it is values; `words` makes sentences of them.
+//!
 //! Values of two kinds never share a field: what the trainee read or wrote comes from records and notes of the bench
 //! ([`Read`], [`Noted`]), what is true from its state ([`Outcome`], fields named `truth`). Nothing here can
 //! be had before the axle is handed over.
 
 mod belief;
 mod build;
+mod change;
+mod depths;
 mod hidden;
 mod line;
 mod pack;
+mod period;
+mod print;
 mod replay;
+mod saw;
+mod shown_by;
 mod standing;
-mod words;
+mod subject;
+mod truth;
 
-pub use belief::{Belief, Noted, Read, Subject};
-pub use build::{Asks, Build, BuildPrint, Saw, WhatIf};
-pub use hidden::{Hidden, HiddenFault, HiddenNumber, HiddenSize, Shift};
-pub use line::Line;
-pub use pack::{GearMarks, PackFitted, PieceFitted, PlateSeen};
-pub use standing::{Measure, Place, Standing};
+pub use belief::{Belief, Noted, Read};
+pub use build::{Build, WhatIf};
+pub use change::Change;
+pub use hidden::{Hidden, HiddenFault, HiddenNumber, HiddenSize, NumberUnit, Shift, SizeUnit};
+pub use line::{Line, LineKind};
+pub use pack::{GearMarks, PackFitted, PieceFitted, PlateNeeds, PlateSeen};
+pub use print::{Asks, BuildPrint};
+pub use saw::{Saw, SawKind};
+pub use standing::{Judged, Place, PrintAxis, Standing};
+pub use subject::{Measure, Subject};
 
 use std::sync::Arc;
 
@@ -70,7 +84,7 @@ pub struct Debrief {
     pub approval: Contact,
     /// Each build in order; the last one is what was handed over.
     pub builds: Vec<Build>,
-    /// Each operation in one line.
+    /// Each operation with what it showed.
     pub lines: Vec<Line>,
     /// The reference technician's way with the same seed.
     pub reference: Way,
@@ -83,7 +97,7 @@ pub struct Way {
     pub score: Score,
     /// Its builds.
     pub builds: Vec<Build>,
-    /// Each operation in one line.
+    /// Each operation with what it showed.
     pub lines: Vec<Line>,
 }
 
@@ -107,7 +121,7 @@ impl Debrief {
             chart: &chart,
             par: &par,
         };
-        let mut depths = standing::Depths::new(&approval);
+        let mut depths = depths::Depths::new(&approval);
         let outcome = attempt.outcome();
         let reference = Way {
             score: score(&played, &par),

@@ -5,7 +5,7 @@ use crate::bench::{Measurand, ShimPlace};
 use crate::exercise::attempt::Attempt;
 use crate::exercise::score::PLATE_TOLERANCE_MM;
 
-use super::belief::shown;
+use super::subject::shown;
 
 /// A pack as handed over.
 #[derive(Debug, Clone, PartialEq)]
@@ -57,10 +57,21 @@ pub struct PlateSeen {
     pub gears: String,
     /// How much deeper its pinion has to come, mm; negative: shallower.
     pub deeper_truth_mm: f64,
-    /// What it needs, as the place in the chances: 0 deeper, 1 nothing, 2 shallower.
-    pub needs: usize,
+    /// What it needs.
+    pub needs: PlateNeeds,
     /// What was said first: operation, chances of deeper, right, shallower.
     pub said: Option<(u32, [f64; 3])>,
+}
+
+/// What the pinion of a painted plate needs, in the order of the chances that are said of it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum PlateNeeds {
+    /// To come deeper.
+    Deeper,
+    /// Nothing.
+    Nothing,
+    /// To stand shallower.
+    Shallower,
 }
 
 /// All packs that are fitted, in the order of their places.
@@ -122,11 +133,11 @@ pub(super) fn plates(attempt: &Attempt) -> Vec<PlateSeen> {
                 gears: painted.gears.clone(),
                 deeper_truth_mm: out_mm,
                 needs: if out_mm > PLATE_TOLERANCE_MM {
-                    0
+                    PlateNeeds::Deeper
                 } else if out_mm < -PLATE_TOLERANCE_MM {
-                    2
+                    PlateNeeds::Shallower
                 } else {
-                    1
+                    PlateNeeds::Nothing
                 },
                 said: said.map(|s| (s.operation, s.chances)),
             }

@@ -1,32 +1,69 @@
 //! Where the axle stands against the bands that it is judged by.
 
-use crate::bench::{Measurand, Note, Record, StemChoice};
-use crate::contact::{Contact, FlankContact, Placement};
+use super::depths::{Depths, card_stem, place, stem_share};
+use super::subject::{Measure, Subject, notes_of, reads_of, shown, stem_of};
+use super::truth::true_now;
+use crate::bench::{Measurand, Note, Record};
+use crate::contact::{Contact, FlankContact};
 use crate::exercise::attempt::Attempt;
 use crate::exercise::counted::Counted;
 use crate::exercise::history::nut_torque_nm;
 use crate::exercise::outcome::Outcome;
 use crate::exercise::scenario::Window;
 use crate::exercise::score::{
-    COAST_TIMES, EDGE_SHARE, LASH_ZERO_MM, NUT_ZERO_SHARE, PACK_MM, PRINT_FULL, PRINT_ZERO, WRENCH_SHARE, best_depth_mm,
+    COAST_TIMES, EDGE_SHARE, LASH_ZERO_MM, NUT_ZERO_SHARE, PACK_MM, PRINT_FULL, PRINT_ZERO, WRENCH_SHARE,
 };
 use crate::exercise::wanted::{Asked, AskedFor, DepthFrom};
+use crate::gear;
 
-use super::belief::{Subject, notes_of, true_now};
-
-/// What a standing is measured in.
+/// What was judged.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Measure {
-    /// mm.
-    Length,
-    /// mm, with its sign: a deviation.
-    Deviation,
-    /// Felt by hand, N m.
-    Torque,
-    /// Of a nut, N m.
+pub enum Judged {
+    /// How far the pinion stands from where it should, positive too shallow.
+    Depth(DepthFrom),
+    /// Lash at its tightest.
+    Lash,
+    /// How much lash differs around the wheel.
+    Spread,
+    /// Face runout of the wheel at its teeth.
+    Runout,
+    /// Rolling torque of the pinion alone.
+    PinionTorque,
+    /// Torque that the pinion nut stands at.
     NutTorque,
-    /// Halves of a tooth's length or height.
-    Tooth,
+    /// What the side bearings add to it.
+    SideTorque,
+    /// Where a print lies from the approval print.
+    Print(gear::Side, PrintAxis),
+    /// A note that the card asks for.
+    Written(AskedFor),
+    /// Thickness of a pack.
+    Pack,
+}
+
+/// A direction on a flank.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum PrintAxis {
+    /// Along the tooth, positive to the heel.
+    Along,
+    /// Up the tooth, positive to the top.
+    Up,
+}
+
+impl Judged {
+    /// In what it is measured.
+    pub fn measure(self) -> Measure {
+        match self {
+            Self::Depth(_) => Measure::Deviation,
+            Self::Lash | Self::Spread | Self::Runout | Self::Pack => Measure::Length,
+            Self::PinionTorque | Self::SideTorque | Self::Written(AskedFor::RollingTorque) => Measure::Torque,
+            Self::NutTorque => Measure::NutTorque,
+            Self::Print(..) => Measure::Tooth,
+            Self::Written(
+                AskedFor::Lash | AskedFor::PinionDepth | AskedFor::PinionEndPlay | AskedFor::WheelFaceRunout,
+            ) => Measure::Length,
+        }
+    }
 }
 
 /// Where a value lies.
@@ -43,10 +80,8 @@ pub enum Place {
 /// A quantity that was judged.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Standing {
-    /// What it is, for people.
-    pub name: String,
-    /// In what.
-    pub measure: Measure,
+    /// What it is.
+    pub what: Judged,
     /// Full marks within. An end that nothing can pass is that of `zero`.
     pub full: Window,
     /// No marks from its ends on.
@@ -64,6 +99,11 @@ pub struct Standing {
 }
 
 impl Standing {
+    /// In what it is measured.
+    pub fn measure(&self) -> Measure {
+        self.what.measure()
+    }
+
     /// The value that is judged.
     pub fn judged(&self) -> Option<f64> {
         if self.judges_note { self.noted } else { self.truth }
@@ -78,10 +118,9 @@ impl Standing {
         }
     }
 
-    fn new(name: &str, measure: Measure, full: Window, zero: Window, truth: Option<f64>) -> Self {
+    fn new(what: Judged, full: Window, zero: Window, truth: Option<f64>) -> Self {
         Self {
-            name: name.to_owned(),
-            measure,
+            what,
             full,
             zero,
             truth,
@@ -93,14 +132,14 @@ impl Standing {
     }
 
     /// From 0 up to a limit, none from twice that on.
-    fn at_most(name: &str, most: f64, truth: Option<f64>) -> Self {
+    fn at_most(what: Judged, most: f64, truth: Option<f64>) -> Self {
         let from_zero = |high| Window { low: 0.0, high };
-        Self::new(name, Measure::Length, from_zero(most), from_zero(2.0 * most), truth)
+        Self::new(what, from_zero(most), from_zero(2.0 * most), truth)
     }
 
-    fn about_zero(name: &str, measure: Measure, [full, zero]: [f64; 2], truth: Option<f64>) -> Self {
+    fn about_zero(what: Judged, [full, zero]: [f64; 2], truth: Option<f64>) -> Self {
         let about = |size: f64| Window { low: -size, high: size };
-        Self::new(name, measure, about(full), about(zero), truth)
+        Self::new(what, about(full), about(zero), truth)
     }
 }
 
@@ -132,7 +171,7 @@ fn of(attempt: &Attempt, outcome: &Outcome, depths: &mut Depths<'_>, counted: Co
             vec![Standing {
                 noted: tightest(&lash_noted(attempt)),
                 read: tightest(&lash_read(attempt)),
-                ..Standing::new("Lash, tightest place", Measure::Length, full, zero, truth)
+                ..Standing::new(Judged::Lash, full, zero, truth)
             }]
         }
         Counted::Spread => {
@@ -140,7 +179,7 @@ fn of(attempt: &Attempt, outcome: &Outcome, depths: &mut Depths<'_>, counted: Co
             vec![Standing {
                 noted: spread(&lash_noted(attempt)),
                 read: spread(&lash_read(attempt)),
-                ..Standing::at_most("Lash, spread around the ring gear", targets.lash_spread_mm, truth)
+                ..Standing::at_most(Judged::Spread, targets.lash_spread_mm, truth)
             }]
         }
         Counted::Runout => {
@@ -152,7 +191,7 @@ fn of(attempt: &Attempt, outcome: &Outcome, depths: &mut Depths<'_>, counted: Co
                 noted: fresh_note(attempt, subject).map(at_teeth),
                 read: fresh_read(attempt, subject).map(at_teeth),
                 ..Standing::at_most(
-                    "Face runout of the ring gear, at its teeth",
+                    Judged::Runout,
                     targets.face_runout_mm,
                     Some(outcome.wheel_face_runout_mm),
                 )
@@ -162,8 +201,7 @@ fn of(attempt: &Attempt, outcome: &Outcome, depths: &mut Depths<'_>, counted: Co
             noted: fresh_note(attempt, Subject::PinionTorque),
             read: fresh_read(attempt, Subject::PinionTorque),
             ..Standing::new(
-                "Rolling torque, pinion alone",
-                Measure::Torque,
+                Judged::PinionTorque,
                 targets.pinion_torque_nm,
                 targets.pinion_torque_zero_nm,
                 outcome.pinion_torque_nm,
@@ -180,20 +218,13 @@ fn of(attempt: &Attempt, outcome: &Outcome, depths: &mut Depths<'_>, counted: Co
                 high: (1.0 + NUT_ZERO_SHARE) * most,
             };
             let stands = nut_torque_nm(attempt.bench());
-            vec![Standing::new(
-                "Pinion nut stands at",
-                Measure::NutTorque,
-                full,
-                zero,
-                stands,
-            )]
+            vec![Standing::new(Judged::NutTorque, full, zero, stands)]
         }
         Counted::SideTorque => vec![Standing {
             noted: sides_add(attempt, last_note),
             read: sides_add(attempt, last_read),
             ..Standing::new(
-                "Side bearings add",
-                Measure::Torque,
+                Judged::SideTorque,
                 targets.side_torque_nm,
                 targets.side_torque_zero_nm,
                 outcome.side_torque_nm,
@@ -207,74 +238,23 @@ fn of(attempt: &Attempt, outcome: &Outcome, depths: &mut Depths<'_>, counted: Co
 fn depth(attempt: &Attempt, outcome: &Outcome, depths: &mut Depths<'_>) -> Standing {
     let scenario = attempt.exercise().scenario();
     let bands = scenario.targets.depth_mm;
-    let name = match scenario.depth_from {
-        DepthFrom::Best => "Depth, from the best place (+ too shallow)",
-        DepthFrom::Found => "Depth, from where it ran (+ too shallow)",
-    };
     let truth = place(outcome).and_then(|at| Some(at.pinion_axial_mm - depths.wanted_mm(attempt, at)?));
-    Standing::about_zero(name, Measure::Deviation, bands, truth)
-}
-
-/// Where the gears stand; a pinion alone counts as if the wheel stood as designed.
-pub(super) fn place(outcome: &Outcome) -> Option<Placement> {
-    let alone = outcome.pinion_axial_mm.map(|pinion_axial_mm| Placement {
-        pinion_axial_mm,
-        ..Placement::NOMINAL
-    });
-    outcome.placement.or(alone)
-}
-
-/// The P that depth is judged against, worked out once for each place of the wheel.
-#[derive(Debug)]
-pub(super) struct Depths<'a> {
-    approval: &'a Contact,
-    found: Vec<([u64; 3], Option<f64>)>,
-}
-
-impl<'a> Depths<'a> {
-    pub(super) fn new(approval: &'a Contact) -> Self {
-        Self {
-            approval,
-            found: Vec::new(),
-        }
-    }
-
-    /// mm; `at` says where the wheel stands and how the axes lie. All attempts asked for have to be of the same seed.
-    pub(super) fn wanted_mm(&mut self, attempt: &Attempt, at: Placement) -> Option<f64> {
-        if let (DepthFrom::Found, Some(found)) = (attempt.exercise().scenario().depth_from, attempt.found_at_mm()) {
-            return Some(found);
-        }
-        let key = [at.wheel_axial_mm, at.offset_mm, at.shaft_angle_rad].map(f64::to_bits);
-        if let Some((_, depth)) = self.found.iter().find(|(k, _)| *k == key) {
-            return *depth;
-        }
-        let depth = best_depth_mm(&attempt.bench().setting().pair, at, self.approval);
-        self.found.push((key, depth));
-        depth
-    }
-}
-
-/// What the card's stem shows of a transverse lash.
-pub(super) fn stem_share(attempt: &Attempt) -> f64 {
-    let stem = attempt.exercise().scenario().targets.stem.stem();
-    stem.share(attempt.bench().setting().axle.gears())
+    Standing::about_zero(Judged::Depth(scenario.depth_from), bands, truth)
 }
 
 fn prints(attempt: &Attempt, outcome: &Outcome, approval: &Contact) -> Vec<Standing> {
     let approved = [&approval.drive, &approval.coast];
     let edge = |f: &FlankContact| f.edge_contact.map_or(0.0, |e| e.wheel + e.pinion_tip);
     let mut all = Vec::new();
-    for (k, (words, times)) in [("Drive print", 1.0), ("Coast print", COAST_TIMES)]
-        .into_iter()
-        .enumerate()
-    {
+    for (k, side) in gear::Side::BOTH.into_iter().enumerate() {
+        let times = match side {
+            gear::Side::Drive => 1.0,
+            gear::Side::Coast => COAST_TIMES,
+        };
         let flank = outcome.flanks.as_ref().and_then(|flanks| flanks.get(k));
         let wanted = approved.get(k).copied();
         let on_edge = flank.zip(wanted).is_some_and(|(f, w)| edge(f) - edge(w) > EDGE_SHARE);
-        for (axis, way) in ["along the tooth (+ to the heel)", "up the tooth (+ to the top)"]
-            .into_iter()
-            .enumerate()
-        {
+        for (axis, way) in [PrintAxis::Along, PrintAxis::Up].into_iter().enumerate() {
             let truth = flank.and_then(|flank| {
                 let (is, wanted) = (flank.pattern?, wanted?.pattern?);
                 Some(is.centroid.get(axis)? - wanted.centroid.get(axis)?)
@@ -286,12 +266,7 @@ fn prints(attempt: &Attempt, outcome: &Outcome, approval: &Contact) -> Vec<Stand
             all.push(Standing {
                 on_edge,
                 noted: noted.zip(wanted_height).map(|(noted, wanted)| noted - wanted),
-                ..Standing::about_zero(
-                    &format!("{words}, {way}"),
-                    Measure::Tooth,
-                    [full, times * PRINT_ZERO],
-                    truth,
-                )
+                ..Standing::about_zero(Judged::Print(side, way), [full, times * PRINT_ZERO], truth)
             });
         }
     }
@@ -301,45 +276,27 @@ fn prints(attempt: &Attempt, outcome: &Outcome, approval: &Contact) -> Vec<Stand
 /// A value that the card asks for: the last note is judged against what is true at the end.
 fn value(attempt: &Attempt, outcome: &Outcome, asked: &Asked) -> Standing {
     let note = attempt.bench().notes().iter().rev().find(|n| asked.what.is(n.what));
-    let measure = match asked.what {
-        AskedFor::RollingTorque => Measure::Torque,
-        _ => Measure::Length,
-    };
     let truth = match (asked.what, note) {
         (AskedFor::RollingTorque, _) => outcome
             .pinion_torque_nm
             .map(|pinion| pinion + outcome.side_torque_nm.unwrap_or(0.0)),
         (AskedFor::Lash, None) => outcome.lash_mm.map(|[tightest, _]| stem_share(attempt) * tightest),
-        (AskedFor::Lash, Some(note)) => true_now(attempt, outcome, note.what, attempt_stem(attempt)),
-        (AskedFor::PinionDepth, _) => true_now(attempt, outcome, Measurand::PinionDepth {}, attempt_stem(attempt)),
+        (AskedFor::Lash, Some(note)) => true_now(attempt, outcome, note.what, card_stem(attempt)),
+        (AskedFor::PinionDepth, _) => true_now(attempt, outcome, Measurand::PinionDepth {}, card_stem(attempt)),
         (AskedFor::PinionEndPlay, _) => outcome.pinion_play_mm,
-        (AskedFor::WheelFaceRunout, _) => {
-            true_now(attempt, outcome, Measurand::WheelFaceRunout {}, attempt_stem(attempt))
-        }
+        (AskedFor::WheelFaceRunout, _) => true_now(attempt, outcome, Measurand::WheelFaceRunout {}, card_stem(attempt)),
     };
     let about = |size: f64| Window {
         low: truth.unwrap_or(0.0) - size,
         high: truth.unwrap_or(0.0) + size,
     };
     let fresh = |r: &&Record| !r.stale && asked.what.is(r.what);
-    let read = attempt
-        .bench()
-        .records()
-        .iter()
-        .rev()
-        .find(fresh)
-        .and_then(super::belief::shown);
+    let read = attempt.bench().records().iter().rev().find(fresh).and_then(shown);
     Standing {
         noted: note.map(|n| n.value).filter(|_| truth.is_some()),
         read,
         judges_note: true,
-        ..Standing::new(
-            &format!("Written down for {}", asked.what.words()),
-            measure,
-            about(asked.full),
-            about(asked.zero),
-            truth,
-        )
+        ..Standing::new(Judged::Written(asked.what), about(asked.full), about(asked.zero), truth)
     }
 }
 
@@ -354,20 +311,14 @@ fn pack(attempt: &Attempt) -> Option<Standing> {
     let what = Measurand::ShimPack { place: wanted.place };
     let fresh = bench.records().iter().rev().find(|r| !r.stale && r.what == what);
     Some(Standing {
-        read: fresh.and_then(super::belief::shown),
+        read: fresh.and_then(shown),
         ..Standing::new(
-            "Thickness of the pack",
-            Measure::Length,
+            Judged::Pack,
             about(full),
             about(zero),
             Some(bench.packs().thickness_mm(&bench.setting().kit, wanted.place)),
         )
     })
-}
-
-/// How the card has the stem laid.
-pub(super) fn attempt_stem(attempt: &Attempt) -> StemChoice {
-    attempt.exercise().scenario().targets.stem
 }
 
 /// Lash at each tooth that still holds, the last one of each, from values with the newest first.
@@ -385,13 +336,11 @@ fn of_each_tooth(values: impl Iterator<Item = (Measurand, f64)>) -> Vec<f64> {
 
 /// What instruments showed, taken as the card has the stem.
 fn lash_read(attempt: &Attempt) -> Vec<f64> {
-    let card = attempt_stem(attempt);
+    let card = card_stem(attempt);
     let fresh = attempt.bench().records().iter().rev().filter(|r| {
-        !r.stale
-            && matches!(r.what, Measurand::Lash { .. })
-            && super::belief::stem_of(attempt, r.operation) == Some(card)
+        !r.stale && matches!(r.what, Measurand::Lash { .. }) && stem_of(attempt, r.operation) == Some(card)
     });
-    of_each_tooth(fresh.filter_map(|r| Some((r.what, super::belief::shown(r)?))))
+    of_each_tooth(fresh.filter_map(|r| Some((r.what, shown(r)?))))
 }
 
 /// What stands on the sheet.
@@ -433,9 +382,9 @@ fn last_note(attempt: &Attempt, subject: Subject) -> Option<(f64, bool)> {
 
 /// The last value that was read, and whether it is stale.
 fn last_read(attempt: &Attempt, subject: Subject) -> Option<(f64, bool)> {
-    let reads = super::belief::reads_of(attempt);
+    let reads = reads_of(attempt);
     let (_, record) = reads.into_iter().rev().find(|(s, _)| *s == subject)?;
-    Some((super::belief::shown(record)?, record.stale))
+    Some((shown(record)?, record.stale))
 }
 
 fn fresh_note(attempt: &Attempt, subject: Subject) -> Option<f64> {
@@ -447,9 +396,9 @@ fn fresh_note(attempt: &Attempt, subject: Subject) -> Option<f64> {
 }
 
 fn fresh_read(attempt: &Attempt, subject: Subject) -> Option<f64> {
-    super::belief::reads_of(attempt)
+    reads_of(attempt)
         .into_iter()
         .rev()
         .find(|(s, record)| *s == subject && !record.stale)
-        .and_then(|(_, record)| super::belief::shown(record))
+        .and_then(|(_, record)| shown(record))
 }

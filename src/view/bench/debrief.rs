@@ -2,10 +2,11 @@
 //! went about it.
 
 use super::Amount;
-use crate::exercise::debrief::{Build, Debrief, HiddenSize, Measure};
+use crate::exercise::debrief::{Build, Debrief, HiddenSize, Measure, SizeUnit};
 pub use crate::exercise::debrief::{Place as Verdict, Standing};
 use crate::exercise::{Attempt, Outcome, Score};
-use crate::quantity::{Units, deviation, fine_length, number, signed, torque};
+use crate::quantity::{Units, deviation, number, signed};
+use crate::words::debrief as words;
 
 /// Sizes that are nearer to their drawing are not told one by one, mm or degrees.
 const AS_DRAWN: f64 = 0.002;
@@ -90,7 +91,7 @@ pub fn standing_digits(measure: Measure, value: f64, units: Units) -> String {
 
 /// Where full marks are, in words with the unit.
 pub fn standing_band(standing: &Standing, units: Units) -> String {
-    let (full, measure) = (standing.full, standing.measure);
+    let (full, measure) = (standing.full, standing.measure());
     let unit = match measure {
         Measure::Length | Measure::Deviation => format!("\u{a0}{}", Amount::Length.unit(units)),
         Measure::Torque => format!("\u{a0}{}", Amount::HandTorque.unit(units)),
@@ -131,7 +132,12 @@ impl DebriefView {
             standings: debrief.standings.clone(),
             hidden: true_numbers(&debrief.outcome),
             made: made.into_iter().map(made_line).collect(),
-            faults: hidden.faults.iter().filter(|f| f.there).map(|f| f.words).collect(),
+            faults: hidden
+                .faults
+                .iter()
+                .filter(|f| f.there)
+                .map(|f| words::hidden::fault(&f.kind))
+                .collect(),
             prints: true_prints(&debrief.outcome),
             total: score.total,
             parts: parts.into_iter().filter(|(_, _, full)| *full > 0.0).collect(),
@@ -160,39 +166,25 @@ fn losses(score: &Score) -> Vec<LossLine> {
 
 fn made_line(size: &HiddenSize) -> MadeLine {
     let off = match size.unit {
-        "mm" => [Units::Metric, Units::Inch].map(|units| deviation(size.off, units)),
-        unit => [(); 2].map(|()| format!("{}{unit}", signed(size.off, 3))),
+        SizeUnit::Millimeter => [Units::Metric, Units::Inch].map(|units| deviation(size.off, units)),
+        SizeUnit::Degree => [(); 2].map(|()| format!("{}°", signed(size.off, 3))),
     };
     MadeLine {
-        name: size.words,
+        name: words::hidden::member(size.member),
         off,
-        found_by: size.found_by,
+        found_by: words::hidden::found_by(size.member),
     }
 }
 
 fn build_line(build: &Build) -> BuildLine {
-    let name = if build.as_found {
-        "As it came in".to_owned()
-    } else if build.handed_over {
-        format!("Build {}, handed over", build.number)
-    } else {
-        format!("Build {}", build.number)
-    };
     let saw = |units: Units| {
         let told = build.saw.told().into_iter();
-        told.map(|(name, value, is_torque)| {
-            let value = if is_torque {
-                torque(value, units)
-            } else {
-                fine_length(value, units)
-            };
-            format!("{name} {value}")
-        })
-        .collect()
+        told.map(|(kind, value)| words::build::saw(kind, value, units))
+            .collect()
     };
     BuildLine {
-        name,
-        changed: build.changed.clone(),
+        name: words::build::name(build),
+        changed: build.changed.iter().map(words::build::change).collect(),
         saw: [saw(Units::Metric), saw(Units::Inch)],
         deeper_mm: build.truth_deeper_mm,
         worth: build.what_if.as_ref().map(|what_if| what_if.score.total),

@@ -7,8 +7,9 @@ use crate::drawing::{
 use crate::exercise::debrief::{Build, HiddenSize, Line, Place, Standing};
 use crate::gear::Side;
 use crate::quantity::number;
+use crate::words::debrief as words;
 
-use super::mesh_sheet::{BODY, SMALL, print_of};
+use crate::job::mesh_sheet::{BODY, SMALL, print_of};
 
 /// Width of a scale with bands.
 const SCALE: [f64; 2] = [244.0, 38.0];
@@ -34,12 +35,12 @@ fn rect(left: f64, top: f64, right: f64, bottom: f64) -> Rect {
 
 /// The mark of a place in its bands.
 pub(super) fn place_mark(place: Place) -> Picture {
-    let (mark, ink, words) = match place {
-        Place::Full => (Mark::Good, Ink::Good, "full marks"),
-        Place::Between => (Mark::Near, Ink::Near, "some marks"),
-        Place::Off => (Mark::Off, Ink::Off, "no marks"),
+    let (mark, ink) = match place {
+        Place::Full => (Mark::Good, Ink::Good),
+        Place::Between => (Mark::Near, Ink::Near),
+        Place::Off => (Mark::Off, Ink::Off),
     };
-    let mut picture = Picture::on(Ink::Inset, 20.0, 20.0, words, "");
+    let mut picture = Picture::on(Ink::Inset, 20.0, 20.0, words::standing::worth(place), "");
     for item in mark.items(Point::new(10.0, 10.0), 15.0, ink, Ink::Inset) {
         picture.draw(item);
     }
@@ -60,7 +61,13 @@ pub(super) fn standing(standing: &Standing, description: String) -> Picture {
         from_place: 14.0,
         to_place: width - 14.0,
     };
-    let mut picture = Picture::on(Ink::Inset, width, height, standing.name.clone(), description);
+    let mut picture = Picture::on(
+        Ink::Inset,
+        width,
+        height,
+        words::standing::name(standing.what),
+        description,
+    );
     let mut band = |from: f64, to: f64, fills: &[Fill]| {
         let [from, to] = [from, to].map(|v| axis.place(v));
         if to - from < 0.2 {
@@ -127,7 +134,13 @@ pub(super) fn standing(standing: &Standing, description: String) -> Picture {
 pub(super) fn hidden(size: &HiddenSize, description: String) -> Picture {
     const WIDTH: f64 = 130.0;
     const HEIGHT: f64 = 24.0;
-    let mut picture = Picture::on(Ink::Inset, WIDTH, HEIGHT, size.words, description);
+    let mut picture = Picture::on(
+        Ink::Inset,
+        WIDTH,
+        HEIGHT,
+        words::hidden::member(size.member),
+        description,
+    );
     let reach = if size.tolerance > 0.0 {
         2.2 * size.tolerance
     } else {
@@ -255,7 +268,7 @@ pub(super) struct Row<'a> {
 pub(super) fn time(rows: &[Row<'_>]) -> Picture {
     const LEFT: f64 = 84.0;
     const ROW: f64 = 50.0;
-    let end = |row: &Row<'_>| row.lines.last().map_or(0.0, |l| l.at_minutes + l.minutes);
+    let end = |row: &Row<'_>| row.lines.last().map_or(0.0, |l| l.at_minutes + l.answer.minutes);
     let minutes = rows.iter().map(end).fold(1.0, f64::max);
     let height = ROW * rows.len() as f64 + 34.0;
     let mut picture = Picture::on(
@@ -283,13 +296,8 @@ pub(super) fn time(rows: &[Row<'_>]) -> Picture {
             let area = rect(x(from), top, x(to), bottom);
             picture.draw(Item::filled(area.path(), plain(Ink::Inset)));
             picture.draw(Item::stroked(area.path(), Stroke::full(Ink::Text, 1.2)));
-            let long = if build.as_found {
-                "as it came in".to_owned()
-            } else {
-                format!("build {}", build.number)
-            };
-            let words = [long, build.number.to_string()];
-            let fitting = words
+            let names = [words::build::short_name(build), build.number.to_string()];
+            let fitting = names
                 .into_iter()
                 .map(|w| Text::new(Point::new(area.left + 4.0, top + 13.0), w, SMALL))
                 .find(|t| t.width() < area.width() - 6.0);
@@ -298,14 +306,14 @@ pub(super) fn time(rows: &[Row<'_>]) -> Picture {
             }
             from = to;
         }
-        for line in row.lines.iter().filter(|l| l.refused.is_none()) {
+        for line in row.lines.iter().filter(|l| l.answer.refused.is_none()) {
             let at = x(line.at_minutes);
             let tick = Path::line(Point::new(at, bottom - 8.0), Point::new(at, bottom));
             picture.draw(Item::stroked(tick, Stroke::full(Ink::Line, 0.6)));
         }
         for line in row.lines {
             let at = x(line.at_minutes);
-            if line.rolled {
+            if line.rolled() {
                 let square = rect(at - 4.0, bottom - 14.0, at + 4.0, bottom - 6.0).path();
                 picture.draw(Item::Shape {
                     path: square,
@@ -317,7 +325,7 @@ pub(super) fn time(rows: &[Row<'_>]) -> Picture {
                 let thick = Path::line(Point::new(at, top - 4.0), Point::new(at, bottom + 4.0));
                 picture.draw(Item::stroked(thick, Stroke::full(Ink::Text, 3.0)));
             }
-            if !line.cautions.is_empty() {
+            if !line.answer.cautions.is_empty() {
                 for item in Mark::Off.items(Point::new(at, top + 4.0), 11.0, Ink::Off, Ink::Inset) {
                     picture.draw(item);
                 }

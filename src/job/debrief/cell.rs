@@ -1,0 +1,31 @@
+//! What stands in cells: values in both systems of units, and links to operations.
+
+use super::html::escaped;
+use crate::exercise::debrief::Measure;
+use crate::quantity::{Units, deviation, fine_length, nut_torque, signed, torque};
+
+/// A link to an operation in the list at the end.
+pub(super) fn operation(number: u32) -> String {
+    format!("<a href=\"#op{number}\">no.\u{a0}{number}</a>")
+}
+
+/// A value with its unit in both systems: the shop's inches in small type behind.
+pub(super) fn value(value: f64, measure: Measure) -> String {
+    let inch = |words: String| format!("<br><span class=\"inch\">{}</span>", escaped(&words));
+    match measure {
+        Measure::Length => escaped(&fine_length(value, Units::Metric)) + &inch(fine_length(value, Units::Inch)),
+        Measure::Deviation => escaped(&deviation(value, Units::Metric)) + &inch(deviation(value, Units::Inch)),
+        Measure::Torque => escaped(&torque(value, Units::Metric)) + &inch(torque(value, Units::Inch)),
+        Measure::NutTorque => escaped(&nut_torque(value, Units::Metric)) + &inch(nut_torque(value, Units::Inch)),
+        Measure::Tooth => signed(value, 2),
+    }
+}
+
+pub(super) fn in_line(v: f64, measure: Measure) -> String {
+    let (metric, inch) = match measure {
+        Measure::Torque => (torque(v, Units::Metric), torque(v, Units::Inch)),
+        Measure::NutTorque => (nut_torque(v, Units::Metric), nut_torque(v, Units::Inch)),
+        _ => (fine_length(v, Units::Metric), fine_length(v, Units::Inch)),
+    };
+    format!("{} <span class=\"inch\">({})</span>", escaped(&metric), escaped(&inch))
+}

@@ -1,0 +1,76 @@
+//! Truth beside belief.
+
+use super::cell::value;
+use super::html::{Page, escaped, row};
+use super::{believed, judged, made, plates};
+use crate::exercise::Attempt;
+use crate::exercise::debrief::{Debrief, Measure};
+use crate::quantity::{N_PER_POUND_FORCE, number, signed};
+use crate::words::debrief::{print, state as words};
+
+pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
+    page.element("h2", "Truth beside belief");
+    page.paragraph(
+        "What is true was hidden until now. What you believed is what you wrote on the sheet; beside it stands what your \
+         instruments showed last. They are three different things: the axle, the reading, and what was made of the reading.",
+    );
+    judged::section(page, debrief);
+    believed::section(page, debrief);
+    state(page, debrief);
+    made::packs(page, debrief);
+    made::marks(page, debrief);
+    if !debrief.plates.is_empty() {
+        plates::section(page, attempt, debrief);
+    }
+    made::sizes(page, debrief);
+}
+
+/// What no instrument of the bench shows by itself.
+fn state(page: &mut Page, debrief: &Debrief) {
+    let outcome = &debrief.outcome;
+    let mut rows = Vec::new();
+    let mut tell = |[name, said]: [&str; 2], value: Option<String>| {
+        if let Some(value) = value {
+            rows.push(row("", &[("", escaped(name)), ("n truth", value), ("", escaped(said))]));
+        }
+    };
+    let mm = |v: f64| value(v, Measure::Deviation);
+    let force = |n: f64| {
+        let pounds = number(n / N_PER_POUND_FORCE, 0);
+        format!(
+            "{}\u{a0}kN<br><span class=\"inch\">{pounds}\u{a0}lbf</span>",
+            number(1.0e-3 * n, 2)
+        )
+    };
+    let placement = outcome.placement;
+    tell(
+        words::PINION_DEPTH,
+        placement.map(|p| p.pinion_axial_mm).or(outcome.pinion_axial_mm).map(mm),
+    );
+    tell(words::WHEEL, placement.map(|p| mm(p.wheel_axial_mm)));
+    tell(words::OFFSET, placement.map(|p| mm(p.offset_mm)));
+    tell(
+        words::SHAFT_ANGLE,
+        placement.map(|p| format!("{}\u{b0}", signed(p.shaft_angle_deg(), 3))),
+    );
+    tell(words::PINION_PRELOAD, outcome.pinion_preload_n.map(force));
+    tell(
+        words::PINION_PLAY,
+        outcome.pinion_play_mm.map(|v| value(v, Measure::Length)),
+    );
+    tell(words::SIDE_PRELOAD, outcome.side_preload_n.map(force));
+    tell(words::CLAMP, outcome.clamp_n.map(force));
+    if rows.is_empty() {
+        return;
+    }
+    page.element("h3", "How the axle really stands");
+    page.table("", &["", "*True", ""], &rows);
+    if let Some([drive, coast]) = &outcome.flanks {
+        let approval = &debrief.approval;
+        page.paragraph(&format!(
+            "Drive print: {}. Coast print: {}.",
+            print::flank(drive, &approval.drive),
+            print::flank(coast, &approval.coast)
+        ));
+    }
+}

@@ -1,0 +1,251 @@
+//! What each operation was, told in the past.
+
+use crate::axle::ROOM_C;
+use crate::bench::{
+    Brushing, CapTorque, Cleaned, Level, Measurand, Operation, Part, Predicted, Side, SpacerChoice, StemChoice, Toward,
+};
+use crate::exercise::debrief::Line;
+use crate::quantity::{number, signed};
+
+use super::amount::{HAIR_MM, both, both_nut_torque};
+use super::quantity::{pack, plain, plate, quantity, ring, side, stem, turned};
+pub use super::shown::shown;
+use super::shown::value_of;
+
+/// What was done, as a sentence without its end.
+pub fn did(line: &Line) -> String {
+    match &line.operation {
+        Operation::Measure {
+            what,
+            instrument,
+            set_up_again,
+            stem,
+        } => measured(*what, instrument, *set_up_again, *stem),
+        Operation::CompareNumbers {} => {
+            "Compared the numbers etched on both gears and read the pinion's mark".to_owned()
+        }
+        Operation::TakeApart { to, .. } => taken_apart(*to).to_owned(),
+        Operation::FitShims { place, pieces } => format!(
+            "Fitted {}: {} by label, {} piece{}",
+            pack(*place),
+            both(line.labelled_mm),
+            pieces.len(),
+            if pieces.len() == 1 { "" } else { "s" }
+        ),
+        Operation::RemoveShims { place } => format!("Took the {} out", pack(*place)),
+        Operation::Press { ring: of, force_kn, .. } => {
+            format!("Pressed the {} on with {}\u{a0}kN", ring(*of), number(*force_kn, 0))
+        }
+        Operation::PullOff { ring: of, .. } => format!("Pulled the {} off", ring(*of)),
+        Operation::FitSetUpBearings {} => "Slipped the set-up bearings in".to_owned(),
+        Operation::RemoveSetUpBearings {} => "Took the set-up bearings out".to_owned(),
+        Operation::FitSpacer { spacer, new } => spacer_fitted(*spacer, *new).to_owned(),
+        Operation::RemoveSpacer {} => "Took the spacer off".to_owned(),
+        Operation::InsertPinion {} => "Put the pinion in".to_owned(),
+        Operation::RemovePinion {} => "Took the pinion out".to_owned(),
+        Operation::FitSeal {} => "Drove a new pinion seal in".to_owned(),
+        Operation::RemoveSeal {} => "Pulled the pinion seal".to_owned(),
+        Operation::FitNut { new: true } => "Put flange and a new nut on".to_owned(),
+        Operation::FitNut { new: false } => "Put flange and the old nut on".to_owned(),
+        Operation::RemoveNut { .. } => "Took nut and flange off".to_owned(),
+        Operation::TightenNut { torque_nm, wrench, .. } => format!(
+            "Tightened the pinion nut to {} with the {}",
+            both_nut_torque(*torque_nm),
+            plain(wrench)
+        ),
+        Operation::TurnNut { angle_deg, .. } => format!("Turned the pinion nut by {}°", signed(*angle_deg, 1)),
+        Operation::BoltCartridge {} => "Bolted the cartridge to the case".to_owned(),
+        Operation::UnboltCartridge {} => "Unbolted the cartridge".to_owned(),
+        Operation::HeatWheel { to_c, .. } => format!("Heated the ring gear to {}\u{a0}°C", number(*to_c, 0)),
+        Operation::Wait { minutes } => format!(
+            "Waited {}\u{a0}min while the ring gear cools toward {}\u{a0}°C",
+            number(*minutes, 0),
+            number(ROOM_C, 0)
+        ),
+        Operation::FitWheel { crosswise: true, .. } => "Drew the ring gear on, bolts crosswise".to_owned(),
+        Operation::FitWheel { crosswise: false, .. } => {
+            "Drew the ring gear on, bolt after bolt round the circle".to_owned()
+        }
+        Operation::RemoveWheel {} => "Took the ring gear off its carrier".to_owned(),
+        Operation::TightenRingBolts { thread_lock } => {
+            let with = if *thread_lock { "with" } else { "without" };
+            format!("Torqued the ring gear's bolts {with} thread-lock")
+        }
+        Operation::SetCarrierIn { marks_out_teeth, .. } => carrier_in(*marks_out_teeth),
+        Operation::LiftCarrierOut { .. } => "Lifted the carrier out".to_owned(),
+        Operation::SpreadCase { by_mm } => format!("Spread the case by {}", both(*by_mm)),
+        Operation::ReleaseSpreader {} => "Took the spreader off".to_owned(),
+        Operation::FitCaps { as_marked: true } => "Put the caps on, each on its own side".to_owned(),
+        Operation::FitCaps { as_marked: false } => "Put the caps on, changed round".to_owned(),
+        Operation::TightenCaps { to: CapTorque::Snug } => "Drew the caps up snug".to_owned(),
+        Operation::TightenCaps { to: CapTorque::Full } => "Torqued the caps".to_owned(),
+        Operation::LoosenCaps {} => "Slackened the caps to snug".to_owned(),
+        Operation::RemoveCaps {} => "Took the caps off".to_owned(),
+        Operation::TurnAdjuster { side: of, notches } => {
+            format!("Turned the adjuster {} by {} notches", side(*of), signed(*notches, 1))
+        }
+        Operation::FitLock { side: of } => format!("Locked the adjuster {}", side(*of)),
+        Operation::RemoveLock { side: of } => lock_out(*of).to_owned(),
+        Operation::Turn { what, turns } => turned_over(turned(*what), *turns),
+        Operation::Push { what, toward } => {
+            let way = match toward {
+                Toward::Mesh => "into mesh",
+                Toward::Apart => "out of mesh",
+            };
+            format!("Pushed the {} {way}", turned(*what))
+        }
+        Operation::Clean { what, .. } => cleaned(*what).to_owned(),
+        Operation::BrushPaste { teeth, film } => brushed(teeth.len(), *film),
+        Operation::Roll { drag_nm, passes } => format!(
+            "Rolled the painted teeth: drag {}\u{a0}N·m, {passes} passes each way",
+            number(*drag_nm, 0)
+        ),
+        Operation::Replace { part } => format!("Took a new part from the shelf: {}", part.name()),
+        Operation::Note { what, value, remark } => noted(*what, *value, remark),
+        Operation::Predict { about, chances } => format!("Predicted {}: {}", predicted(*about), odds(*about, *chances)),
+        Operation::JudgePlate { plate: of, chances } => {
+            let [deeper, right, shallower] = chances.map(|c| number(100.0 * c, 0));
+            let plate = plate(*of);
+            format!("Judged plate {plate}: deeper {deeper}\u{a0}%, right {right}\u{a0}%, shallower {shallower}\u{a0}%")
+        }
+        Operation::Hint { level } => format!("Asked for hint {level}"),
+        Operation::Condemn { part, reason, .. } => format!("Condemned the {}: {reason}", part.name()),
+        Operation::Finish {} => "Handed the axle over".to_owned(),
+    }
+}
+
+fn measured(what: Measurand, instrument: &str, again: bool, laid: StemChoice) -> String {
+    let how = match what {
+        Measurand::Lash { .. } => format!(", {}", stem(laid)),
+        _ => String::new(),
+    };
+    let by = if instrument == "eye" {
+        "Looked at".to_owned()
+    } else if again {
+        format!("With the {} set up afresh{how}, read", plain(instrument))
+    } else {
+        format!("With the {}{how}, read", plain(instrument))
+    };
+    // Which tooth and which piece stands with what was read.
+    let of = match what {
+        Measurand::Lash { .. } => "lash".to_owned(),
+        Measurand::ShimPiece { .. } => "shims".to_owned(),
+        other => quantity(other),
+    };
+    format!("{by} {of}")
+}
+
+fn taken_apart(to: Level) -> &'static str {
+    match to {
+        Level::Caps => "Took the caps and locks off",
+        Level::Carrier => "Took apart: carrier out",
+        Level::Wheel => "Took apart: ring gear off its carrier",
+        Level::Nut => "Took apart: nut, flange and seal off",
+        Level::Pinion => "Took apart: pinion out",
+        Level::Bearings => "Took apart: pinion bearings pulled",
+    }
+}
+
+fn spacer_fitted(spacer: SpacerChoice, new: bool) -> &'static str {
+    match (spacer, new) {
+        (SpacerChoice::None, _) => "Built without a spacer, for a trial",
+        (SpacerChoice::Own, true) => "Put a new spacer on",
+        (SpacerChoice::Own, false) => "Put the spacer on",
+    }
+}
+
+fn carrier_in(marks_out_teeth: u32) -> String {
+    match marks_out_teeth {
+        0 => "Set the carrier in".to_owned(),
+        1 => "Set the carrier in, timing marks out by 1 tooth".to_owned(),
+        teeth => format!("Set the carrier in, timing marks out by {teeth} teeth"),
+    }
+}
+
+fn lock_out(side: Side) -> &'static str {
+    match side {
+        Side::Tooth => "Took the lock on the tooth side out",
+        Side::Back => "Took the lock behind the ring gear out",
+    }
+}
+
+fn turned_over(what: &str, turns: f64) -> String {
+    let decimals = usize::from((turns - turns.round()).abs() > 1e-9);
+    format!("Turned the {what} {} times", number(turns, decimals))
+}
+
+fn cleaned(what: Cleaned) -> &'static str {
+    match what {
+        Cleaned::WheelSeat => "Cleaned and stoned the ring gear's seat",
+        Cleaned::Shims => "Wiped and deburred the shims",
+        Cleaned::Threads => "Degreased the bolt threads",
+        Cleaned::Teeth => "Wiped the teeth",
+        Cleaned::Bearings => "Washed the bearings and dried them with air",
+    }
+}
+
+fn brushed(teeth: usize, film: Brushing) -> String {
+    let how = match film {
+        Brushing::Thin => "wiped thin",
+        Brushing::Usual => "as usual",
+        Brushing::Thick => "laid on thick",
+    };
+    format!("Brushed paste on {teeth} teeth, {how}")
+}
+
+fn noted(what: Measurand, value: f64, remark: &str) -> String {
+    let value = value_of(what, value);
+    let remark = if remark.is_empty() {
+        String::new()
+    } else {
+        format!(" ({remark})")
+    };
+    format!("Wrote down {}: {value}{remark}", quantity(what))
+}
+
+fn predicted(about: Predicted) -> &'static str {
+    match about {
+        Predicted::Lash => "lash",
+        Predicted::PinionTorque => "torque at the nut",
+        Predicted::DriveLength => "the drive print along the tooth",
+        Predicted::DriveHeight => "the drive print's height",
+        Predicted::CoastLength => "the coast print along the tooth",
+        Predicted::CoastHeight => "the coast print's height",
+    }
+}
+
+fn odds(about: Predicted, chances: [f64; 3]) -> String {
+    let names = match about {
+        Predicted::Lash | Predicted::PinionTorque => ["less", "same", "more"],
+        Predicted::DriveLength | Predicted::CoastLength => ["to toe", "same", "to heel"],
+        Predicted::DriveHeight | Predicted::CoastHeight => ["to root", "same", "to top"],
+    };
+    let parts: Vec<String> = names
+        .into_iter()
+        .zip(chances)
+        .map(|(name, chance)| format!("{name} {}\u{a0}%", number(100.0 * chance, 0)))
+        .collect();
+    parts.join(", ")
+}
+
+/// What an operation spoiled.
+pub fn spoiled(parts: &[Part]) -> String {
+    let parts: Vec<&str> = parts.iter().map(|part| part.name()).collect();
+    format!("Spoiled: {}.", parts.join(", "))
+}
+
+/// How far the gears moved: pinion outward, ring gear away.
+pub fn moved([pinion_mm, wheel_mm]: [f64; 2]) -> String {
+    let by = |mm: f64, less: &str, more: &str| {
+        if mm.abs() < HAIR_MM {
+            "as it was".to_owned()
+        } else {
+            format!("{}\u{a0}mm {}", number(mm.abs(), 3), if mm < 0.0 { less } else { more })
+        }
+    };
+    format!(
+        "Moved: pinion {}, ring gear {}.",
+        by(pinion_mm, "deeper", "shallower"),
+        by(wheel_mm, "toward the pinion", "away")
+    )
+}
