@@ -21,7 +21,7 @@ pub struct PreloadArguments {
     /// Free length of the spacer with its shims [default: as in the file]
     #[arg(long, value_name = "MM", allow_negative_numbers = true)]
     spacer_mm: Option<f64>,
-    /// Torque on the pinion nut [default: what an embedded support is meant for; 217 (160 lb·ft) for a file]
+    /// Torque on the pinion nut [default: what an embedded support is meant for; 217 (160 ft·lb) for a file]
     #[arg(long, value_name = "NM", allow_negative_numbers = true)]
     nut_torque_nm: Option<f64>,
     /// Speed at which the pinion is turned [default: 20]
@@ -147,7 +147,7 @@ fn conditions_line(case: &Preload, of_row: Option<Over>, default_torque: bool) -
             ""
         };
         parts.push(format!(
-            "nut {} N·m ({} lb·ft{usual})",
+            "nut {} N·m ({} ft·lb{usual})",
             number(c.nut_torque_nm, 1),
             number(foot_pounds(c.nut_torque_nm), 0)
         ));

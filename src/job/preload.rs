@@ -9,7 +9,7 @@ use crate::quantity;
 use super::supports::{self, FoundSupport};
 use super::{Failure, Fault};
 
-/// Nut torque for a file where none is given, N m: 160 lb·ft, a usual pinion nut.
+/// Nut torque for a file where none is given, N m: 160 ft·lb, a usual pinion nut.
 pub const DEFAULT_NUT_TORQUE_NM: f64 = 217.0;
 /// Speed at which a pinion is turned by hand, r/min.
 pub const DEFAULT_TURN_RPM: f64 = 20.0;

@@ -180,7 +180,7 @@ impl<'p> Chart<'p> {
             )
         } else {
             format!(
-                "nut at {} N·m ({} lb·ft)",
+                "nut at {} N·m ({} ft·lb)",
                 number(c.nut_torque_nm, 1),
                 number(quantity::foot_pounds(c.nut_torque_nm), 0)
             )

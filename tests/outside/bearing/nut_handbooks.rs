@@ -91,7 +91,7 @@ fn n6_machinerys_handbook() -> Vec<Row> {
     let force_lbf = 0.55 * 150_000.0 * 0.1419;
     force.near("lbf", force_lbf, 11_707.0);
     torque.near("lb·in", force_lbf * short_form_arm(1.0 / 13.0, 0.15, 0.5), 1158.0);
-    torque.near("lb·ft", force_lbf * short_form_arm(1.0 / 13.0, 0.15, 0.5) / 12.0, 96.5);
+    torque.near("ft·lb", force_lbf * short_form_arm(1.0 / 13.0, 0.15, 0.5) / 12.0, 96.5);
     vec![force, torque]
 }
 

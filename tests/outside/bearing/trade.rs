@@ -165,7 +165,7 @@ fn sample_as_the_shop_sees_it() -> Vec<Row> {
 }
 
 /// At the middle of its window each support feels 16 to 35 in·lb with new bearings and 5 to 15 with run-in ones; on the
-/// medium one 0.001 in of shim changes the feel by 4 to 9 in·lb, new or run in; and its nut takes 160 lb·ft.
+/// medium one 0.001 in of shim changes the feel by 4 to 9 in·lb, new or run in; and its nut takes 160 ft·lb.
 fn embedded_supports_feel_right() -> Vec<Row> {
     let mut middle_row = Row::relative(
         "Rolling torque of the shipped supports at the middle of their window",
@@ -175,7 +175,7 @@ fn embedded_supports_feel_right() -> Vec<Row> {
     let mut new_row = Row::range("Rolling torque with new bearings", TRADE, 16.0..=35.0, "in·lb");
     let mut run_in_row = Row::range("Rolling torque with run-in bearings", TRADE, 5.0..=15.0, "in·lb");
     let mut starts = Row::stated("It starts harder than it turns", TRADE, "order");
-    let mut nut = Row::relative("The medium axle's nut takes 160 lb·ft", TRADE, 0.001);
+    let mut nut = Row::relative("The medium axle's nut takes 160 ft·lb", TRADE, 0.001);
     let mut slopes = Row::range(
         "The medium axle's torque for 0.001 in of shim, new and run in",
         TRADE,
@@ -204,7 +204,7 @@ fn embedded_supports_feel_right() -> Vec<Row> {
         starts.is(name, case.breakaway.total_nm > case.rolling.total_nm);
         if name == "medium-axle-solid" {
             nut.near(
-                format_args!("{name}, lb·ft"),
+                format_args!("{name}, ft·lb"),
                 case.conditions.nut_torque_nm / NM_PER_FOOT_POUND,
                 160.0,
             );
