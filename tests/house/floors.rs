@@ -165,6 +165,7 @@ fn broken_edges(floor: &str, code: &str) -> Vec<String> {
                 "job",
                 "view",
                 "document",
+                "words",
                 "drawing",
                 "store",
                 "catalogue",
