@@ -4,8 +4,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::depths::card_stem;
 use super::replay;
-use super::subject::{Measure, Subject, notes_of, reads_of, shown, stem_of};
-use super::truth::{true_now, true_then};
+use super::subject::{Measure, Subject, notes_of, reads_of, stem_of};
+use super::truth::true_now;
 use crate::bench::{Measurand, Note, Record, StemChoice};
 use crate::exercise::attempt::Attempt;
 use crate::exercise::outcome::Outcome;
@@ -18,7 +18,9 @@ pub struct Noted {
     pub operation: u32,
     /// The value.
     pub value: f64,
-    /// What was written beside it.
+    /// The operation that took the record it was read from, where it names one.
+    pub read: Option<u32>,
+    /// What the trainee wrote beside it.
     pub remark: String,
     /// Whether something that it depends on was changed since.
     pub stale: bool,
@@ -111,13 +113,13 @@ fn belief(
     let read = record.map(|record| Read {
         operation: record.operation,
         instrument: record.instrument.clone(),
-        value: shown(record),
+        value: record.main_value(),
         stem: stem_of(attempt, record.operation).filter(|_| lash),
         stale: record.stale,
     });
     let truth_then = read.as_ref().and_then(|read| {
         let then = states.get(&read.operation)?;
-        true_then(then, what, read.stem.unwrap_or_default())
+        then.bench().true_reading(what, read.stem.unwrap_or_default())
     });
     let truth = match subject {
         Subject::PinionTorque => outcome.pinion_torque_nm,
@@ -127,6 +129,10 @@ fn belief(
     let noted = notes.iter().rev().find(|(s, _)| *s == subject).map(|(_, note)| Noted {
         operation: note.operation,
         value: note.value,
+        read: note.record.and_then(|number| {
+            let mut records = attempt.bench().records().iter();
+            records.find(|r| r.number == number).map(|r| r.operation)
+        }),
         remark: note.remark.clone(),
         stale: note.stale,
     });

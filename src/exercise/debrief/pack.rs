@@ -1,11 +1,9 @@
 //! Shim packs, etched numbers and marks, painted plates: labels beside what they label.
 
 use crate::axle::Member;
-use crate::bench::{Measurand, ShimPlace};
+use crate::bench::{Measurand, Record, ShimPlace};
 use crate::exercise::attempt::Attempt;
 use crate::exercise::score::PLATE_TOLERANCE_MM;
-
-use super::subject::shown;
 
 /// A pack as handed over.
 #[derive(Debug, Clone, PartialEq)]
@@ -92,7 +90,7 @@ pub(super) fn packs(attempt: &Attempt) -> Vec<PackFitted> {
                     Some(PieceFitted {
                         number,
                         labelled_mm: kit.get(index)?.labelled_mm,
-                        read_mm: last(Measurand::ShimPiece { piece: number }).and_then(shown),
+                        read_mm: last(Measurand::ShimPiece { piece: number }).and_then(Record::main_value),
                         truth_mm: bench.packs().height_mm(kit, index),
                     })
                 })
@@ -102,7 +100,9 @@ pub(super) fn packs(attempt: &Attempt) -> Vec<PackFitted> {
                 labelled_mm: pieces.iter().map(|p| p.labelled_mm).sum(),
                 pieces,
                 // Of a pack that was made up anew since it says nothing.
-                read_mm: last(Measurand::ShimPack { place }).filter(|r| !r.stale).and_then(shown),
+                read_mm: last(Measurand::ShimPack { place })
+                    .filter(|r| !r.stale)
+                    .and_then(Record::main_value),
                 truth_mm: bench.packs().thickness_mm(kit, place),
             }
         })

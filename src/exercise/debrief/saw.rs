@@ -1,7 +1,6 @@
 //! What was read of a build.
 
 use super::period::Period;
-use super::subject::shown;
 use crate::bench::Measurand;
 use crate::exercise::attempt::Attempt;
 
@@ -72,7 +71,7 @@ pub(super) fn saw(attempt: &Attempt, state: &Attempt, span: Period) -> Saw {
     // What was read before the last change is no reading of this build.
     let records = state.bench().records().iter();
     for record in records.filter(|r| !r.stale && span.holds(r.operation)) {
-        let Some(value) = shown(record) else {
+        let Some(value) = record.main_value() else {
             continue;
         };
         match record.what {

@@ -1,13 +1,12 @@
 //! Where the axle stands against the bands that it is judged by.
 
 use super::depths::{Depths, card_stem, place, stem_share};
-use super::subject::{Measure, Subject, notes_of, reads_of, shown, stem_of};
+use super::subject::{Measure, Subject, notes_of, reads_of, stem_of};
 use super::truth::true_now;
 use crate::bench::{Measurand, Note, Record};
 use crate::contact::{Contact, FlankContact};
 use crate::exercise::attempt::Attempt;
 use crate::exercise::counted::Counted;
-use crate::exercise::history::nut_torque_nm;
 use crate::exercise::outcome::Outcome;
 use crate::exercise::scenario::Window;
 use crate::exercise::score::{
@@ -55,13 +54,16 @@ impl Judged {
     pub fn measure(self) -> Measure {
         match self {
             Self::Depth(_) => Measure::Deviation,
-            Self::Lash | Self::Spread | Self::Runout | Self::Pack => Measure::Length,
+            Self::Lash
+            | Self::Spread
+            | Self::Runout
+            | Self::Pack
+            | Self::Written(
+                AskedFor::Lash | AskedFor::PinionDepth | AskedFor::PinionEndPlay | AskedFor::WheelFaceRunout,
+            ) => Measure::Length,
             Self::PinionTorque | Self::SideTorque | Self::Written(AskedFor::RollingTorque) => Measure::Torque,
             Self::NutTorque => Measure::NutTorque,
             Self::Print(..) => Measure::Tooth,
-            Self::Written(
-                AskedFor::Lash | AskedFor::PinionDepth | AskedFor::PinionEndPlay | AskedFor::WheelFaceRunout,
-            ) => Measure::Length,
         }
     }
 }
@@ -217,7 +219,7 @@ fn of(attempt: &Attempt, outcome: &Outcome, depths: &mut Depths<'_>, counted: Co
                 low: full.low - NUT_ZERO_SHARE * least,
                 high: (1.0 + NUT_ZERO_SHARE) * most,
             };
-            let stands = nut_torque_nm(attempt.bench());
+            let stands = attempt.bench().nut_torque_nm();
             vec![Standing::new(Judged::NutTorque, full, zero, stands)]
         }
         Counted::SideTorque => vec![Standing {
@@ -291,7 +293,13 @@ fn value(attempt: &Attempt, outcome: &Outcome, asked: &Asked) -> Standing {
         high: truth.unwrap_or(0.0) + size,
     };
     let fresh = |r: &&Record| !r.stale && asked.what.is(r.what);
-    let read = attempt.bench().records().iter().rev().find(fresh).and_then(shown);
+    let read = attempt
+        .bench()
+        .records()
+        .iter()
+        .rev()
+        .find(fresh)
+        .and_then(Record::main_value);
     Standing {
         noted: note.map(|n| n.value).filter(|_| truth.is_some()),
         read,
@@ -311,7 +319,7 @@ fn pack(attempt: &Attempt) -> Option<Standing> {
     let what = Measurand::ShimPack { place: wanted.place };
     let fresh = bench.records().iter().rev().find(|r| !r.stale && r.what == what);
     Some(Standing {
-        read: fresh.and_then(shown),
+        read: fresh.and_then(Record::main_value),
         ..Standing::new(
             Judged::Pack,
             about(full),
@@ -340,7 +348,7 @@ fn lash_read(attempt: &Attempt) -> Vec<f64> {
     let fresh = attempt.bench().records().iter().rev().filter(|r| {
         !r.stale && matches!(r.what, Measurand::Lash { .. }) && stem_of(attempt, r.operation) == Some(card)
     });
-    of_each_tooth(fresh.filter_map(|r| Some((r.what, shown(r)?))))
+    of_each_tooth(fresh.filter_map(|r| Some((r.what, r.main_value()?))))
 }
 
 /// What stands on the sheet.
@@ -384,7 +392,7 @@ fn last_note(attempt: &Attempt, subject: Subject) -> Option<(f64, bool)> {
 fn last_read(attempt: &Attempt, subject: Subject) -> Option<(f64, bool)> {
     let reads = reads_of(attempt);
     let (_, record) = reads.into_iter().rev().find(|(s, _)| *s == subject)?;
-    Some((shown(record)?, record.stale))
+    Some((record.main_value()?, record.stale))
 }
 
 fn fresh_note(attempt: &Attempt, subject: Subject) -> Option<f64> {
@@ -400,5 +408,5 @@ fn fresh_read(attempt: &Attempt, subject: Subject) -> Option<f64> {
         .into_iter()
         .rev()
         .find(|(s, record)| *s == subject && !record.stale)
-        .and_then(|(_, record)| shown(record))
+        .and_then(|(_, record)| record.main_value())
 }

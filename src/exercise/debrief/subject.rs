@@ -77,16 +77,6 @@ impl Subject {
     }
 }
 
-/// The value of a record that its quantity is named after.
-pub(super) fn shown(record: &Record) -> Option<f64> {
-    let name = match record.what {
-        Measurand::RollingTorque {} | Measurand::CarrierTorque {} => "rolling torque",
-        _ => "",
-    };
-    let named = record.readings.iter().find(|r| r.name == name);
-    named.or(record.readings.first())?.value
-}
-
 /// How the stem lay in the operation that took a record.
 pub(super) fn stem_of(attempt: &Attempt, operation: u32) -> Option<StemChoice> {
     let place = usize::try_from(operation).ok()?.checked_sub(1)?;

@@ -42,8 +42,11 @@ pub(super) fn section(page: &mut Page, debrief: &Debrief) {
                             escaped(&n.remark)
                         )
                     };
+                    let from = n
+                        .read
+                        .map_or_else(String::new, |read| format!(", from {}", operation(read)));
                     format!(
-                        "{}{} <span class=\"small\">{}</span>{remark}",
+                        "{}{} <span class=\"small\">{}{from}</span>{remark}",
                         in_line(n.value, measure),
                         stale(n.stale),
                         operation(n.operation)

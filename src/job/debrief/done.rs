@@ -1,12 +1,15 @@
 //! Everything that was done.
 
 use super::html::{Page, escaped, row};
+use crate::exercise::Attempt;
 use crate::exercise::debrief::{Debrief, Line};
 use crate::quantity::number;
+use crate::words::answer;
 use crate::words::debrief::amount::clock;
 use crate::words::debrief::line as words;
 
-pub(super) fn section(page: &mut Page, debrief: &Debrief) {
+pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
+    let hints = &attempt.exercise().scenario().hints;
     page.element("h2", "Everything that was done");
     page.paragraph(
         "Equal measurements behind each other stand in one row. \u{201c}Moved\u{201d} is the true change of where the gears \
@@ -18,7 +21,7 @@ pub(super) fn section(page: &mut Page, debrief: &Debrief) {
         let alike = |l: &&Line| first.kind.is_some() && l.kind == first.kind && l.answer.refused.is_none();
         let count = lines.iter().take_while(alike).count().max(1);
         let (group, rest) = lines.split_at(count);
-        rows.push(line_row(group));
+        rows.push(line_row(group, hints));
         lines = rest;
     }
     page.table(
@@ -28,7 +31,7 @@ pub(super) fn section(page: &mut Page, debrief: &Debrief) {
     );
 }
 
-fn line_row(group: &[Line]) -> String {
+fn line_row(group: &[Line], hints: &[String]) -> String {
     let (Some(first), Some(last)) = (group.first(), group.last()) else {
         return String::new();
     };
@@ -47,7 +50,7 @@ fn line_row(group: &[Line]) -> String {
     for caution in group.iter().flat_map(|l| &l.answer.cautions) {
         said.extend([format!(
             "<span class=\"tag off\">UNSAFE</span> <span class=\"off\">{}</span> ",
-            escaped(caution.text())
+            escaped(answer::caution(*caution))
         )]);
     }
     said.push_str(&escaped(&words::did(first)));
@@ -70,11 +73,11 @@ fn line_row(group: &[Line]) -> String {
     }
     said.push('.');
     if let Some(reason) = &first.answer.refused {
-        said.extend([format!(" <i>Not done: {}</i>", escaped(reason))]);
+        said.extend([format!(" <i>Not done: {}</i>", escaped(&answer::refusal(reason)))]);
     }
     for line in group {
         for noticed in &line.answer.noticed {
-            said.extend([format!(" {}", escaped(noticed))]);
+            said.extend([format!(" {}", escaped(&answer::notice(noticed, hints)))]);
         }
         if !line.answer.spoiled.is_empty() {
             said.extend([format!(" <b>{}</b>", escaped(&words::spoiled(&line.answer.spoiled)))]);

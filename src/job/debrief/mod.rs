@@ -75,7 +75,7 @@ pub fn page(attempt: &Attempt, name: &str, journal: Option<&str>) -> Result<Stri
     prints::section(&mut page, attempt, &debrief);
     ways::section(&mut page, attempt, &debrief);
     what_if::section(&mut page, attempt, &debrief);
-    done::section(&mut page, &debrief);
+    done::section(&mut page, attempt, &debrief);
     page.raw("<p class=\"small muted\">Lashwright ");
     page.raw(env!("CARGO_PKG_VERSION"));
     page.raw(". Everything on this page was computed from the operations of the attempt.</p>\n");

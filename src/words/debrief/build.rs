@@ -3,6 +3,7 @@
 use crate::bench::Side;
 use crate::exercise::debrief::{Build, Change, SawKind};
 use crate::quantity::{Units, fine_length, number, signed, torque};
+use crate::words::bench::part as part_name;
 
 use super::amount::{both, both_nut_torque, both_torque};
 use super::quantity::{PINION_DEPTH, pack, ring};
@@ -63,13 +64,13 @@ pub fn change(change: &Change) -> String {
         Change::NewSpacer => "new spacer".to_owned(),
         Change::NewNut => "new nut".to_owned(),
         Change::NewSeal => "new seal".to_owned(),
-        Change::NewPart { part } => format!("new {}", part.name()),
+        Change::NewPart { part } => format!("new {}", part_name(*part)),
         Change::WheelFitted { crosswise: true } => "ring gear drawn on crosswise".to_owned(),
         Change::WheelFitted { crosswise: false } => "ring gear drawn on round the circle".to_owned(),
         Change::WheelSeatCleaned => "ring gear's seat cleaned".to_owned(),
         Change::Pressed { ring: of } => format!("{} pressed on", ring(*of)),
         Change::CapsSwapped => "caps changed round".to_owned(),
-        Change::Condemned { part } => format!("condemned: {}", part.name()),
+        Change::Condemned { part } => format!("condemned: {}", part_name(*part)),
     }
 }
 

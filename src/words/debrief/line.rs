@@ -6,6 +6,7 @@ use crate::bench::{
 };
 use crate::exercise::debrief::Line;
 use crate::quantity::{number, signed};
+use crate::words::bench::part as part_name;
 
 use super::amount::{HAIR_MM, both, both_nut_torque};
 use super::quantity::{pack, plain, plate, quantity, ring, side, stem, turned};
@@ -100,8 +101,10 @@ pub fn did(line: &Line) -> String {
             "Rolled the painted teeth: drag {}\u{a0}N·m, {passes} passes each way",
             number(*drag_nm, 0)
         ),
-        Operation::Replace { part } => format!("Took a new part from the shelf: {}", part.name()),
-        Operation::Note { what, value, remark } => noted(*what, *value, remark),
+        Operation::Replace { part } => format!("Took a new part from the shelf: {}", part_name(*part)),
+        Operation::Note {
+            what, value, remark, ..
+        } => noted(*what, *value, remark),
         Operation::Predict { about, chances } => format!("Predicted {}: {}", predicted(*about), odds(*about, *chances)),
         Operation::JudgePlate { plate: of, chances } => {
             let [deeper, right, shallower] = chances.map(|c| number(100.0 * c, 0));
@@ -109,7 +112,7 @@ pub fn did(line: &Line) -> String {
             format!("Judged plate {plate}: deeper {deeper}\u{a0}%, right {right}\u{a0}%, shallower {shallower}\u{a0}%")
         }
         Operation::Hint { level } => format!("Asked for hint {level}"),
-        Operation::Condemn { part, reason, .. } => format!("Condemned the {}: {reason}", part.name()),
+        Operation::Condemn { part, reason, .. } => condemned(*part, reason),
         Operation::Finish {} => "Handed the axle over".to_owned(),
     }
 }
@@ -203,6 +206,15 @@ fn noted(what: Measurand, value: f64, remark: &str) -> String {
     format!("Wrote down {}: {value}{remark}", quantity(what))
 }
 
+fn condemned(part: Part, reason: &str) -> String {
+    let reason = if reason.is_empty() {
+        String::new()
+    } else {
+        format!(": {reason}")
+    };
+    format!("Condemned the {}{reason}", part_name(part))
+}
+
 fn predicted(about: Predicted) -> &'static str {
     match about {
         Predicted::Lash => "lash",
@@ -230,7 +242,7 @@ fn odds(about: Predicted, chances: [f64; 3]) -> String {
 
 /// What an operation spoiled.
 pub fn spoiled(parts: &[Part]) -> String {
-    let parts: Vec<&str> = parts.iter().map(|part| part.name()).collect();
+    let parts: Vec<&str> = parts.iter().map(|part| part_name(*part)).collect();
     format!("Spoiled: {}.", parts.join(", "))
 }
 
