@@ -129,7 +129,7 @@ fn the_page_of_the_reference_is_complete_and_needs_nothing_else() {
             continue;
         }
         assert!(page.contains(&format!("<a id=\"op{number}\">")), "operation {number}");
-        builds += usize::from(line.contains("drive centroid along the tooth"));
+        builds += usize::from(line.contains("drive_centroid_along"));
     }
     assert!(builds > 0, "prints were looked at");
     let tear_downs = end["used"]["teardowns"].as_u64().expect("a number");

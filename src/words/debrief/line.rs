@@ -203,7 +203,12 @@ fn noted(what: Measurand, value: f64, remark: &str) -> String {
     } else {
         format!(" ({remark})")
     };
-    format!("Wrote down {}: {value}{remark}", quantity(what))
+    let of = match what {
+        // The sheet holds one number of a print.
+        Measurand::Print {} if remark.is_empty() => "the height of the drive print's middle".to_owned(),
+        other => quantity(other),
+    };
+    format!("Wrote down {of}: {value}{remark}")
 }
 
 fn condemned(part: Part, reason: &str) -> String {
