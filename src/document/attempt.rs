@@ -323,6 +323,8 @@ pub struct ReplayDocument {
     pub journal: String,
     /// Its scenario.
     pub scenario: String,
+    /// The number of its format. Answers of format 1 are compared by their numbers, later ones by all their values.
+    pub format: u32,
     /// Its seed.
     pub seed: u64,
     /// Operations in it.
