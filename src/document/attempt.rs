@@ -5,7 +5,8 @@ use serde::{Deserialize, Serialize};
 
 use crate::bench::Ledger;
 use crate::contact::FlankContact;
-use crate::exercise::{ApprovalPrint, ApprovedFlank, Loss, Outcome, Par, Scenario, Score};
+use crate::exercise::{ApprovalPrint, ApprovedFlank, Loss, LossReason, Outcome, Par, Scenario, Score};
+use crate::words;
 
 /// A row of the list of exercises.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
@@ -110,7 +111,7 @@ impl ApprovedFlankDocument {
             centroid: pattern.centroid,
             along: [pattern.toe, pattern.heel],
             up: [pattern.root, pattern.top],
-            lean: flank.lean_words().to_owned(),
+            lean: words::approval::lean(flank.leans()).to_owned(),
         }
     }
 }
@@ -183,8 +184,10 @@ pub struct LossDocument {
     pub points: f64,
     /// Number of the operation that it comes from, where there is one.
     pub operation: Option<u32>,
-    /// Why, and the way to do it better.
+    /// Why, and the way to do it better, for people.
     pub why: String,
+    /// What was judged, with its numbers.
+    pub reason: LossReason,
 }
 
 impl LossDocument {
@@ -194,7 +197,8 @@ impl LossDocument {
             part: loss.part.name().to_owned(),
             points: loss.points,
             operation: loss.operation,
-            why: loss.why.clone(),
+            why: words::score::loss(&loss.reason),
+            reason: loss.reason.clone(),
         }
     }
 }

@@ -64,7 +64,30 @@ impl Deed {
             Operation::HeatWheel { .. } | Operation::FitWheel { .. } | Operation::TightenRingBolts { .. } => {
                 Self::Wheel
             }
-            _ => Self::Other,
+            Operation::CompareNumbers {}
+            | Operation::TakeApart { .. }
+            | Operation::PullOff { .. }
+            | Operation::RemoveSetUpBearings {}
+            | Operation::RemoveSpacer {}
+            | Operation::RemovePinion {}
+            | Operation::RemoveNut { .. }
+            | Operation::BoltCartridge {}
+            | Operation::UnboltCartridge {}
+            | Operation::Wait { .. }
+            | Operation::RemoveWheel {}
+            | Operation::LiftCarrierOut { .. }
+            | Operation::RemoveCaps {}
+            | Operation::Turn { .. }
+            | Operation::Push { .. }
+            | Operation::Clean { .. }
+            | Operation::BrushPaste { .. }
+            | Operation::Replace { .. }
+            | Operation::Note { .. }
+            | Operation::Predict { .. }
+            | Operation::JudgePlate { .. }
+            | Operation::Hint { .. }
+            | Operation::Condemn { .. }
+            | Operation::Finish {} => Self::Other,
         }
     }
 }

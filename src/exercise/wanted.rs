@@ -1,9 +1,13 @@
 //! What an exercise is judged by, besides the windows of its card.
 
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
 use crate::bench::{Measurand, ShimPlace};
 
 /// From where depth is judged.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
 pub enum DepthFrom {
     /// From the best place that this axle can be set to.
     #[default]
@@ -24,7 +28,8 @@ pub struct Asked {
 }
 
 /// Quantities that can be asked for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
 pub enum AskedFor {
     /// Lash at the tooth that the note names, in the reading of the card's stem, mm.
     Lash,

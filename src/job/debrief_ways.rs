@@ -6,6 +6,7 @@ use crate::drawing::Print;
 use crate::exercise::Attempt;
 use crate::exercise::debrief::{Build, BuildPrint, Debrief, Line};
 use crate::quantity::{Units, fine_length, length, number, signed, torque};
+use crate::words;
 
 use super::debrief::{counted, hours, operation};
 use super::debrief_page::{Page, escaped, row};
@@ -352,7 +353,14 @@ fn what_if_row(build: &Build, per_shim: f64, full_mm: f64) -> Option<String> {
     let lost: Vec<String> = losses
         .iter()
         .take(2)
-        .map(|l| format!("{} {}: {}", number(-l.points, 1), l.part.name(), escaped(&l.why)))
+        .map(|l| {
+            format!(
+                "{} {}: {}",
+                number(-l.points, 1),
+                words::score::part(l.part),
+                escaped(&words::score::loss(&l.reason))
+            )
+        })
         .collect();
     let lost = if lost.is_empty() {
         "Nothing.".to_owned()

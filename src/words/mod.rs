@@ -3,3 +3,9 @@
 //! The core below speaks in values: enums and structs with numbers and identifiers. Nothing there holds a sentence, so a
 //! rewording never touches a journal, a score or a rule that plays. Here each value gets its words, one file a subject,
 //! matched exhaustively: a new operation, fault or notice does not compile before it has words.
+//!
+//! - [`approval`]: the maker's approval prints.
+//! - [`score`]: what counts, and why points were lost.
+
+pub mod approval;
+pub mod score;
