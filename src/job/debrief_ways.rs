@@ -497,7 +497,7 @@ fn line_row(group: &[Line]) -> String {
     for caution in group.iter().flat_map(|l| &l.cautions) {
         said.extend([format!(
             "<span class=\"tag off\">UNSAFE</span> <span class=\"off\">{}</span> ",
-            escaped(caution.text())
+            escaped(words::answer::caution(*caution))
         )]);
     }
     said.push_str(&escaped(&first.words));
@@ -520,14 +520,17 @@ fn line_row(group: &[Line]) -> String {
     }
     said.push('.');
     if let Some(reason) = &first.refused {
-        said.extend([format!(" <i>Not done: {}</i>", escaped(reason))]);
+        said.extend([format!(
+            " <i>Not done: {}</i>",
+            escaped(&words::answer::refusal(reason))
+        )]);
     }
     for line in group {
         for noticed in &line.noticed {
-            said.extend([format!(" {}", escaped(noticed))]);
+            said.extend([format!(" {}", escaped(&words::answer::notice(noticed, &[])))]);
         }
         if !line.spoiled.is_empty() {
-            let parts: Vec<&str> = line.spoiled.iter().map(|p| p.name()).collect();
+            let parts: Vec<&str> = line.spoiled.iter().map(|p| words::bench::part(*p)).collect();
             said.extend([format!(" <b>Spoiled: {}.</b>", parts.join(", "))]);
         }
         if let Some([pinion, wheel]) = line.truth_moved_mm {

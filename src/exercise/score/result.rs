@@ -9,7 +9,7 @@ use super::verdict::Verdict;
 use crate::axle::Moves;
 use crate::contact::{self, FlankContact, Placement, Route};
 use crate::exercise::counted::Counted;
-use crate::exercise::history::{Deed, nut_torque_nm};
+use crate::exercise::history::Deed;
 use crate::exercise::judgement::PRINT_FULL;
 use crate::exercise::scenario::Window;
 use crate::exercise::wanted::DepthFrom;
@@ -268,7 +268,7 @@ fn nut_torque(handed: &Handed<'_>, weight: f64) -> Mark {
 pub(super) fn nut_share(handed: &Handed<'_>) -> (f64, NutStands) {
     let targets = &handed.attempt.exercise().scenario().targets;
     let (least, most) = (targets.nut_torque_nm, targets.most_nut_torque_nm);
-    let stands_nm = nut_torque_nm(handed.bench()).unwrap_or(0.0);
+    let stands_nm = handed.bench().nut_torque_nm().unwrap_or(0.0);
     // A wrench that is right within what is permitted to it must not cost anything.
     let full = Window {
         low: (1.0 - WRENCH_SHARE) * least,

@@ -4,6 +4,7 @@ use super::chart::FlankChart;
 use super::{SeenPrint, Technician};
 use crate::bench::{Answer, Brushing, Measurand, Operation, Predicted, StemChoice};
 use crate::exercise::judgement::{FLANK_WEIGHTS, PRINT_FULL};
+use crate::gear::Side as Flank;
 
 /// Drag and passes that leave a clear print.
 const DRAG_NM: f64 = 20.0;
@@ -18,17 +19,7 @@ pub(in crate::exercise) type Middles = [[f64; 2]; 2];
 
 /// Middles of both prints in an answer; none where one does not show.
 pub(in crate::exercise) fn middles(answer: &Answer) -> Option<Middles> {
-    let value = |name: &str| answer.readings.iter().find(|r| r.name == name)?.value;
-    Some([
-        [
-            value("drive centroid along the tooth")?,
-            value("drive centroid up the tooth")?,
-        ],
-        [
-            value("coast centroid along the tooth")?,
-            value("coast centroid up the tooth")?,
-        ],
-    ])
+    Some([answer.centroid(Flank::Drive)?, answer.centroid(Flank::Coast)?])
 }
 
 /// How much deeper both prints ask to go by a chart, mm, and how unlike the approved ones they would still be then.
@@ -85,7 +76,7 @@ impl Technician {
                     set_up_again: false,
                     stem: StemChoice::default(),
                 });
-                Some((answer.readings.first()?.record, middles(&answer)?))
+                Some((answer.record()?, middles(&answer)?))
             })
             .collect();
         let (record, _) = *looks.first()?;
@@ -99,7 +90,8 @@ impl Technician {
         self.hands.does(Operation::Note {
             what: Measurand::Print {},
             value: mean[0][1],
-            remark: "Height of the drive print's middle.".to_owned(),
+            record: Some(record),
+            remark: String::new(),
         });
         let (asks_mm, left) = asks([self.chart.drive, self.chart.coast], mean);
         let print = SeenPrint {

@@ -3,6 +3,7 @@
 use super::{asked_for, count, missing, nut};
 use crate::exercise::score::reason::{Checked, ProcessReason};
 use crate::quantity::number;
+use crate::words::{answer, bench};
 
 #[expect(clippy::too_many_lines, reason = "one arm a reason")]
 pub(super) fn words(reason: &ProcessReason) -> String {
@@ -86,7 +87,7 @@ pub(super) fn words(reason: &ProcessReason) -> String {
         ),
         ProcessReason::Hazards { acts } => {
             let which: Vec<String> = acts.iter().map(|act| act.operation.to_string()).collect();
-            let first = acts.first().map_or("", |act| act.caution.text());
+            let first = acts.first().map_or("", |act| answer::caution(act.caution));
             format!(
                 "{} not met (operation {}). {first}",
                 count(acts.len(), "hazard was", "hazards were"),
@@ -96,7 +97,7 @@ pub(super) fn words(reason: &ProcessReason) -> String {
         ProcessReason::Reused { parts } => {
             let which: Vec<String> = parts
                 .iter()
-                .map(|reused| format!("{} at operation {}", reused.part.name(), reused.operation))
+                .map(|reused| format!("{} at operation {}", bench::part(reused.part), reused.operation))
                 .collect();
             format!(
                 "{} used again that the card lets be used once ({}): take new ones.",

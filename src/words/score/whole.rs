@@ -3,6 +3,7 @@
 use crate::exercise::Incurable;
 use crate::exercise::score::reason::{CapCause, Whole};
 use crate::quantity::{degrees, number, signed};
+use crate::words::{answer, bench};
 
 pub(super) fn words(reason: &Whole) -> String {
     match reason {
@@ -22,18 +23,18 @@ fn capped(cause: &CapCause) -> String {
     match cause {
         CapCause::Unsafe { operation, caution } => format!(
             "Operation {operation} was done without its precaution. {}",
-            caution.text()
+            answer::caution(*caution)
         ),
         CapCause::Missed { operation, fault } => format!(
             "At hand-over, operation {operation}, it was not reported with evidence that {}; no setting cures that. Compare \
              the numbers, take prints at two depths, and condemn the {} by them.",
             incurable(fault),
-            fault.part().name()
+            bench::part(fault.part())
         ),
         CapCause::FalseAlarm { operation, part } => format!(
             "Operation {operation} condemned the {}, which nothing is wrong with: that costs like a fault missed. Bracket \
              with two builds before a part is blamed.",
-            part.name()
+            bench::part(*part)
         ),
     }
 }
