@@ -128,7 +128,9 @@ impl Moment {
         let deed = Deed::of(operation);
         let rolled_at = match deed {
             Deed::Rolled => bench.built().placement,
-            _ => before.and_then(|b| b.rolled_at),
+            Deed::Begin | Deed::Looked { .. } | Deed::Depth | Deed::Pinion | Deed::Side | Deed::Wheel | Deed::Other => {
+                before.and_then(|b| b.rolled_at)
+            }
         };
         Self::after(bench, deed, rolled_at)
     }

@@ -212,6 +212,32 @@ fn show(what: &str, found: &Score) {
     }
 }
 
+/// The names of all reasons in a schema.
+fn reason_names(schema: &serde_json::Value, names: &mut Vec<String>) {
+    if let Some(name) = schema["properties"]["reason"]["const"].as_str() {
+        names.push(name.to_owned());
+    }
+    match schema {
+        serde_json::Value::Object(map) => map.values().for_each(|v| reason_names(v, names)),
+        serde_json::Value::Array(list) => list.iter().for_each(|v| reason_names(v, names)),
+        _ => {}
+    }
+}
+
+/// A document names a reason by its key alone, so that no two parts may have the same.
+#[test]
+fn no_two_reasons_have_the_same_name() {
+    let schema = serde_json::to_value(schemars::schema_for!(LossReason)).expect("a schema");
+    let mut names = Vec::new();
+    reason_names(&schema, &mut names);
+    names.sort_unstable();
+    println!("{names:?}");
+    assert!(names.len() >= 50, "{} reasons", names.len());
+    for pair in names.windows(2) {
+        assert_ne!(pair[0], pair[1], "the name of one reason only");
+    }
+}
+
 /// A good build with everything checked, and one change foreseen: near 100. Without the prediction the five points of
 /// "nothing known" are missing.
 #[test]

@@ -171,7 +171,7 @@ fn depth(handed: &Handed<'_>, weight: f64, at: Placement) -> Mark {
     let from = handed.attempt.exercise().scenario().depth_from;
     let best = match (from, found) {
         (DepthFrom::Found, Some(found)) => Some(found),
-        _ => best_depth_mm(&bench.setting().pair, at, &handed.approval),
+        (DepthFrom::Best, _) | (DepthFrom::Found, None) => best_depth_mm(&bench.setting().pair, at, &handed.approval),
     };
     let Some(best) = best else {
         return Mark::reached(weight, false, operation, || OutcomeReason::NoDepthPrints {
