@@ -1,5 +1,8 @@
 //! A scenario: everything about an exercise that does not depend on the seed.
 
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
 use super::counted::Counted;
 use super::spread::Spread;
 use super::wanted::{Asked, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};
@@ -68,12 +71,12 @@ pub struct Scenario {
 impl Scenario {
     /// Whether every seed leaves an axle that can be handed over; else saying no may be the answer.
     pub fn is_solvable(&self) -> bool {
-        !self.faults.iter().any(|fault| fault.kind.condemns().is_some())
+        !self.faults.iter().any(|fault| fault.kind.may_be_incurable())
     }
 }
 
 /// A wanted range of a reading, its ends included.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Window {
     /// Smallest.
     pub low: f64,
@@ -262,16 +265,4 @@ pub enum FaultKind {
         /// How far crown and slopes have gone, µm at most.
         flank_um: f64,
     },
-}
-
-impl FaultKind {
-    /// The part that cannot be set right then; none for what cleaning, shims or care cure.
-    pub fn condemns(&self) -> Option<Part> {
-        match self {
-            Self::MismatchedGears { .. } | Self::Size(Member::WheelRadialRunout, _) => Some(Part::Gears),
-            Self::Size(Member::Offset | Member::Squareness, _) => Some(Part::Case),
-            Self::Size(Member::WheelFaceRunout, _) => Some(Part::Carrier),
-            Self::Size(..) | Self::SwappedCaps | Self::ChipUnderWheel | Self::WornFlanks { .. } => None,
-        }
-    }
 }

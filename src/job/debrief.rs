@@ -6,6 +6,7 @@ use crate::exercise::debrief::{Debrief, Place};
 use crate::exercise::{Attempt, Loss, Par, Score};
 use crate::quantity::number;
 use crate::store;
+use crate::words;
 
 use super::Failure;
 use super::debrief_page::{Page, escaped, row};
@@ -124,9 +125,9 @@ fn points(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
                 "",
                 &[
                     ("n", format!("<b>{}</b>", lost(loss.points))),
-                    ("", escaped(loss.part.name())),
+                    ("", escaped(words::score::part(loss.part))),
                     ("n", loss.operation.map_or_else(String::new, operation)),
-                    ("", escaped(&loss.why)),
+                    ("", escaped(&words::score::loss(&loss.reason))),
                 ],
             )
         })

@@ -6,7 +6,7 @@ use crate::drawing::Print;
 use crate::exercise::Attempt;
 use crate::exercise::debrief::{Build, BuildPrint, Debrief, Line};
 use crate::quantity::{Units, fine_length, length, number, signed, torque};
-use crate::words::answer;
+use crate::words;
 
 use super::debrief::{counted, hours, operation};
 use super::debrief_page::{Page, escaped, row};
@@ -353,7 +353,14 @@ fn what_if_row(build: &Build, per_shim: f64, full_mm: f64) -> Option<String> {
     let lost: Vec<String> = losses
         .iter()
         .take(2)
-        .map(|l| format!("{} {}: {}", number(-l.points, 1), l.part.name(), escaped(&l.why)))
+        .map(|l| {
+            format!(
+                "{} {}: {}",
+                number(-l.points, 1),
+                words::score::part(l.part),
+                escaped(&words::score::loss(&l.reason))
+            )
+        })
         .collect();
     let lost = if lost.is_empty() {
         "Nothing.".to_owned()
@@ -490,7 +497,7 @@ fn line_row(group: &[Line]) -> String {
     for caution in group.iter().flat_map(|l| &l.cautions) {
         said.extend([format!(
             "<span class=\"tag off\">UNSAFE</span> <span class=\"off\">{}</span> ",
-            escaped(answer::caution(*caution))
+            escaped(words::answer::caution(*caution))
         )]);
     }
     said.push_str(&escaped(&first.words));
@@ -513,14 +520,17 @@ fn line_row(group: &[Line]) -> String {
     }
     said.push('.');
     if let Some(reason) = &first.refused {
-        said.extend([format!(" <i>Not done: {}</i>", escaped(&answer::refusal(reason)))]);
+        said.extend([format!(
+            " <i>Not done: {}</i>",
+            escaped(&words::answer::refusal(reason))
+        )]);
     }
     for line in group {
         for noticed in &line.noticed {
-            said.extend([format!(" {}", escaped(&answer::notice(noticed, &[])))]);
+            said.extend([format!(" {}", escaped(&words::answer::notice(noticed, &[])))]);
         }
         if !line.spoiled.is_empty() {
-            let parts: Vec<&str> = line.spoiled.iter().map(|p| crate::words::bench::part(*p)).collect();
+            let parts: Vec<&str> = line.spoiled.iter().map(|p| words::bench::part(*p)).collect();
             said.extend([format!(" <b>Spoiled: {}.</b>", parts.join(", "))]);
         }
         if let Some([pinion, wheel]) = line.truth_moved_mm {

@@ -7,6 +7,7 @@ use lashwright::catalogue::{self, SCENARIOS, Shelf};
 use lashwright::contact::{self, Film, Pair, Placement, Route};
 use lashwright::exercise::{ApprovalPrint, Attempt, Counted, Exercise, Factor, FaultKind, Fitted, Outcome, Scenario};
 use lashwright::gear::{EaseOff, GearSet, Side};
+use lashwright::words;
 
 /// A scenario of layout C that slips of the pen are put into.
 fn layout_c_text() -> &'static str {
@@ -67,11 +68,28 @@ fn cards_show_the_approval_prints_of_the_gears_as_designed() {
                 let [_, height] = pattern.expect("a print").centroid;
                 println!(
                     "{name}, {side:?}: {height:+.3}, {}",
-                    flank.expect("a print").lean_words()
+                    words::approval::lean(flank.expect("a print").leans())
                 );
                 assert!((0.05..0.3).contains(&height), "{name}, {side:?}: {height}");
             }
         }
+    }
+}
+
+/// What no setting cures is there in the share of the seeds that the scenario gives its faults, and nowhere else.
+#[test]
+fn only_an_exercise_that_may_be_refused_has_seeds_that_nothing_cures() {
+    const SEEDS: u32 = 500;
+    for (name, exercise) in exercises() {
+        let card = exercise.scenario();
+        let kinds = card.faults.iter().filter(|f| f.kind.may_be_incurable());
+        let share: f64 = kinds.map(|f| f.share).sum();
+        let refused = (0..SEEDS).filter(|s| !exercise.incurable((*s).into()).is_empty());
+        let refused = refused.count() as f64 / f64::from(SEEDS);
+        println!("{name}: {refused} of the seeds, {share} by its faults");
+        assert_eq!(refused > 0.0, !card.is_solvable(), "{name}");
+        // Three deviations of a share of one half among so many.
+        assert!((refused - share).abs() < 0.07, "{name}: {refused}, {share}");
     }
 }
 

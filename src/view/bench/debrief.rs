@@ -6,6 +6,7 @@ use crate::exercise::debrief::{Build, Debrief, HiddenSize, Measure};
 pub use crate::exercise::debrief::{Place as Verdict, Standing};
 use crate::exercise::{Attempt, Outcome, Score};
 use crate::quantity::{Units, deviation, fine_length, number, signed, torque};
+use crate::words;
 
 /// Sizes that are nearer to their drawing are not told one by one, mm or degrees.
 const AS_DRAWN: f64 = 0.002;
@@ -151,7 +152,7 @@ fn losses(score: &Score) -> Vec<LossLine> {
         .map(|loss| LossLine {
             points: loss.points,
             operation: loss.operation,
-            why: loss.why.clone(),
+            why: words::score::loss(&loss.reason),
         })
         .collect();
     losses.sort_by(|a, b| b.points.total_cmp(&a.points));
