@@ -130,13 +130,14 @@ fn the_usual_nut_torque_is_what_the_support_is_meant_for() {
         let meant = found.support.meant_nut_torque_nm.expect("version 2");
         let path = format!("assets/supports/{}.toml", found.source);
         for source in [found.source.as_str(), path.as_str()] {
-            assert!(number(&json(&[source]), "/nut_torque_nm") == meant, "{source}: {meant}");
+            let used = number(&json(&[source]), "/nut_torque_nm");
+            assert_eq!(used.to_bits(), meant.to_bits(), "{source}: {meant}");
         }
     }
     let old = scratch("version_1.toml");
     std::fs::write(&old, version_1(FrictionSeries::InchM)).expect("written");
     let old = json(&[old.to_str().expect("a plain name")]);
-    assert!(number(&old, "/nut_torque_nm") == 217.0, "{old}");
+    assert_eq!(number(&old, "/nut_torque_nm").to_bits(), 217_f64.to_bits(), "{old}");
     let help = run(&["preload", "--help"]).out;
     let words = help.split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(words.contains(&supports::names().join(", ")), "{help}");

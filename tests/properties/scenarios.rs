@@ -236,11 +236,11 @@ fn a_new_fault_changes_no_other_draw() {
     for entry in SCENARIOS.iter() {
         let there = with_fault_first(
             entry.text,
-            "name = \"bent\"\nwhat = \"offset\"\nsize_mm = [0.2, 0.3]\nshare = 1.0\n",
+            "name = \"put in by a test\"\nwhat = \"offset\"\nsize_mm = [0.2, 0.3]\nshare = 1.0\n",
         );
         let not_there = with_fault_first(
             entry.text,
-            "name = \"bought\"\nwhat = \"mismatched_gears\"\nflank_um = 40.0\nshare = 0.0\n",
+            "name = \"put in by a test\"\nwhat = \"mismatched_gears\"\nflank_um = 40.0\nshare = 0.0\n",
         );
         for seed in 0..40 {
             let before = truth_by(entry.text, seed);
