@@ -298,7 +298,8 @@ pub fn usual_side_bearings(wheel_outer_pitch_diameter_mm: f64) -> SideBearings {
     let bearing = TaperedBearing {
         bore_mm,
         outside_diameter_mm,
-        friction_series: FrictionSeries::InchLm,
+        friction: FrictionSeries::InchLm.constants(),
+        steep: false,
         thrust_factor_y: 1.5,
         roller_count,
         roller_length_mm,

@@ -16,6 +16,8 @@ pub struct Scenario {
     pub title: String,
     /// How far along it comes: 1 to 4.
     pub step: u32,
+    /// Where it stands among those of its step, from small to large; those without come last, by name.
+    pub order: Option<u32>,
     /// How the axle is put together.
     pub layout: Layout,
     /// Where its depth shim lies.
@@ -235,13 +237,17 @@ impl Factor {
 }
 
 /// Something that may be wrong with the axle.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Fault {
+    /// What it is called in the scenario, 1 to 40 characters, unlike the others there. It keys the fault's random stream, so
+    /// that a fault more or less leaves the draws of the others as they are. Without one in the file: its place there, from 0.
+    pub name: String,
     /// What.
     pub kind: FaultKind,
     /// Share of the seeds in which it is there, 0 to 1.
     pub share: f64,
-    /// Of all faults with the same number at most one is there.
+    /// Of all faults with the same number at most one is there. They share one draw, along which their shares follow each
+    /// other as in the file: one that joins them goes behind the others.
     pub one_of: Option<u32>,
 }
 

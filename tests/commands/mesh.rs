@@ -103,7 +103,7 @@ fn schema_is_that_of_the_document() {
 
 #[test]
 fn shipped_sets_are_sound() {
-    for set in GEAR_SETS {
+    for set in GEAR_SETS.iter() {
         let document = document(&[set.name]);
         assert_eq!(document["warnings"], json!([]), "{}", set.name);
         for side in ["drive", "coast"] {
