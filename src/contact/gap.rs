@@ -9,7 +9,7 @@ use nalgebra::Vector3;
 
 use crate::gear::{GearSet, Level, PinionFlank, Roll, sin_cos_near};
 
-use super::Placement;
+use super::placement::Placement;
 
 /// The most iterations of a solve; three to five are usual.
 const MOST_STEPS: u32 = 40;

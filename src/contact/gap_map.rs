@@ -8,7 +8,8 @@ use crate::gear::Roll;
 
 use super::gap::{Gap, Stand};
 use super::motion::Envelope;
-use super::pair::{Node, PreparedFlank, Resolution, coordinate};
+use super::prepared::{Node, PreparedFlank};
+use super::resolution::{Resolution, coordinate};
 
 /// When what is left of the minimum is below this, it is left out, mm.
 const MINIMUM_ACCURACY_MM: f64 = 1e-9;

@@ -5,7 +5,7 @@
 
 use super::gap::Stand;
 use super::gap_map::{Gapper, Lead};
-use super::pair::Node;
+use super::prepared::Node;
 
 /// How far across the outline is followed, in cells of the grid.
 const CELLS_ACROSS: f64 = 1.25;

@@ -4,7 +4,7 @@
 //! ones, and the edge runs straight through each of those, where the gap between its corners passes the film.
 
 use super::gap_map::{GapMap, Least};
-use super::pair::coordinate;
+use super::resolution::coordinate;
 
 /// What the paste shows on one flank. All coordinates are flank coordinates x (toe −1, heel 1) and y (root −1, top 1).
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -8,7 +8,7 @@
 use crate::gear::Roll;
 
 use super::gap::{Stand, Touch};
-use super::pair::{CoarseNode, PreparedFlank};
+use super::prepared::{CoarseNode, PreparedFlank};
 
 /// Step of the differences that give second derivatives.
 const DIFFERENCE: f64 = 1e-3;

@@ -8,8 +8,9 @@
 use nalgebra::Vector3;
 
 use crate::contact::gap::{Gap, Stand};
-use crate::contact::pair::{PreparedFlank, coordinate};
 use crate::contact::placement::Placement;
+use crate::contact::prepared::PreparedFlank;
+use crate::contact::resolution::coordinate;
 use crate::gear::{GearSet, Roll};
 
 /// Grid cells along the tooth and up the tooth.

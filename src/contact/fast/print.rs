@@ -6,8 +6,8 @@
 
 use crate::contact::gap_map::{GapMap, Least};
 use crate::contact::motion::{Envelope, Lookup};
-use crate::contact::pair::coordinate;
 use crate::contact::pattern::{Marked, Pattern};
+use crate::contact::resolution::coordinate;
 
 use super::form::{CELLS, COLUMNS, Column, ROWS};
 

@@ -6,7 +6,7 @@
 //! between them by a parabola, as far as the pinion's tip allows.
 
 use crate::contact::motion::{Curve, Envelope, Sample};
-use crate::contact::pair::coordinate;
+use crate::contact::resolution::coordinate;
 use crate::contact::touch::FirstTouch;
 
 use super::form::{CELLS, COLUMNS, Column, ROWS};
