@@ -2,6 +2,7 @@
 
 #![expect(clippy::disallowed_methods, reason = "these tests read the sources themselves")]
 
+mod circles;
 mod dependencies;
 mod embedded;
 mod floors;
