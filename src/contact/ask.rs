@@ -69,11 +69,27 @@ pub fn first_touch_urad(
 
 /// The path of contact: where one pair touches over the rolls at which it holds the wheel, by rising roll. None where
 /// the flank cannot touch.
-pub fn path_of_contact(pair: &Pair, placement: Placement, side: Side) -> Option<Vec<PathPoint>> {
+pub fn path_of_contact(pair: &Pair, placement: Placement, side: Side, route: Route) -> Option<Vec<PathPoint>> {
+    /// A sample counts as held by its pair where the envelope lies no lower than by rounding, rad.
+    const HELD: f64 = 1e-12;
     if !is_finite(&placement) {
         return None;
     }
-    exact::path(pair.prepared(), &Stand::new(pair.gears(), placement), side)
+    let curve = match route {
+        Route::Exact => exact::curve(pair.prepared(), &Stand::new(pair.gears(), placement), side),
+        Route::Fast => fast::curve(pair.tables(), placement, side)?,
+    };
+    let envelope = Envelope::new(&curve, pair.gears().wheel_pitch_rad())?;
+    let held = curve.samples().iter().filter_map(|sample| {
+        let touch = sample.touch?;
+        (touch.toward <= envelope.at(sample.roll).0 + HELD).then_some(PathPoint {
+            roll_rad: sample.roll,
+            place: [touch.x, touch.y],
+            toward_urad: 1e6 * touch.toward,
+            slope: touch.slope,
+        })
+    });
+    Some(held.collect())
 }
 
 /// Lash over one pitch: (roll in rad from 0, lash in mm), `count` + 1 values. None where a flank cannot touch.

@@ -10,11 +10,11 @@ use super::outline::Outline;
 use super::pattern::Pattern;
 use super::placement::{Film, Placement};
 use super::prepared::Prepared;
-use super::result::{Contact, EdgeContact, FlankContact, PathPoint};
+use super::result::{Contact, EdgeContact, FlankContact};
 use super::touch::Toucher;
 
 /// The curve of first touch of one pair on one flank.
-fn curve(prepared: &Prepared, stand: &Stand, side: Side) -> Curve {
+pub(super) fn curve(prepared: &Prepared, stand: &Stand, side: Side) -> Curve {
     let flank = prepared.flank(side);
     let step = prepared.gears.wheel_pitch_rad() / prepared.resolution.rolls as f64;
     let toucher = Toucher { stand, flank };
@@ -30,24 +30,6 @@ fn curve(prepared: &Prepared, stand: &Stand, side: Side) -> Curve {
 /// Motion of one flank. None where no pair can touch at some roll.
 pub(super) fn envelope(prepared: &Prepared, stand: &Stand, side: Side) -> Option<Envelope> {
     Envelope::new(&curve(prepared, stand, side), prepared.gears.wheel_pitch_rad())
-}
-
-/// Where one pair touches while the wheel is held by it, from its first roll to its last.
-pub(super) fn path(prepared: &Prepared, stand: &Stand, side: Side) -> Option<Vec<PathPoint>> {
-    /// A sample counts as held by its pair where the envelope lies no lower than by rounding, rad.
-    const HELD: f64 = 1e-12;
-    let curve = curve(prepared, stand, side);
-    let envelope = Envelope::new(&curve, prepared.gears.wheel_pitch_rad())?;
-    let held = curve.samples().iter().filter_map(|sample| {
-        let touch = sample.touch?;
-        (touch.toward <= envelope.at(sample.roll).0 + HELD).then_some(PathPoint {
-            roll_rad: sample.roll,
-            place: [touch.x, touch.y],
-            toward_urad: 1e6 * touch.toward,
-            slope: touch.slope,
-        })
-    });
-    Some(held.collect())
 }
 
 /// Smallest gaps of one flank that moves by this envelope.

@@ -13,14 +13,31 @@
 //! gap at each grid point while the wheel is held by whichever pair touches. Nothing distinguishes tapered from uniform
 //! depth, or offset 0 from any other.
 //!
-//! Accuracy at the shipped resolution, by halving every step: centroid and area within 0.001, ends of a print within
-//! 0.001 (flank coordinates), transmission error within 0.001 µrad, lash within 0.001 µm (`tests/properties`). Where
-//! regular contact ends inside the flank (an undercut pinion, which warns), the first touch at that border is good to
-//! about 10 µrad only.
+//! Accuracy: [`EXACT_ACCURACY`] at the shipped resolution, [`FAST_ACCURACY`] for the fast route within [`FAST_REACH`].
+//!
+//! What it stands on:
+//! - F. L. Litvin and A. Fuentes, Gear Geometry and Applied Theory, 2nd ed., 2004: tooth contact analysis of flanks that
+//!   touch in points, transmission error as the wheel's lag behind the ratio of the teeth, and its change-over from pair
+//!   to pair.
+//! - M. L. Baxter, Basic Geometry and Tooth Contact of Hypoid Gears, Industrial Mathematics 11 (1961): contact of hypoid
+//!   flanks followed under moves of both gears along their axes and of the offset (our P, G, E), and surfaces of second
+//!   order near a contact, which the fast route's forms are a relative of.
+//! - T. J. Krenzer, Tooth Contact Analysis of Spiral Bevel and Hypoid Gears under Load, SAE paper 810688 (1981): every
+//!   pair that can be in mesh is looked at, and contact of edges counts.
+//! - V. Simon, Load Distribution in Hypoid Gears, Journal of Mechanical Design 122 (2000): separations over the whole
+//!   flank, wheel by wheel point, as what contact is made of.
+//! - H. J. Stadtfeld, Handbook of Bevel and Hypoid Gears, 1993: ease-off as the departure from the exact mate, and print
+//!   and motion read of it.
+//! - ISO 23509:2006 for members and angles; ANSI/AGMA 2008 for the words of prints: toe, heel, root, top.
+//!
+//! Our own are: the envelope over all pairs as a function of roll with the motion taken through it, the smallest gap
+//! over the roll as what paste shows, a print's ends followed on the surfaces, and the fast route's tables. They are
+//! unloaded: neither teeth nor shafts give way.
 //!
 //! Signs: D and all rotations "toward" are positive where there is room between the flanks, so negative lash is
 //! interference. Where a flank cannot touch at all its results are `None`.
 
+mod accuracy;
 mod ask;
 mod exact;
 mod fast;
@@ -38,12 +55,13 @@ mod resolution;
 mod result;
 mod touch;
 
+pub use accuracy::{Accuracy, EXACT_ACCURACY, FAST_ACCURACY, FAST_REACH, Reach};
 pub use ask::{first_touch_urad, gap_map, lash_mm, path_of_contact, solve};
 pub use film_left::FilmLeft;
 pub use gap_map::GapMap;
 pub use pair::Pair;
 pub use pattern::Pattern;
-pub use placement::{FAST_REACH, Film, Placement, Reach, Route};
+pub use placement::{Film, Placement, Route};
 pub use resolution::Resolution;
 pub use result::{Contact, EdgeContact, FlankContact, Lash, PathPoint};
 

@@ -12,7 +12,7 @@ pub struct Resolution {
 }
 
 impl Resolution {
-    /// What ships: halving every step changes no result by more than the limits stated in the tests.
+    /// What ships: halving every step changes no result by more than [`super::EXACT_ACCURACY`].
     pub const SHIPPED: Self = Self {
         lengthwise: 48,
         heightwise: 36,

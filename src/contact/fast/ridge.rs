@@ -5,7 +5,7 @@
 //! node to node. Beyond its ends the end of the flank touches. The first touch at a roll is the least over the heights,
 //! between them by a parabola, as far as the pinion's tip allows.
 
-use crate::contact::motion::{Curve, Envelope, Sample};
+use crate::contact::motion::{Curve, Sample};
 use crate::contact::resolution::coordinate;
 use crate::contact::touch::FirstTouch;
 
@@ -241,8 +241,8 @@ fn first_touch(words: &[Option<Word>; ROWS]) -> Option<FirstTouch> {
     ))
 }
 
-/// Motion of one flank from its columns. None where at some roll no pair can touch.
-pub(super) fn envelope(columns: &[Column], pitch: f64) -> Option<Envelope> {
+/// The curve of first touch of one pair on one flank, from its columns, as far as no other pair forestalls it.
+pub(super) fn curve(columns: &[Column], pitch: f64) -> Option<Curve> {
     let heights: Vec<Height> = (0..ROWS).map(|row| height(columns, row)).collect();
     let (mut lowest, mut highest) = (f64::INFINITY, f64::NEG_INFINITY);
     for height in &heights {
@@ -277,7 +277,7 @@ pub(super) fn envelope(columns: &[Column], pitch: f64) -> Option<Envelope> {
             touch: first_touch(&words),
         });
     }
-    Envelope::new(&Curve::from_samples(near_first(samples)), pitch)
+    Some(Curve::from_samples(near_first(samples)))
 }
 
 /// Leaves out samples that other pairs forestall, with both of their neighbours.

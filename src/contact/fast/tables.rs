@@ -2,7 +2,7 @@
 
 use crate::contact::gap_map::GapMap;
 use crate::contact::lash;
-use crate::contact::motion::Envelope;
+use crate::contact::motion::{Curve, Envelope};
 use crate::contact::placement::{Film, Placement};
 use crate::contact::prepared::Prepared;
 use crate::contact::result::{Contact, EdgeContact, FlankContact};
@@ -36,22 +36,31 @@ impl Tables {
     }
 }
 
+/// The curve of first touch of one pair on one flank.
+pub(crate) fn curve(tables: &Tables, placement: Placement, side: Side) -> Option<Curve> {
+    ridge::curve(&tables.columns(placement, side), tables.pitch)
+}
+
 /// Motion of one flank. None where no pair can touch at some roll.
 pub(crate) fn envelope(tables: &Tables, placement: Placement, side: Side) -> Option<Envelope> {
-    ridge::envelope(&tables.columns(placement, side), tables.pitch)
+    motion(&tables.columns(placement, side), tables.pitch)
+}
+
+fn motion(columns: &[Column], pitch: f64) -> Option<Envelope> {
+    Envelope::new(&ridge::curve(columns, pitch)?, pitch)
 }
 
 /// Smallest gaps of one flank.
 pub(crate) fn map(tables: &Tables, placement: Placement, side: Side) -> Option<GapMap> {
     let columns = tables.columns(placement, side);
-    let envelope = ridge::envelope(&columns, tables.pitch)?;
+    let envelope = motion(&columns, tables.pitch)?;
     Some(Print::new(&columns, &envelope).map())
 }
 
 pub(crate) fn solve(prepared: &Prepared, tables: &Tables, placement: Placement, film: Film) -> Contact {
     let flank = |side: Side| {
         let columns = tables.columns(placement, side);
-        let envelope = ridge::envelope(&columns, tables.pitch)?;
+        let envelope = motion(&columns, tables.pitch)?;
         let (low, high) = envelope.range();
         let [wheel, pinion_tip] = envelope.edge_shares();
         let contact = FlankContact {
