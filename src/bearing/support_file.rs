@@ -1,4 +1,6 @@
 //! The file format `lashwright-support/1`: reading and checking.
+//!
+//! Source: the format and its ranges are our own.
 
 use super::fastener::ThreadJoint;
 use super::friction_series::FrictionSeries;

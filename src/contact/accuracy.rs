@@ -1,8 +1,9 @@
 //! What the routes promise: how good their numbers are, and how far from the designed placement.
 //!
-//! The bounds are our own: the deviations that were found, rounded up. The tests hold the routes to these constants, and
-//! every text that speaks of accuracy means them: `tests/properties/convergence.rs` and `tests/properties/fast_route.rs`
-//! compare the routes with themselves and with each other, `tests/outside` compares both with outside sources.
+//! Source: the bounds are our own: the deviations that were found, rounded up. The tests hold the routes to these
+//! constants, and every text that speaks of accuracy means them: `tests/properties/convergence.rs` and
+//! `tests/properties/fast_route.rs` compare the routes with themselves and with each other, `tests/outside` compares
+//! both with outside sources.
 
 use super::pattern::Pattern;
 use super::placement::Placement;

@@ -1,4 +1,6 @@
 //! What may be asked of a pair at a placement, by either route.
+//!
+//! Source: our own definitions; the sum of both flanks' motions as lash is in `lash`.
 
 use crate::gear::Side;
 

@@ -1,4 +1,6 @@
 //! The exact route: both flanks of a pair at a placement.
+//!
+//! Source: our own method throughout; what it stands on is in the tour of [`crate::contact`].
 
 use crate::gear::Side;
 

@@ -1,5 +1,7 @@
 //! What a mesh leaves of a film of marking paste, place by place: for drawing. Numbers of a print come from
 //! [`super::pattern::Pattern`].
+//!
+//! Source: our own definition.
 
 use super::gap_map::GapMap;
 use super::pattern::bicubic;

@@ -1,4 +1,7 @@
 //! Lash over one pitch, of the motions of both flanks.
+//!
+//! Source: our own definition: the play of both flanks at each roll, at the wheel's outer pitch radius. For small moves
+//! it has the slopes of the handbooks, 2 tan α sin δ / cos β (`tests/outside`).
 
 use crate::gear::Side;
 

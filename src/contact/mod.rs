@@ -13,15 +13,18 @@
 //! gap at each grid point while the wheel is held by whichever pair touches. Nothing distinguishes tapered from uniform
 //! depth, or offset 0 from any other.
 //!
-//! Accuracy: [`EXACT_ACCURACY`] at the shipped resolution, [`FAST_ACCURACY`] for the fast route within [`FAST_REACH`].
+//! Accuracy: [`EXACT_ACCURACY`] at the shipped resolution, [`FAST_ACCURACY`] for the fast route within [`FAST_REACH`]. Where
+//! regular contact ends inside the flank (an undercut pinion, which warns), nothing is promised of a first touch at that
+//! border.
 //!
 //! What it stands on:
 //! - F. L. Litvin and A. Fuentes, Gear Geometry and Applied Theory, 2nd ed., 2004: tooth contact analysis of flanks that
 //!   touch in points, transmission error as the wheel's lag behind the ratio of the teeth, and its change-over from pair
 //!   to pair.
-//! - M. L. Baxter, Basic Geometry and Tooth Contact of Hypoid Gears, Industrial Mathematics 11 (1961): contact of hypoid
-//!   flanks followed under moves of both gears along their axes and of the offset (our P, G, E), and surfaces of second
-//!   order near a contact, which the fast route's forms are a relative of.
+//! - M. L. Baxter, Effect of Misalignment on Tooth Action of Bevel and Hypoid Gears, ASME paper 61-MD-20 (1961): contact
+//!   followed under moves of both gears along their axes, of the offset and of the shaft angle (our P, G, E, Σ).
+//! - M. L. Baxter, Basic Geometry and Tooth Contact of Hypoid Gears, Industrial Mathematics 11 (1961): flanks of second
+//!   order near a contact, a relative of the fast route's forms.
 //! - T. J. Krenzer, Tooth Contact Analysis of Spiral Bevel and Hypoid Gears under Load, SAE paper 810688 (1981): every
 //!   pair that can be in mesh is looked at, and contact of edges counts.
 //! - V. Simon, Load Distribution in Hypoid Gears, Journal of Mechanical Design 122 (2000): separations over the whole

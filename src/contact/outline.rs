@@ -2,6 +2,9 @@
 //!
 //! The change-over between pairs leaves a ridge in the smallest gap, and the ends of a print lie on that ridge: a grid
 //! cuts it off. Here the outline is followed near each end by solving for the smallest gap where the film ends.
+//!
+//! Source: our own method; the golden section search is that of J. Kiefer, Sequential Minimax Search for a Maximum,
+//! Proceedings of the American Mathematical Society 4 (1953).
 
 use super::gap::Stand;
 use super::gap_map::{Gapper, Lead};

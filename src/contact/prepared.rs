@@ -1,4 +1,6 @@
 //! What contact needs of a gear set and does not depend on the placement, computed once.
+//!
+//! Source: our own method.
 
 use nalgebra::Vector3;
 

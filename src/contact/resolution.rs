@@ -1,4 +1,6 @@
 //! How finely contact is sampled, and the places of an even grid.
+//!
+//! Source: our own choice; what it is good for is [`super::EXACT_ACCURACY`].
 
 /// How finely contact is sampled.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

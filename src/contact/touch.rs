@@ -4,6 +4,10 @@
 //! minimised over the part of the square whose partner lies on the pinion's tooth: sequential quadratic programming with
 //! two unknowns, where every step minimises a quadratic on a convex polygon exactly. Start points come from a coarse grid
 //! whose D is extrapolated along the roll, and from the neighbouring roll.
+//!
+//! Source: sequential quadratic programming as in J. Nocedal and S. J. Wright, Numerical Optimization, 2nd ed., 2006,
+//! chapter 18; that edges may decide the first touch, in T. J. Krenzer, SAE paper 810688 (1981). The function that is
+//! minimised is our own.
 
 use crate::gear::Roll;
 

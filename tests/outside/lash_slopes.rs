@@ -6,8 +6,9 @@
 //!
 //! 1. Exactly: a move's part along the flank's normal over the lever of the wheel's rotation, both flanks summed.
 //! 2. The formula j_t = 2 ΔG tan α_n sin δ2 / cos β_m2, with each flank's own pressure and spiral angle where it
-//!    touches, so that 2 tan α_n becomes a sum of two tangents. What is left over is the move's part along the generator, (tan β_drive − tan β_coast)
-//!    cos δ: zero in the formula, where both flanks have one spiral angle, and small here.
+//!    touches, so that 2 tan α_n becomes a sum of two tangents. What is left over is the move's part along the
+//!    generator, (tan β_drive − tan β_coast) cos δ: zero in the formula, where both flanks have one spiral angle, and
+//!    small here.
 //! 3. The formula with the nominal angles of the mean point P. P stands in the middle of the slot; the flanks stand half
 //!    a slot beside it, and the cutter's straight blades lean a little less to the pitch cone there. The difference is
 //!    printed and must stay within 6 %: with offset both with the angles α ± α_lim to the pitch plane, and with the

@@ -118,3 +118,31 @@ fn fast_is_as_good_as_exact_to_its_limits() {
     ];
     compare_all(most, 60);
 }
+
+/// What people read of it are these numbers.
+#[test]
+fn the_readme_promises_what_is_kept() {
+    let words: Vec<&str> = include_str!("../../README.md").split_whitespace().collect();
+    let (accuracy, reach) = (FAST_ACCURACY, FAST_REACH);
+    let promises = [
+        format!(
+            "up to {} mm along the axes, {} mm of offset and {}° of shaft angle",
+            reach.axial_mm,
+            reach.offset_mm,
+            (1e9 * reach.shaft_angle_rad.to_degrees()).round() / 1e9
+        ),
+        format!(
+            "within {} in area, {} in the centre along the tooth and {} up it",
+            accuracy.area_fraction, accuracy.centroid[0], accuracy.centroid[1]
+        ),
+        format!(
+            "{} µrad (of 45 to 180) in transmission error",
+            accuracy.transmission_error_urad
+        ),
+        format!("{} µm in lash wherever the print keeps off the edges", accuracy.lash_um),
+    ];
+    let readme = words.join(" ");
+    for promise in promises {
+        assert!(readme.contains(&promise), "README.md does not say: {promise}");
+    }
+}

@@ -4,6 +4,10 @@
 //! pinion, and the roll from the point's designed meeting. Its coefficients are differences of the whole exact gap, so
 //! that the ease-off travels with the pinion. The steps of the differences are as large as the moves that are asked about,
 //! which leaves cubic terms the least room.
+//!
+//! Source: our own; central differences and the implicit function theorem are textbook analysis. A form of second order
+//! near a contact is an idea of M. L. Baxter, Basic Geometry and Tooth Contact of Hypoid Gears, Industrial Mathematics
+//! 11 (1961).
 
 use nalgebra::Vector3;
 

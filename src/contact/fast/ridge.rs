@@ -1,9 +1,11 @@
 //! Motion of the wheel from the forms: where each height of the tooth touches first, and the first of all heights.
 //!
 //! At a fixed roll the rotation D has its least value along a height where dD/dx = 0. Each node gives the roll at which
-//! that place is itself, and D and dD/dφ there (of the least value too, since dD/dx = 0), so that one height's least D over the roll is a cubic from
-//! node to node. Beyond its ends the end of the flank touches. The first touch at a roll is the least over the heights,
-//! between them by a parabola, as far as the pinion's tip allows.
+//! that place is itself, and D and dD/dφ there (of the least value too, since dD/dx = 0), so that one height's least
+//! D over the roll is a cubic from node to node. Beyond its ends the end of the flank touches. The first touch at a
+//! roll is the least over the heights, between them by a parabola, as far as the pinion's tip allows.
+//!
+//! Source: our own method; Hermite's cubics are textbook analysis.
 
 use crate::contact::motion::{Curve, Sample};
 use crate::contact::resolution::coordinate;

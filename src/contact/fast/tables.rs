@@ -1,4 +1,6 @@
 //! The forms of both flanks, and what is asked of them at a placement.
+//!
+//! Source: our own method.
 
 use crate::contact::gap_map::GapMap;
 use crate::contact::lash;
