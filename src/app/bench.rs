@@ -145,24 +145,21 @@ impl Task {
                 said: held.save_page(&folder),
                 held,
             },
-            Self::Do { mut held, operation } => {
-                let line = serde_json::to_string(&operation).map_err(|error| Failure::other(error.to_string()));
-                match line.and_then(|line| held.attempt.apply(&line)) {
-                    Ok(_) => {
-                        let (seen, problem) = held.view();
-                        Came::Did {
-                            held,
-                            shown: Some(seen),
-                            problem,
-                        }
-                    }
-                    Err(failure) => Came::Did {
+            Self::Do { mut held, operation } => match held.attempt.apply(operation) {
+                Ok(_) => {
+                    let (seen, problem) = held.view();
+                    Came::Did {
                         held,
-                        shown: None,
-                        problem: Some(kept::sentence(&failure)),
-                    },
+                        shown: Some(seen),
+                        problem,
+                    }
                 }
-            }
+                Err(failure) => Came::Did {
+                    held,
+                    shown: None,
+                    problem: Some(kept::sentence(&failure)),
+                },
+            },
         }
     }
 }

@@ -3,6 +3,9 @@
 //! Source: our own model, of the parts whose sources stand in their files: springs in series and in parallel, nut,
 //! seal, oil.
 
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
 use super::fastener::ThreadJoint;
 use super::friction::{self, Running};
 use super::oil::Oil;
@@ -66,7 +69,8 @@ pub struct Tightened {
 const NO_STEEL_STANDS_N_PER_MM2: f64 = 2060.0;
 
 /// Something that would give way before a state is reached; the numbers of that state mean nothing any more.
-#[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
+#[derive(Debug, Clone, Copy, PartialEq, thiserror::Error, Serialize, Deserialize, JsonSchema)]
+#[serde(tag = "part", rename_all = "snake_case")]
 pub enum Overload {
     /// The thread tears.
     #[error("the nut's thread would tear: {clamp_n:.0} N on it are {stress_n_per_mm2:.0} N/mm²")]

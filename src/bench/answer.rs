@@ -1,11 +1,15 @@
-//! What the trainee gets to see after an operation. It holds no truth: only what instruments, hands and eyes tell.
+//! What the trainee gets to see after an operation. It holds no truth and no sentence: only what instruments, hands and eyes
+//! tell, as values.
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::caution::Caution;
-use super::measurand::Measurand;
+use super::notice::Notice;
 use super::part::Part;
+use super::reading::{Reading, ReadingPart, centroid_of, value_of};
+use super::refusal::Refusal;
+use crate::gear::Side as Flank;
 
 /// Answer to one operation.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -14,16 +18,16 @@ pub struct Answer {
     pub operation: u32,
     /// Whether it was done.
     pub done: bool,
-    /// Why not: what makes it physically impossible.
+    /// Why not.
     #[serde(skip_serializing_if = "Option::is_none", default)]
-    pub refused: Option<String>,
+    pub refused: Option<Refusal>,
     /// Minutes it took.
     pub minutes: f64,
     /// Money it cost.
     pub money: f64,
     /// What was seen, heard and felt.
     #[serde(skip_serializing_if = "Vec::is_empty", default)]
-    pub noticed: Vec<String>,
+    pub noticed: Vec<Notice>,
     /// Hazards of the operation that were not met by a precaution.
     #[serde(skip_serializing_if = "Vec::is_empty", default)]
     pub cautions: Vec<Caution>,
@@ -38,41 +42,9 @@ pub struct Answer {
     pub stale: Vec<u32>,
 }
 
-/// One value that an instrument showed.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-pub struct Reading {
-    /// Number of the record, from 1; readings of one measurement share it.
-    pub record: u32,
-    /// What of, in words of the quantity.
-    pub name: String,
-    /// The value; none where the instrument showed nothing.
-    pub value: Option<f64>,
-    /// Its unit.
-    pub unit: String,
-}
-
-/// A measurement on record.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Record {
-    /// Its number, from 1.
-    pub number: u32,
-    /// The operation that took it.
-    pub operation: u32,
-    /// What was measured.
-    pub what: Measurand,
-    /// With which instrument.
-    pub instrument: String,
-    /// What it showed.
-    pub readings: Vec<Reading>,
-    /// Whether something that it depends on was changed since.
-    pub stale: bool,
-    /// What it depends on.
-    pub(super) behind: super::aspect::Aspects,
-}
-
 impl Answer {
     /// An operation that was not done.
-    pub(super) fn refused(operation: u32, reason: String) -> Self {
+    pub(super) fn refused(operation: u32, reason: Refusal) -> Self {
         Self {
             operation,
             done: false,
@@ -85,5 +57,20 @@ impl Answer {
             spoiled: Vec::new(),
             stale: Vec::new(),
         }
+    }
+
+    /// One of the values that were read; none where it was not read, or where the instrument showed nothing.
+    pub fn value(&self, part: ReadingPart) -> Option<f64> {
+        value_of(&self.readings, part)
+    }
+
+    /// The middle of the print on a flank, along and up the tooth; none where nothing was to be seen.
+    pub fn centroid(&self, flank: Flank) -> Option<[f64; 2]> {
+        centroid_of(&self.readings, flank)
+    }
+
+    /// The number of the record that it left, if it left one.
+    pub fn record(&self) -> Option<u32> {
+        self.readings.first().map(|reading| reading.record)
     }
 }

@@ -110,8 +110,8 @@ impl Aspects {
             )
     }
 
-    /// What a reading of this quantity depends on, taken on this assembly.
-    pub fn behind(what: Measurand, axle: &Axle, assembly: &Assembly) -> Self {
+    /// What a reading of this quantity depends on, taken with the carrier in its case or out.
+    pub fn behind(what: Measurand, axle: &Axle, carrier_in: bool) -> Self {
         use Aspect as A;
         let depth = Self::of(&[A::DepthShim, A::Spacer, A::Bearings, A::Seats, A::Nut, A::Cartridge]);
         let preload = Self::of(&[A::Spacer, A::Bearings, A::Seats, A::Nut]).with_if(
@@ -129,7 +129,7 @@ impl Aspects {
             Measurand::BreakawayTorque {} | Measurand::RollingTorque {} => {
                 // The torque of the pinion alone stays what it is when a carrier comes in.
                 let pinion = preload.with_if(A::Seal, true);
-                if assembly.carrier_in { pinion.and(sides) } else { pinion }
+                if carrier_in { pinion.and(sides) } else { pinion }
             }
             Measurand::CarrierTorque {} | Measurand::CarrierEndPlay {} | Measurand::CaseSpread {} => sides,
             Measurand::PinionDepth {} => depth.with_if(A::Push, true),

@@ -1,5 +1,8 @@
 //! The shim kit: discrete pieces, not all of them what their label says.
 
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
 use super::operation::ShimPlace;
 use crate::axle::{Axle, FittedShims, Member};
 use crate::numerics::random::Stream;
@@ -130,17 +133,27 @@ pub struct Packs {
 }
 
 /// Why a pack cannot be made up.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error, Serialize, Deserialize, JsonSchema)]
+#[serde(tag = "fault", rename_all = "snake_case")]
 pub enum PackFault {
     /// No such piece.
-    #[error("the kit has no piece {0}")]
-    NoSuchPiece(u32),
+    #[error("the kit has no piece {piece}")]
+    NoSuchPiece {
+        /// Its number.
+        piece: u32,
+    },
     /// It does not fit there.
-    #[error("piece {0} has another shape: it does not fit there")]
-    OtherShape(u32),
+    #[error("piece {piece} has another shape: it does not fit there")]
+    OtherShape {
+        /// Its number.
+        piece: u32,
+    },
     /// It is somewhere else, or named twice.
-    #[error("piece {0} is not in the kit: it is fitted")]
-    Fitted(u32),
+    #[error("piece {piece} is not in the kit: it is fitted")]
+    Fitted {
+        /// Its number.
+        piece: u32,
+    },
 }
 
 impl Packs {
@@ -172,15 +185,15 @@ impl Packs {
         let mut pack = Vec::with_capacity(pieces.len());
         for &number in pieces {
             let index = usize::try_from(number).unwrap_or(usize::MAX);
-            let piece = kit.get(index).ok_or(PackFault::NoSuchPiece(number))?;
+            let piece = kit.get(index).ok_or(PackFault::NoSuchPiece { piece: number })?;
             if piece.place != place {
-                return Err(PackFault::OtherShape(number));
+                return Err(PackFault::OtherShape { piece: number });
             }
             let elsewhere = ShimPlace::ALL
                 .into_iter()
                 .any(|other| other != place && self.at(other).contains(&index));
             if elsewhere || pack.contains(&index) {
-                return Err(PackFault::Fitted(number));
+                return Err(PackFault::Fitted { piece: number });
             }
             pack.push(index);
         }

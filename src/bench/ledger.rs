@@ -1,6 +1,7 @@
 //! What an attempt has taken so far: minutes, money, tear-downs, parts, unsafe acts.
 
 use super::caution::Caution;
+use super::kind::OperationKind;
 use super::part::Part;
 
 /// The account of an attempt.
@@ -27,8 +28,8 @@ pub struct Ledger {
 pub struct Entry {
     /// Number of the operation, from 1.
     pub operation: u32,
-    /// Its name.
-    pub name: String,
+    /// Which it was.
+    pub kind: OperationKind,
     /// Minutes.
     pub minutes: f64,
     /// Money.
@@ -53,26 +54,20 @@ impl Ledger {
         sink(entries.len() as u64);
         for entry in entries {
             sink(u64::from(entry.operation));
-            text_bits(&entry.name, sink);
+            sink(entry.kind as u64);
             sink(entry.minutes.to_bits());
             sink(entry.money.to_bits());
         }
         sink(spoiled.len() as u64);
+        sink(reused.len() as u64);
         for (operation, part) in spoiled.iter().chain(reused) {
             sink(u64::from(*operation));
             sink(*part as u64);
         }
+        sink(unsafe_acts.len() as u64);
         for (operation, caution) in unsafe_acts {
             sink(u64::from(*operation));
             sink(*caution as u64);
         }
-    }
-}
-
-/// Hands a text on as bits: its length, then its bytes.
-pub(super) fn text_bits(text: &str, sink: &mut dyn FnMut(u64)) {
-    sink(text.len() as u64);
-    for byte in text.bytes() {
-        sink(u64::from(byte));
     }
 }

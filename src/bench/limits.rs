@@ -1,5 +1,7 @@
 //! Ranges of the numbers in operations, by the name of the field.
 
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
 use super::fields::wrong_fields;
@@ -41,6 +43,7 @@ pub const RANGES: &[FieldRange] = &[
     range("piece", 0.0, 999.0),
     range("pieces", 0.0, 999.0),
     range("plate", 0.0, 99.0),
+    range("record", 1.0, 100_000.0),
     range("teeth", 0.0, 119.0),
     range("to_c", 20.0, 400.0),
     range("tooth", 0.0, 119.0),
@@ -55,7 +58,8 @@ pub fn range_of(field: &str) -> Option<&'static FieldRange> {
 }
 
 /// A number or text that no operation takes.
-#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[derive(Debug, Clone, PartialEq, thiserror::Error, Serialize, Deserialize, JsonSchema)]
+#[serde(tag = "error", rename_all = "snake_case")]
 pub enum OperationError {
     /// Not an operation at all.
     #[error("{reason}. `lashwright operations` lists all operations with their fields")]
@@ -123,14 +127,6 @@ impl Operation {
             }
         }
         Ok(())
-    }
-
-    /// Its name: the value of `do`.
-    pub fn name(&self) -> String {
-        self.to_value()
-            .ok()
-            .and_then(|v| v.get("do").and_then(Value::as_str).map(str::to_owned))
-            .unwrap_or_default()
     }
 
     fn to_value(&self) -> Result<Value, OperationError> {

@@ -1,16 +1,14 @@
-//! Measuring: what is true of a quantity in the present state, and what the instrument makes of it.
+//! Measuring: what is true of a quantity in the present state, and whether an instrument gets at it.
 
-use super::answer::{Reading, Record};
 use super::aspect::Aspects;
-use super::consequence::{Done, Refusal, need, refuse};
+use super::consequence::{Done, Shown};
 use super::instrument::Rolled;
 use super::measurand::Measurand;
 use super::operation::{Ring, ShimPlace};
-use super::shown::Shown;
+use super::refusal::{Refusal, need};
 use super::state::Bench;
 use super::tools::StemChoice;
 use crate::axle::{Turning, resistance, side_resistance_nm};
-use crate::bearing::SeatGap;
 use crate::contact::{self, Contact, FAST_REACH, Film, Placement, Route};
 use crate::numerics::random::Stream;
 
@@ -54,6 +52,11 @@ pub enum TrueValue {
         /// N m.
         running_nm: f64,
     },
+    /// Torque that would turn a nut on, N m.
+    Nut {
+        /// N m.
+        torque_nm: f64,
+    },
     /// Temperature, °C.
     Temperature {
         /// °C.
@@ -71,11 +74,15 @@ pub enum TrueValue {
         /// Its number.
         plate: usize,
     },
-}
-
-/// A reading without the last bits that counting graduations leaves, and without a negative zero.
-fn tidy(value: f64) -> f64 {
-    (1.0e6 * value).round() / 1.0e6 + 0.0
+    /// Numbers etched on both gears and the mark on the pinion's head.
+    Etched {
+        /// On the pinion.
+        pinion: u32,
+        /// On the wheel.
+        wheel: u32,
+        /// mm.
+        mark_mm: f64,
+    },
 }
 
 /// Turns of the pinion that one reading of torque takes.
@@ -93,195 +100,212 @@ impl Bench {
         set_up_again: bool,
         stem: StemChoice,
     ) -> Result<Done, Refusal> {
-        self.settle_again()?;
-        let tool = self.use_tool(instrument, what, set_up_again)?;
-        let torque = matches!(what, Measurand::BreakawayTorque {} | Measurand::RollingTorque {});
-        if torque && let Some(scrape) = self.scrapes() {
-            return refuse(scrape);
-        }
-        let value = self.true_value(what, tool.1.readings)?;
-        let shown = self.shown(&value, what, instrument, tool, stem)?;
+        let tool = self.shop.use_tool(&self.setting, instrument, what, set_up_again)?;
+        self.measurable(what)?;
+        let turns_pinion = matches!(what, Measurand::BreakawayTorque {} | Measurand::RollingTorque {});
+        need(!(turns_pinion && self.scrapes()), Refusal::GearsDoNotTurn)?;
+        let value = match what {
+            Measurand::Lash { tooth } => TrueValue::Play {
+                transverse_mm: self.play_mm(tooth, tool.1.readings)?,
+            },
+            // What is measurable has a value, except gears whose teeth do not meet.
+            _ => self.true_value(what).ok_or(Refusal::TeethDoNotTouch)?,
+        };
+        let values = self.shown(&value, what, instrument, tool, stem)?;
+        let behind = Aspects::behind(what, &self.setting.axle, self.carrier.carrier_in);
         // A torque is read with the shaft turning.
-        if torque {
-            self.assembly.pinion_turns += READING_TURNS;
+        if turns_pinion {
+            self.pinion.turns += READING_TURNS;
             if self.built.placement.is_some() {
-                self.assembly.carrier_turns += READING_TURNS / self.setting.axle.ratio();
+                self.carrier.turns += READING_TURNS / self.setting.axle.ratio();
             }
         }
-        Ok(Done {
-            record: Some(self.record(what, instrument, shown)),
-            ..Done::default()
-        })
-    }
-
-    /// A record of what an instrument showed.
-    pub(super) fn record(&self, what: Measurand, instrument: &str, shown: Shown) -> Record {
-        let number = u32::try_from(self.records.len()).unwrap_or(u32::MAX).saturating_add(1);
-        let readings = shown
-            .into_iter()
-            .map(|(name, value)| Reading {
-                record: number,
-                name,
-                value: value.map(tidy),
-                unit: what.unit().to_owned(),
-            })
-            .collect();
-        Record {
-            number,
-            operation: self.operations,
+        Ok(Done::showing(Shown {
             what,
             instrument: instrument.to_owned(),
-            readings,
-            stale: false,
-            behind: Aspects::behind(what, &self.setting.axle, &self.assembly),
+            values,
+            behind,
+        }))
+    }
+
+    /// Whether a quantity can be measured as things stand, as anybody sees: what has to be together is, and an instrument
+    /// gets at it.
+    pub(super) fn measurable(&self, what: Measurand) -> Result<(), Refusal> {
+        let built = &self.built;
+        let pinion_held = || need(built.pinion.is_some(), Refusal::PinionNotHeld);
+        let carrier_held = || need(built.side.is_some(), Refusal::CarrierNotHeld);
+        match what {
+            Measurand::Lash { tooth } => {
+                self.need_teeth(&[tooth])?;
+                need(built.placement.is_some(), Refusal::NotInMesh)
+            }
+            Measurand::WheelFaceRunout {} | Measurand::WheelRadialRunout {} => {
+                need(self.carrier.wheel.is_some(), Refusal::NoRingGear)?;
+                need(built.side.is_some(), Refusal::CarrierMustTurn)
+            }
+            Measurand::NutTorque {} => Err(Refusal::NutTorqueReadTurning),
+            Measurand::PinionRunout {}
+            | Measurand::BreakawayTorque {}
+            | Measurand::RollingTorque {}
+            | Measurand::PinionEndPlay {} => pinion_held(),
+            Measurand::CarrierTorque {} => {
+                carrier_held()?;
+                need(built.placement.is_none(), Refusal::PinionTurnsToo)
+            }
+            Measurand::PinionDepth {} => {
+                need(!self.carrier.carrier_in, Refusal::ArborBlocked)?;
+                pinion_held()?;
+                let in_case = self.pinion.cartridge_bolted || !self.setting.axle.layout().has_cartridge();
+                need(in_case, Refusal::CartridgeNotBolted)
+            }
+            Measurand::CarrierEndPlay {} => carrier_held(),
+            Measurand::CaseSpread {} | Measurand::WheelTemperature {} => Ok(()),
+            Measurand::ShimPiece { piece } => {
+                let index = usize::try_from(piece).unwrap_or(usize::MAX);
+                need(index < self.setting.kit.len(), Refusal::NoSuchPiece)?;
+                let fitted = ShimPlace::ALL
+                    .into_iter()
+                    .any(|p| self.shop.packs.at(p).contains(&index));
+                need(!fitted, Refusal::PieceFitted)
+            }
+            Measurand::ShimPack { .. } => Ok(()),
+            Measurand::SeatGap { ring } => need(self.pinion.ring_on(ring), Refusal::RingNotOn { ring }),
+            Measurand::Print {} => {
+                let paste = self.carrier.paste.as_ref().ok_or(Refusal::NoPaste)?;
+                need(paste.rolled.is_some(), Refusal::NotRolled)
+            }
+            Measurand::Plate { plate } => {
+                let there = usize::try_from(plate).is_ok_and(|p| p < self.setting.plates.len());
+                need(there, Refusal::NoSuchPlate)
+            }
+            Measurand::MatchNumbers {} => Err(Refusal::NumbersAreCompared),
         }
     }
 
-    /// What is true of a quantity now.
-    fn true_value(&self, what: Measurand, use_count: u32) -> Result<TrueValue, Refusal> {
+    /// What is true of a quantity now, whether an instrument gets at it or not; none where what it speaks of is not together.
+    /// Lash is the mean over a pitch. For instruments and scoring, never for a trainee.
+    pub fn true_value(&self, what: Measurand) -> Option<TrueValue> {
         let (axle, truth, built) = (&self.setting.axle, &self.truth, &self.built);
-        let no_mesh = || Refusal("The gears are not in mesh.".to_owned());
-        let no_pinion = || Refusal("There is no pinion held in its bearings.".to_owned());
-        let no_carrier = || Refusal("There is no carrier held in its bearings.".to_owned());
-        Ok(match what {
-            Measurand::Lash { tooth } => {
-                self.need_teeth(&[tooth])?;
-                let placement = self.placement_at_tooth(tooth).ok_or_else(no_mesh)?;
-                TrueValue::Play {
-                    transverse_mm: self.play_mm(placement, tooth, use_count)?,
-                }
-            }
+        let gears = axle.gears();
+        Some(match what {
+            Measurand::Lash { tooth } => TrueValue::Play {
+                transverse_mm: self.mean_play_mm(tooth)?,
+            },
             Measurand::WheelFaceRunout {} => {
-                need(self.assembly.wheel.is_some(), "There is no ring gear on the carrier.")?;
-                need(
-                    built.side.is_some(),
-                    "The carrier has to turn in its bearings for that.",
-                )?;
+                self.carrier.wheel?;
                 // The dial stands at the outer edge of the back; the swing is stated at the teeth.
-                let gears = axle.gears();
                 let lever = gears.outer_pitch_radius_mm / gears.wheel_mean_radius_mm;
                 TrueValue::Swing {
                     total_mm: 2.0 * lever * built.runout.wheel_face_amplitude_mm(),
                 }
             }
             Measurand::WheelRadialRunout {} => {
-                need(self.assembly.wheel.is_some(), "There is no ring gear on the carrier.")?;
-                need(
-                    built.side.is_some(),
-                    "The carrier has to turn in its bearings for that.",
-                )?;
+                self.carrier.wheel?;
                 TrueValue::Swing {
                     total_mm: 2.0 * built.runout.wheel_radial_amplitude_mm(),
                 }
             }
             Measurand::PinionRunout {} => {
-                built.pinion.ok_or_else(no_pinion)?;
+                built.pinion?;
                 TrueValue::Swing {
                     total_mm: 2.0 * built.runout.pinion_radial_amplitude_mm(),
                 }
             }
-            Measurand::NutTorque {} => return refuse("The nut's torque is read while the wrench turns it."),
+            Measurand::NutTorque {} => TrueValue::Nut {
+                torque_nm: self.nut_torque_nm()?,
+            },
             Measurand::BreakawayTorque {} | Measurand::RollingTorque {} => {
-                let torque = |turning| {
-                    resistance(axle, truth, built, turning)
-                        .map(|r| r.total_nm)
-                        .ok_or_else(no_pinion)
-                };
+                let torque = |turning| resistance(axle, truth, built, turning).map(|r| r.total_nm);
                 TrueValue::Torque {
                     start_nm: torque(Turning::STARTED)?,
                     running_nm: torque(Turning::BY_HAND)?,
                 }
             }
             Measurand::CarrierTorque {} => {
-                built.side.ok_or_else(no_carrier)?;
-                need(
-                    built.placement.is_none(),
-                    "The pinion turns with it: that torque is felt at the pinion nut.",
-                )?;
+                built.side?;
+                if built.placement.is_some() {
+                    return None;
+                }
                 TrueValue::Torque {
                     start_nm: side_resistance_nm(axle, truth, built, Turning::STARTED),
                     running_nm: side_resistance_nm(axle, truth, built, Turning::BY_HAND),
                 }
             }
-            Measurand::PinionDepth {} => {
-                need(
-                    !self.assembly.carrier_in,
-                    "The arbor lies in the carrier's bores: lift the carrier out first.",
-                )?;
-                let pinion = built.pinion.ok_or_else(no_pinion)?;
-                match pinion.head_distance_mm {
-                    Some(mm) => TrueValue::Depth { mm },
-                    None => return refuse("The cartridge is not bolted to the case."),
-                }
-            }
+            Measurand::PinionDepth {} => TrueValue::Depth {
+                mm: built.pinion?.head_distance_mm?,
+            },
             Measurand::PinionEndPlay {} => TrueValue::Travel {
-                mm: built.pinion.ok_or_else(no_pinion)?.play_mm,
+                mm: built.pinion?.play_mm,
             },
             Measurand::CarrierEndPlay {} => TrueValue::Travel {
-                mm: built.side.ok_or_else(no_carrier)?.play_mm,
+                mm: built.side?.play_mm,
             },
             Measurand::CaseSpread {} => TrueValue::Travel {
-                mm: self.assembly.spreader_mm + built.side.map_or(0.0, |s| s.case_spread_mm),
+                mm: self.carrier.spreader_mm + built.side.map_or(0.0, |s| s.case_spread_mm),
             },
-            Measurand::ShimPiece { .. }
-            | Measurand::ShimPack { .. }
-            | Measurand::SeatGap { .. }
-            | Measurand::WheelTemperature {}
-            | Measurand::Plate { .. }
-            | Measurand::MatchNumbers {} => return self.true_value_of_part(what),
+            Measurand::ShimPiece { piece } => {
+                let index = usize::try_from(piece).ok()?;
+                self.setting.kit.get(index)?;
+                TrueValue::Thickness {
+                    mm: self.shop.packs.height_mm(&self.setting.kit, index),
+                }
+            }
+            Measurand::ShimPack { place } => TrueValue::Thickness {
+                mm: self.shop.packs.thickness_mm(&self.setting.kit, place),
+            },
+            Measurand::SeatGap { ring } => {
+                let seating = &self.assembly().seating;
+                let gap = match ring {
+                    Ring::HeadCone => seating.head_cone,
+                    Ring::HeadCup => seating.head_cup,
+                    Ring::TailCup => seating.tail_cup,
+                };
+                TrueValue::Gap { mm: gap.gap_mm }
+            }
+            Measurand::WheelTemperature {} => TrueValue::Temperature {
+                c: self.carrier.wheel_c,
+            },
             Measurand::Print {} => {
-                let Some(paste) = &self.paste else {
-                    return refuse("No paste is on the teeth.");
-                };
-                let Some(rolled) = paste.rolled else {
-                    return refuse("The painted teeth have not been rolled through the mesh.");
-                };
+                let paste = self.carrier.paste.as_ref()?;
+                let rolled = paste.rolled?;
                 TrueValue::Print {
                     film: self.rolled_film(paste.film, rolled.drag_nm, rolled.passes, paste.brushing),
                     placement: rolled.placement,
                 }
             }
+            Measurand::Plate { plate } => {
+                let plate = usize::try_from(plate).ok()?;
+                self.setting.plates.get(plate)?;
+                TrueValue::Plate { plate }
+            }
+            Measurand::MatchNumbers {} => TrueValue::Etched {
+                pinion: truth.pair.pinion_number,
+                wheel: truth.pair.wheel_number,
+                mark_mm: truth.mark_etched_mm,
+            },
         })
     }
 
-    /// What is true of a part that lies on the bench or shows itself.
-    fn true_value_of_part(&self, what: Measurand) -> Result<TrueValue, Refusal> {
-        Ok(match what {
-            Measurand::ShimPiece { piece } => {
-                let index = usize::try_from(piece).unwrap_or(usize::MAX);
-                need(index < self.setting.kit.len(), "The kit has no such piece.")?;
-                need(
-                    !ShimPlace::ALL.into_iter().any(|p| self.packs.at(p).contains(&index)),
-                    "That piece is fitted.",
-                )?;
-                TrueValue::Thickness {
-                    mm: self.packs.height_mm(&self.setting.kit, index),
-                }
+    /// What an instrument without error would show of a quantity now, its stem laid so; none where what it speaks of is not
+    /// together and for what is no single number. For scoring, never for a trainee.
+    pub fn true_reading(&self, what: Measurand, stem: StemChoice) -> Option<f64> {
+        let gears = self.setting.axle.gears();
+        Some(match self.true_value(what)? {
+            TrueValue::Play { transverse_mm } => {
+                stem.stem().travel_mm(transverse_mm, gears.outer_pitch_radius_mm, gears)
             }
-            Measurand::ShimPack { place } => TrueValue::Thickness {
-                mm: self.packs.thickness_mm(&self.setting.kit, place),
+            TrueValue::Swing { total_mm: value }
+            | TrueValue::Travel { mm: value }
+            | TrueValue::Thickness { mm: value }
+            | TrueValue::Depth { mm: value }
+            | TrueValue::Gap { mm: value }
+            | TrueValue::Nut { torque_nm: value }
+            | TrueValue::Temperature { c: value } => value,
+            TrueValue::Torque { start_nm, running_nm } => match what {
+                Measurand::BreakawayTorque {} => start_nm,
+                _ => running_nm,
             },
-            Measurand::SeatGap { ring } => {
-                need(self.ring_on(ring), "That ring is not on.")?;
-                let seating = &self.assembly.seating;
-                let SeatGap { gap_mm, .. } = match ring {
-                    Ring::HeadCone => seating.head_cone,
-                    Ring::HeadCup => seating.head_cup,
-                    Ring::TailCup => seating.tail_cup,
-                };
-                TrueValue::Gap { mm: gap_mm }
-            }
-            Measurand::WheelTemperature {} => TrueValue::Temperature { c: self.wheel_c },
-            Measurand::Plate { plate } => {
-                let plate = usize::try_from(plate).unwrap_or(usize::MAX);
-                need(
-                    plate < self.setting.plates.len(),
-                    "There is no such plate beside the bench.",
-                )?;
-                TrueValue::Plate { plate }
-            }
-            Measurand::MatchNumbers {} => return refuse("Numbers and marks are read by comparing them."),
-            _ => return refuse("That is no quantity of a part."),
+            TrueValue::Print { .. } | TrueValue::Plate { .. } | TrueValue::Etched { .. } => return None,
         })
     }
 
@@ -306,23 +330,23 @@ impl Bench {
     }
 
     /// Lash where this tooth happens to stand, mm: nobody stops twice at the same place of a pitch.
-    fn play_mm(&self, placement: Placement, tooth: u32, use_count: u32) -> Result<f64, Refusal> {
+    fn play_mm(&self, tooth: u32, use_count: u32) -> Result<f64, Refusal> {
+        let placement = self.placement_at_tooth(tooth).ok_or(Refusal::NotInMesh)?;
         let curve = contact::lash_mm(&self.setting.pair, placement, Route::Exact, usize::from(ROLL_POINTS))
-            .ok_or_else(|| Refusal("The teeth do not touch at all.".to_owned()))?;
+            .ok_or(Refusal::TeethDoNotTouch)?;
         let mut stream = Stream::new(self.setting.seed, &format!("where tooth {tooth} stopped, {use_count}"));
         let at = usize::try_from(stream.index(u64::from(ROLL_POINTS))).unwrap_or(0);
         let (_, play_mm) = curve.get(at).copied().unwrap_or((0.0, 0.0));
         let play_mm = play_mm + self.built.timing_lash_mm(usize::try_from(tooth).unwrap_or(0));
-        need(
-            play_mm > 0.0,
-            "The gears are tight: there is no lash, and they do not turn.",
-        )?;
+        need(play_mm > 0.0, Refusal::NoLash)?;
         Ok(play_mm)
     }
 
-    /// Why the gears do not turn, when they do not: teeth in each other's way. None out of mesh.
-    pub(super) fn scrapes(&mut self) -> Option<String> {
-        let placement = self.built.placement?;
+    /// Whether the gears do not turn: teeth in each other's way. Not so out of mesh.
+    pub(super) fn scrapes(&mut self) -> bool {
+        let Some(placement) = self.built.placement else {
+            return false;
+        };
         let bits = [
             placement.pinion_axial_mm,
             placement.wheel_axial_mm,
@@ -330,15 +354,14 @@ impl Bench {
             placement.shaft_angle_rad,
         ]
         .map(f64::to_bits);
-        let tight = match self.tight_at {
+        match self.tight_at {
             Some((at, tight)) if at == bits => tight,
             _ => {
                 let tight = self.is_tight(placement);
                 self.tight_at = Some((bits, tight));
                 tight
             }
-        };
-        tight.then(|| "The gears do not turn: there is no lash, or the teeth do not meet as gears.".to_owned())
+        }
     }
 
     /// Whether lash is gone somewhere over a pitch, or the teeth do not meet as gears. The fast route decides where it is

@@ -252,8 +252,11 @@ pub enum Operation {
         what: Measurand,
         /// The value, in the unit of its quantity.
         value: f64,
-        /// What it was read with and in which state.
-        #[serde(default)]
+        /// Number of the record that it was read from, where it was read from one.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        record: Option<u32>,
+        /// What is written beside it, in words of one's own.
+        #[serde(default, skip_serializing_if = "String::is_empty")]
         remark: String,
     },
     /// Say what a change will do, before looking.
@@ -279,7 +282,8 @@ pub enum Operation {
     Condemn {
         /// Which.
         part: Part,
-        /// Why.
+        /// Why, in words of one's own.
+        #[serde(default, skip_serializing_if = "String::is_empty")]
         reason: String,
         /// Numbers of the records that show it.
         evidence: Vec<u32>,

@@ -18,7 +18,7 @@ pub struct PasteLeft {
 impl Bench {
     /// The paste on the teeth, if there is any. Both flanks are solved by the exact route: some 10 ms.
     pub fn paste_left(&self) -> Option<PasteLeft> {
-        let paste = self.paste.as_ref()?;
+        let paste = self.carrier.paste.as_ref()?;
         let whole = PasteLeft {
             teeth: paste.teeth.clone(),
             clearness: 0.0,

@@ -6,8 +6,9 @@ use super::kit::{PackFault, Packs, ShimPiece};
 use super::operation::ShimPlace;
 use super::part::Part;
 use super::plate::Plate;
+use super::refusal::Refusal;
 use super::tariff::Tariff;
-use super::tools::Tool;
+use super::tools::{Instrument, Tool};
 use crate::axle::{Assembly, Axle, AxleError, Bearings, FittedShims, Truth};
 use crate::bearing::SeatGap;
 use crate::contact::Pair;
@@ -52,6 +53,15 @@ impl Setting {
             spread_limit_mm: 0.45,
             hoist_from_diameter_mm: 210.0,
         }
+    }
+
+    /// The instrument of this name on the bench.
+    pub(super) fn instrument(&self, name: &str) -> Result<Instrument, Refusal> {
+        let found = self.tools.iter().find(|tool| tool.name == name);
+        found.map(|tool| tool.instrument).ok_or_else(|| Refusal::NoSuchTool {
+            name: name.to_owned(),
+            there: self.tools.iter().map(|tool| tool.name.clone()).collect(),
+        })
     }
 }
 

@@ -4,6 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::instrument::{DepthGauge, Dial, Feeler, Micrometer, Stem, Thermometer, TorqueWrench, WrenchKind};
+use super::refusal::InstrumentKind;
 
 /// One instrument on the bench.
 #[derive(Debug, Clone, PartialEq)]
@@ -107,16 +108,16 @@ impl Instrument {
         }
     }
 
-    /// As people call it.
-    pub fn words(&self) -> &'static str {
+    /// What it is, without its numbers.
+    pub fn kind(&self) -> InstrumentKind {
         match self {
-            Self::Dial(_) => "dial indicator",
-            Self::Wrench(wrench) => wrench.kind.words(),
-            Self::Micrometer(_) => "micrometer",
-            Self::DepthGauge(_) => "depth gauge",
-            Self::Feeler(_) => "feeler",
-            Self::Thermometer(_) => "thermometer",
-            Self::Eye => "eye",
+            Self::Dial(_) => InstrumentKind::Dial,
+            Self::Wrench(wrench) => wrench.kind.into(),
+            Self::Micrometer(_) => InstrumentKind::Micrometer,
+            Self::DepthGauge(_) => InstrumentKind::DepthGauge,
+            Self::Feeler(_) => InstrumentKind::Feeler,
+            Self::Thermometer(_) => InstrumentKind::Thermometer,
+            Self::Eye => InstrumentKind::Eye,
         }
     }
 }

@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use crate::job::attempt::{self, LONGEST_LINE, Session, answer_text, card_text, final_text};
+use crate::job::attempt::{self, LONGEST_LINE, Session, card_text, final_text};
 use crate::job::{Failure, debrief, operations, text_file};
 
 use super::{Answer, Page, fail};
@@ -110,11 +110,12 @@ fn each(
         if line.is_empty() || line.starts_with('#') {
             continue;
         }
-        let answer = session.apply(line).map_err(at)?;
+        let operation = attempt::operation_of(line).map_err(at)?;
+        let answer = session.apply(operation).map_err(at)?;
         let text = if json {
-            json_line(&answer)?
+            json_line(&session.answer_document(answer))?
         } else {
-            answer_text(&answer) + "\n"
+            session.answer_text(&answer) + "\n"
         };
         if !page.write(&text) {
             break;

@@ -3,9 +3,10 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use crate::bench::Ledger;
+use crate::bench::{Answer, Ledger};
 use crate::contact::FlankContact;
 use crate::exercise::{ApprovalPrint, ApprovedFlank, Loss, Outcome, Par, Scenario, Score};
+use crate::words::answer as words;
 
 /// A row of the list of exercises.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
@@ -34,6 +35,35 @@ impl ExerciseRow {
             layout: scenario.layout.name().to_owned(),
             whole_build: scenario.whole_build,
             solvable: scenario.is_solvable(),
+        }
+    }
+}
+
+/// The answer to one operation: what the journal keeps, with its words beside what is typed.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct AnswerDocument {
+    /// The answer.
+    #[serde(flatten)]
+    pub answer: Answer,
+    /// `refused` in a sentence.
+    #[serde(skip_serializing_if = "Option::is_none", default)]
+    pub refused_text: Option<String>,
+    /// `noticed` in sentences, one for each.
+    #[serde(skip_serializing_if = "Vec::is_empty", default)]
+    pub noticed_text: Vec<String>,
+    /// `cautions` in sentences, one for each.
+    #[serde(skip_serializing_if = "Vec::is_empty", default)]
+    pub cautions_text: Vec<String>,
+}
+
+impl AnswerDocument {
+    /// Of an answer; `hints` are those of the card.
+    pub fn new(answer: Answer, hints: &[String]) -> Self {
+        Self {
+            refused_text: answer.refused.as_ref().map(words::refusal),
+            noticed_text: answer.noticed.iter().map(|n| words::notice(n, hints)).collect(),
+            cautions_text: answer.cautions.iter().map(|c| words::caution(*c).to_owned()).collect(),
+            answer,
         }
     }
 }

@@ -6,7 +6,7 @@ use super::history::Moment;
 use super::outcome::Outcome;
 use super::prepared::{Exercise, ExerciseError};
 use super::seen::Seen;
-use crate::bench::{Answer, Bench, Operation};
+use crate::bench::{Answer, Bench, Notice, Operation};
 
 /// An attempt at an exercise. The same exercise, seed and operations give the same answers, bit for bit.
 #[derive(Debug, Clone)]
@@ -48,14 +48,12 @@ impl Attempt {
     /// Does one operation.
     pub fn apply(&mut self, operation: &Operation) -> Answer {
         let mut answer = self.bench.apply(operation);
-        // The bench books the hint; what it says stands on the card.
+        // The bench books the hint; whether there is one, and what it says, stands on the card.
         if let Operation::Hint { level } = operation
             && answer.done
+            && usize::try_from(*level).is_ok_and(|level| level <= self.exercise.scenario().hints.len())
         {
-            let place = usize::try_from(level.saturating_sub(1)).unwrap_or(usize::MAX);
-            answer
-                .noticed
-                .extend(self.exercise.scenario().hints.get(place).cloned());
+            answer.noticed.push(Notice::Hint { level: *level });
         }
         if answer.done {
             let moment = Moment::next(&self.bench, operation, self.history.last());

@@ -1,6 +1,6 @@
 //! What happened in an attempt, moment by moment, with the true state behind it: for scoring, never for a trainee.
 
-use crate::axle::{Nut, Turning, resistance, support_as_built};
+use crate::axle::{Turning, resistance};
 use crate::bench::{Bench, Measurand, Operation, ShimPlace};
 use crate::contact::Placement;
 
@@ -122,22 +122,7 @@ impl Moment {
             rolling_nm: resistance(axle, bench.truth(), built, Turning::BY_HAND).map(|r| r.total_nm),
             pinion_preload_n: built.pinion.map(|p| p.tightened.preload_n),
             pinion_turns: bench.assembly().pinion_turns,
-            nut_torque_nm: nut_torque_nm(bench),
+            nut_torque_nm: bench.nut_torque_nm(),
         }
     }
-}
-
-/// Torque that the pinion nut stands at: what would turn it on from here, N m. None without a nut.
-pub(super) fn nut_torque_nm(bench: &Bench) -> Option<f64> {
-    let Nut::On { friction_times, .. } = bench.assembly().nut else {
-        return None;
-    };
-    let clamp_n = bench.built().pinion?.tightened.clamp_n;
-    let support = support_as_built(&bench.setting().axle, bench.truth(), bench.assembly());
-    Some(
-        support
-            .nut
-            .with_friction_times(friction_times)
-            .tightening_torque_nm(clamp_n),
-    )
 }

@@ -4,7 +4,7 @@ use super::counted::Counted;
 use super::spread::Spread;
 use super::wanted::{Asked, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};
 use crate::axle::{DepthShim, Layout, Member, Target};
-use crate::bench::{KitMakeup, Part, StemChoice};
+use crate::bench::{KitMakeup, OperationKind, Part, StemChoice};
 
 /// A checked scenario.
 #[derive(Debug, Clone, PartialEq)]
@@ -58,7 +58,7 @@ pub struct Scenario {
     /// Shares of the score.
     pub weights: Weights,
     /// Minutes of operations that differ from the usual.
-    pub minutes: Vec<(String, f64)>,
+    pub minutes: Vec<(OperationKind, f64)>,
     /// Prices of parts that differ from the usual.
     pub prices: Vec<(Part, f64)>,
     /// Cautions of its own.

@@ -2,7 +2,7 @@
 
 use super::counted::Counted;
 use super::wanted::{Asked, AskedFor, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};
-use crate::bench::{KitMakeup, Part, ShimPlace, Tariff, Tool};
+use crate::bench::{KitMakeup, OperationKind, Part, ShimPlace, Tariff, Tool};
 use crate::text::{NumberRange, Problems, Table};
 
 /// What the optional tables of a scenario say.
@@ -14,7 +14,7 @@ pub(super) struct Options {
     pub(super) kit: KitMakeup,
     pub(super) tools: Vec<ToolOff>,
     pub(super) weights: Weights,
-    pub(super) minutes: Vec<(String, f64)>,
+    pub(super) minutes: Vec<(OperationKind, f64)>,
     pub(super) prices: Vec<(Part, f64)>,
     pub(super) cautions: Vec<String>,
 }
@@ -225,11 +225,11 @@ fn read_weights(mut table: Table<'_>, p: &mut Problems) -> Option<Weights> {
     Some(weights)
 }
 
-fn read_minutes(mut table: Table<'_>, p: &mut Problems) -> Vec<(String, f64)> {
+fn read_minutes(mut table: Table<'_>, p: &mut Problems) -> Vec<(OperationKind, f64)> {
     let mut minutes = Vec::new();
-    for name in Tariff::operations() {
-        if let Some(value) = table.optional_number(name, NumberRange::closed(0.0, 600.0), p) {
-            minutes.push((name.to_owned(), value));
+    for kind in Tariff::operations() {
+        if let Some(value) = table.optional_number(kind.key(), NumberRange::closed(0.0, 600.0), p) {
+            minutes.push((kind, value));
         }
     }
     table.finish(p);

@@ -7,8 +7,8 @@ use serde_json::Value;
 
 use crate::bench::{Answer, Operation};
 use crate::document::attempt::{
-    ApprovalDocument, AttemptDocument, ExerciseRow, LossDocument, ReplayDocument, ScoreDocument, TruthDocument,
-    UsedDocument,
+    AnswerDocument, ApprovalDocument, AttemptDocument, ExerciseRow, LossDocument, ReplayDocument, ScoreDocument,
+    TruthDocument, UsedDocument,
 };
 use crate::exercise::journal::{self, Header, Writer};
 use crate::exercise::technician::{Policy, play};
@@ -21,7 +21,8 @@ use super::{Failure, debrief, text_file};
 
 mod resume;
 
-pub use super::attempt_text::{answer_text, card_text, final_text};
+use super::attempt_text::answer_text;
+pub use super::attempt_text::{card_text, final_text};
 
 /// Program and version that write journals.
 const CREATED_BY: &str = concat!("lashwright ", env!("CARGO_PKG_VERSION"));
@@ -85,16 +86,12 @@ impl Session {
         self.score.as_ref()
     }
 
-    /// Does the operation that a line of JSON names, keeps it and gives its answer. The axle handed over seals the journal.
+    /// Does an operation, keeps it and gives its answer. The axle handed over seals the journal.
     ///
     /// # Errors
-    /// A line that is too long or no operation, or a journal that is sealed, full or cannot be written: then nothing was
-    /// done, and once there is room again the attempt goes on.
-    pub fn apply(&mut self, line: &str) -> Result<Answer, Failure> {
-        if line.len() > LONGEST_LINE {
-            return Err(text_file::too_long(LONGEST_LINE));
-        }
-        let operation = Operation::from_json(line).map_err(|error| Failure::input(format!("error: {error}.")))?;
+    /// A journal that is sealed, full or cannot be written: then nothing was done, and once there is room again the attempt
+    /// goes on.
+    pub fn apply(&mut self, operation: Operation) -> Result<Answer, Failure> {
         if let Some(journal) = &self.journal {
             journal.takes(&operation)?;
         }
@@ -127,6 +124,16 @@ impl Session {
     /// An attempt that is not finished, a file that cannot be written.
     pub fn write_debrief(&self, file: &Path) -> Result<(), Failure> {
         debrief::write(&self.attempt, &self.found.source, None, file)
+    }
+
+    /// An answer as JSON, with the words of what is typed in it.
+    pub fn answer_document(&self, answer: Answer) -> AnswerDocument {
+        AnswerDocument::new(answer, &self.found.exercise.scenario().hints)
+    }
+
+    /// An answer in words.
+    pub fn answer_text(&self, answer: &Answer) -> String {
+        answer_text(answer, &self.found.exercise.scenario().hints)
     }
 
     /// What the reference technician takes for this seed.
@@ -171,6 +178,17 @@ impl Session {
             state_hash: bench.state_hash(),
         })
     }
+}
+
+/// The operation that a line of JSON names.
+///
+/// # Errors
+/// A line that is too long or no operation.
+pub fn operation_of(line: &str) -> Result<Operation, Failure> {
+    if line.len() > LONGEST_LINE {
+        return Err(text_file::too_long(LONGEST_LINE));
+    }
+    Operation::from_json(line).map_err(|error| Failure::input(format!("error: {error}.")))
 }
 
 /// Does an operation. An operation that costs nothing costs 0 and not −0, which the sum of no prices is.

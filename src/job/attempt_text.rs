@@ -4,6 +4,7 @@ use crate::bench::{Answer, ShimPlace, StemChoice};
 use crate::document::attempt::{AttemptDocument, LossDocument, PrintDocument, TruthDocument};
 use crate::exercise::{ApprovalPrint, Attempt, Counted, DepthFrom, Weights, Window};
 use crate::quantity::{Units, length, number, nut_torque, signed, torque};
+use crate::words;
 
 /// The card: what is told, what is wanted, what lies on the bench.
 pub fn card_text(attempt: &Attempt) -> String {
@@ -132,10 +133,10 @@ fn approval_lines(approvals: &[ApprovalPrint]) -> Vec<String> {
     lines
 }
 
-/// An answer.
-pub fn answer_text(answer: &Answer) -> String {
+/// An answer; `hints` are those of the card.
+pub(super) fn answer_text(answer: &Answer, hints: &[String]) -> String {
     if let Some(reason) = &answer.refused {
-        return format!("{}. Not done: {reason}", answer.operation);
+        return format!("{}. Not done: {}", answer.operation, words::answer::refusal(reason));
     }
     let mut first = format!("{}. Done", answer.operation);
     if answer.minutes > 0.0 {
@@ -146,23 +147,24 @@ pub fn answer_text(answer: &Answer) -> String {
     }
     let mut lines = vec![first];
     for caution in &answer.cautions {
-        lines.push(format!("   CAUTION: {}", caution.text()));
+        lines.push(format!("   CAUTION: {}", words::answer::caution(*caution)));
     }
     for reading in &answer.readings {
         let value = reading.value.map_or_else(
             || "nothing".to_owned(),
-            |v| format!("{} {}", number(v, 3), reading.unit),
+            |v| format!("{} {}", number(v, 3), reading.unit.symbol()),
         );
         lines.push(format!(
             "   record {}: {} {}",
             reading.record,
-            reading.name,
+            words::answer::reading_part(reading.quantity),
             value.trim_end()
         ));
     }
-    lines.extend(answer.noticed.iter().map(|noticed| format!("   {noticed}")));
+    let noticed = |noticed| format!("   {}", words::answer::notice(noticed, hints));
+    lines.extend(answer.noticed.iter().map(noticed));
     if !answer.spoiled.is_empty() {
-        let parts: Vec<&str> = answer.spoiled.iter().map(|p| p.name()).collect();
+        let parts: Vec<&str> = answer.spoiled.iter().map(|p| words::bench::part(*p)).collect();
         lines.push(format!("   Spoiled: {}", parts.join(", ")));
     }
     if !answer.stale.is_empty() {

@@ -226,7 +226,7 @@ fn subject_words(subject: Subject) -> String {
             Measurand::CarrierEndPlay {} => "End play of the carrier".to_owned(),
             Measurand::CaseSpread {} => "Spread of the case".to_owned(),
             Measurand::SeatGap { ring } => format!("Gap behind the {}", ring_words(ring)),
-            other => other.words().to_owned(),
+            other => crate::words::answer::quantity(other.kind()).to_owned(),
         },
     }
 }

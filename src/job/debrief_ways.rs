@@ -6,6 +6,7 @@ use crate::drawing::Print;
 use crate::exercise::Attempt;
 use crate::exercise::debrief::{Build, BuildPrint, Debrief, Line};
 use crate::quantity::{Units, fine_length, length, number, signed, torque};
+use crate::words::answer;
 
 use super::debrief::{counted, hours, operation};
 use super::debrief_page::{Page, escaped, row};
@@ -489,7 +490,7 @@ fn line_row(group: &[Line]) -> String {
     for caution in group.iter().flat_map(|l| &l.cautions) {
         said.extend([format!(
             "<span class=\"tag off\">UNSAFE</span> <span class=\"off\">{}</span> ",
-            escaped(caution.text())
+            escaped(answer::caution(*caution))
         )]);
     }
     said.push_str(&escaped(&first.words));
@@ -512,14 +513,14 @@ fn line_row(group: &[Line]) -> String {
     }
     said.push('.');
     if let Some(reason) = &first.refused {
-        said.extend([format!(" <i>Not done: {}</i>", escaped(reason))]);
+        said.extend([format!(" <i>Not done: {}</i>", escaped(&answer::refusal(reason)))]);
     }
     for line in group {
         for noticed in &line.noticed {
-            said.extend([format!(" {}", escaped(noticed))]);
+            said.extend([format!(" {}", escaped(&answer::notice(noticed, &[])))]);
         }
         if !line.spoiled.is_empty() {
-            let parts: Vec<&str> = line.spoiled.iter().map(|p| p.name()).collect();
+            let parts: Vec<&str> = line.spoiled.iter().map(|p| crate::words::bench::part(*p)).collect();
             said.extend([format!(" <b>Spoiled: {}.</b>", parts.join(", "))]);
         }
         if let Some([pinion, wheel]) = line.truth_moved_mm {

@@ -520,8 +520,8 @@ fn log(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
     for told in &board.told_back {
         let title = format!("{}  {}", told.answer.operation, told.title(view.units));
         widget::words(ui, &title, ink.body(), text);
-        for sentence in told.sentences() {
-            widget::words(ui, &sentence, ink.small(), muted);
+        for sentence in &told.sentences {
+            widget::words(ui, sentence, ink.small(), muted);
         }
     }
 }

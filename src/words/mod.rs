@@ -3,3 +3,12 @@
 //! The core below speaks in values: enums and structs with numbers and identifiers. Nothing there holds a sentence, so a
 //! rewording never touches a journal, a score or a rule that plays. Here each value gets its words, one file a subject,
 //! matched exhaustively: a new operation, fault or notice does not compile before it has words.
+//!
+//! - [`bench`]: parts, places, quantities, instruments, operations. [`answer`]: what the bench answers.
+//! - [`Amount`]: numbers that people type and read, each in the unit of its kind.
+
+mod amount;
+pub mod answer;
+pub mod bench;
+
+pub use amount::Amount;

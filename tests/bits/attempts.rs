@@ -6,11 +6,12 @@
 use std::sync::Arc;
 
 use lashwright::axle::{FittedShims, Layout, Member};
-use lashwright::bench::{Bench, Operation, Setting, ShimPiece, Start};
+use lashwright::bench::{Answer, Bench, Operation, Setting, ShimPiece, Start};
 use lashwright::contact::PHYSICS_VERSION;
 use lashwright::exercise::Exercise;
 use lashwright::job::scenarios;
 use lashwright::numerics::random::Stream;
+use serde_json::Value;
 
 /// The physics version that the hashes below belong to.
 const VERSION: u32 = 1;
@@ -18,15 +19,15 @@ const VERSION: u32 = 1;
 const ATTEMPTS: [(&str, &str); 3] = [
     (
         "oat-barn-tractor",
-        "a92ae71960ce99d8bcff66fb10f1230034d2375f5167655eca19840e1ed5ae28",
+        "635f907b60f5a3d3dabac4b0a38bb249de684e0ed81610987e3ab83a03dfb1cb",
     ),
     (
         "crush-and-stop",
-        "6559899c77c690e76b8ecb2100fd25bdef6062bd46215441bbc6cb2370c1a584",
+        "7acf1e2e64c80f39e3e11989eb9467539aa7ae4357f5e64885774554f4dd76ab",
     ),
     (
         "feed-lorry-cartridge",
-        "64daa14a7ce074195f304ae7b983dc1234e439e7f1176fd02262f0aba7be3abc",
+        "4d42e1446741f93098c4e28284dfbd6fdec3f0242c9f210c42327babd385721c",
     ),
 ];
 
@@ -110,6 +111,23 @@ fn whole(exercise: &Exercise, seed: u64) -> Bench {
     Bench::new(Arc::new(Setting::usual(axle.clone(), pair, seed, kit)), truth, &start).expect("a start")
 }
 
+/// The numbers of an answer: what is seen and why something is refused are values of their own, which may be told otherwise.
+fn values(answer: &Answer) -> String {
+    let mut value = serde_json::to_value(answer).expect("an answer is JSON");
+    let answer = value.as_object_mut().expect("an object");
+    answer.retain(|key, _| key != "noticed" && key != "refused");
+    for reading in answer
+        .get_mut("readings")
+        .and_then(Value::as_array_mut)
+        .into_iter()
+        .flatten()
+    {
+        let reading = reading.as_object_mut().expect("an object");
+        reading.retain(|key, _| key != "name" && key != "quantity");
+    }
+    value.to_string()
+}
+
 struct Attempt {
     bench: Bench,
     hash: blake3::Hasher,
@@ -122,9 +140,7 @@ impl Attempt {
         let operation = Operation::from_json(json).unwrap_or_else(|e| panic!("{json}: {e}"));
         let answer = self.bench.apply(&operation);
         self.done += u32::from(answer.done);
-        let text = serde_json::to_string(&answer).expect("an answer is JSON");
-        self.hash.update(text.as_bytes());
-        self.hash.update(self.bench.state_hash().as_bytes());
+        self.hash.update(values(&answer).as_bytes());
     }
 
     fn all(&mut self, operations: &[&str]) {

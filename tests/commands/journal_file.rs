@@ -7,7 +7,7 @@ use std::time::Duration;
 
 use lashwright::bench::Operation;
 use lashwright::exercise::journal::{self, Header, Writer};
-use lashwright::job::attempt::{LONGEST_LINE, Session};
+use lashwright::job::attempt::{LONGEST_LINE, Session, operation_of};
 use lashwright::job::attempt_journal::Journal;
 use lashwright::job::{Fault, text_file};
 use lashwright::numerics::random::Stream;
@@ -245,7 +245,7 @@ fn an_attempt_goes_on_when_there_is_room_again() {
     let mut answered = Vec::new();
     let failure = loop {
         let before = (session.document(), session.attempt().seen());
-        match session.apply(lines.next().expect("endless")) {
+        match session.apply(operation_of(lines.next().expect("endless")).expect("an operation")) {
             Ok(answer) => answered.push(serde_json::to_value(answer).expect("a document")),
             Err(failure) => {
                 assert_eq!(
@@ -266,7 +266,10 @@ fn an_attempt_goes_on_when_there_is_room_again() {
     // Still no room: said again, and nothing else.
     for _ in 0..3 {
         assert_eq!(
-            session.apply(r#"{"do":"finish"}"#).expect_err("no room").text,
+            session
+                .apply(operation_of(r#"{"do":"finish"}"#).expect("an operation"))
+                .expect_err("no room")
+                .text,
             failure.text
         );
         assert_eq!(bytes_of(path), kept, "whole lines, no part of another");
@@ -281,7 +284,7 @@ fn an_attempt_goes_on_when_there_is_room_again() {
         "{\"do\":\"turn\",\"what\":\"pinion\",\"turns\":2}",
         r#"{"do":"finish"}"#,
     ] {
-        let answer = session.apply(line).expect("room");
+        let answer = session.apply(operation_of(line).expect("an operation")).expect("room");
         assert_eq!(
             answer.operation as usize,
             answered.len() + 1,
@@ -302,7 +305,7 @@ fn an_attempt_goes_on_when_there_is_room_again() {
     );
     assert!(
         session
-            .apply(r#"{"do":"finish"}"#)
+            .apply(operation_of(r#"{"do":"finish"}"#).expect("an operation"))
             .expect_err("sealed")
             .text
             .contains("handed over"),
@@ -319,12 +322,14 @@ fn an_attempt_whose_journal_was_changed_stays_where_it_was() {
     let mut session = Session::begin("oat-barn-tractor", 5, Some(&path)).expect("begun");
     let lines = operations(4);
     for line in lines.lines() {
-        session.apply(line).expect("kept");
+        session.apply(operation_of(line).expect("an operation")).expect("kept");
     }
     let before = (session.document(), session.attempt().seen());
     let whole = bytes_of(&path);
     write_over(&path, &[&whole[..], b"a line of another program\n"].concat());
-    let failure = session.apply(r#"{"do":"finish"}"#).expect_err("changed");
+    let failure = session
+        .apply(operation_of(r#"{"do":"finish"}"#).expect("an operation"))
+        .expect_err("changed");
     assert!(
         failure.text.contains("another program changed it") && failure.text.contains("a.jsonl"),
         "{failure}"
@@ -335,7 +340,13 @@ fn an_attempt_whose_journal_was_changed_stays_where_it_was() {
         "nothing was done"
     );
     write_over(&path, &whole);
-    assert_eq!(session.apply(r#"{"do":"finish"}"#).expect("put back").operation, 5);
+    assert_eq!(
+        session
+            .apply(operation_of(r#"{"do":"finish"}"#).expect("an operation"))
+            .expect("put back")
+            .operation,
+        5
+    );
     assert!(
         journal::read(&bytes_of(&path)).expect("whole").sealed.is_some(),
         "sealed"

@@ -4,9 +4,10 @@ use std::ops::Bound;
 use std::sync::Arc;
 
 use lashwright::axle::{Assembly, Layout, Member, SpacerFitted, Truth};
-use lashwright::bench::{Answer, Bench, Caution, Operation, Part, Setting, ShimPiece, ShimPlace, Start};
+use lashwright::bench::{Answer, Bench, Caution, Notice, Operation, Part, Setting, ShimPiece, ShimPlace, Start, Unit};
 use lashwright::contact::Pair;
 use lashwright::gear::GearSet;
+use lashwright::words::answer::refusal;
 
 use super::axles::{axle_with, gears, gears_of};
 use super::guide::{Row, Source, checks};
@@ -76,7 +77,7 @@ fn refused(bench: &mut Bench, row: &mut Row, json: &str, word: &str) {
     assert!(!answer.done, "{json} was done");
     assert_eq!((answer.minutes, answer.money), (0.0, 0.0), "a refusal takes nothing");
     assert_eq!(bench.assembly(), before.assembly(), "a refusal changes nothing");
-    let reason = answer.refused.expect("a reason");
+    let reason = refusal(&answer.refused.expect("a reason"));
     row.is(format_args!("{json}: {reason}"), reason.contains(word));
 }
 
@@ -224,7 +225,10 @@ fn a_light_axle_is_built_from_parts() -> Vec<Row> {
     follows.is("one tear-down", b.ledger().tear_downs == teardowns + 1);
     follows.is(
         "stale now",
-        b.records().iter().filter(|r| r.what.unit() == "mm").all(|r| r.stale),
+        b.records()
+            .iter()
+            .filter(|r| r.what.unit() == Unit::Millimeter)
+            .all(|r| r.stale),
     );
     done(b, r#"{"do":"finish"}"#);
     follows.is(
@@ -456,7 +460,7 @@ fn what_is_done_too_little_or_too_much_stays() -> Vec<Row> {
             b,
             &format!(r#"{{"do":"press","ring":"head_cone","force_kn":{force_kn}}}"#),
         );
-        if answer.noticed.iter().any(|n| n.contains("came off")) {
+        if answer.noticed.iter().any(|n| *n == Notice::RingPartWayOn) {
             ring.is("more force, less way", gaps.is_empty());
             continue;
         }

@@ -4,8 +4,8 @@ use std::sync::{Arc, LazyLock};
 
 use lashwright::axle::{Assembly, Layout, Member, Nut, Truth};
 use lashwright::bench::{
-    Bench, Brushing, CapTorque, Cleaned, Level, Measurand, Operation, Part, Precaution, Predicted, Ring, Setting,
-    ShimPiece, ShimPlace, Side, SpacerChoice, Start, StemChoice, Tool, Toward, Turned, limits,
+    Bench, Brushing, CapTorque, Cleaned, Level, Measurand, Operation, Part, Precaution, Predicted, ReadingPart, Ring,
+    Setting, ShimPiece, ShimPlace, Side, SpacerChoice, Start, StemChoice, Tool, Toward, Turned, limits,
 };
 use lashwright::contact::{FilmLeft, Pair};
 use proptest::prelude::*;
@@ -221,7 +221,7 @@ fn any_other_operation() -> impl Strategy<Value = Operation> {
             .prop_map(|(teeth, film)| Operation::BrushPaste { teeth, film }),
         1 => (0.0..30.0_f64, 1..12_u32).prop_map(|(drag_nm, passes)| Operation::Roll { drag_nm, passes }),
         1 => proptest::sample::select(Part::ALL.to_vec()).prop_map(|part| Operation::Replace { part }),
-        1 => (any_measurand(), -1.0..1.0_f64).prop_map(|(what, value)| Operation::Note { what, value, remark: "by eye".to_owned() }),
+        1 => (any_measurand(), -1.0..1.0_f64).prop_map(|(what, value)| Operation::Note { what, value, record: None, remark: "by eye".to_owned() }),
         1 => Just(Operation::Predict { about: Predicted::Lash, chances: [0.2, 0.3, 0.5] }),
         1 => (1..=3_u32).prop_map(|level| Operation::Hint { level }),
         1 => proptest::collection::vec(0..4_u32, 0..3)
@@ -300,7 +300,7 @@ proptest! {
         prop_assert_eq!(&Operation::from_json(&text).expect("in range"), &operation);
         let value: Value = serde_json::from_str(&text).expect("JSON");
         prop_assert!(has_ranges("", &value), "{text}");
-        prop_assert_eq!(value["do"].as_str().map(str::to_owned), Some(operation.name()));
+        prop_assert_eq!(value["do"].as_str().map(str::to_owned), Some(operation.kind().key().to_owned()));
     }
 
     /// However many fields there are not, each is named.
@@ -317,7 +317,7 @@ proptest! {
         for name in &unknown {
             prop_assert!(error.contains(&format!("`{name}`")), "{name}: {error}");
         }
-        prop_assert!(error.contains(&format!("`{}`", operation.name())), "{error}");
+        prop_assert!(error.contains(&format!("`{}`", operation.kind().key())), "{error}");
     }
 
     /// Whatever is sent in place of an operation is read or refused.
@@ -397,8 +397,8 @@ fn the_paste_that_is_left_is_the_print_that_is_told() {
     };
     let told = bench.apply(&look);
     let value = |name: String| {
-        let reading = told.readings.iter().find(|reading| reading.name == name);
-        reading.and_then(|reading| reading.value).expect("told")
+        let part = ReadingPart::try_from(name).expect("a value of a reading");
+        told.value(part).expect("told")
     };
     let [columns, rows] = FilmLeft::SIZE;
     for (flank, film) in ["drive", "coast"].into_iter().zip(&left.flanks) {
@@ -412,10 +412,10 @@ fn the_paste_that_is_left_is_the_print_that_is_told() {
         }
         let area = sum / gaps.len() as f64;
         let pairs = [
-            (area, value(format!("{flank} area")), 0.015),
+            (area, value(format!("{flank}_area")), 0.015),
             // The eye goes a few hundredths wrong.
-            (along / sum, value(format!("{flank} centroid along the tooth")), 0.08),
-            (up / sum, value(format!("{flank} centroid up the tooth")), 0.08),
+            (along / sum, value(format!("{flank}_centroid_along")), 0.08),
+            (up / sum, value(format!("{flank}_centroid_up")), 0.08),
         ];
         println!("{flank}: {pairs:?}");
         for (seen, told, allowed) in pairs {

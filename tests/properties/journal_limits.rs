@@ -3,7 +3,7 @@
 use std::time::{Duration, Instant};
 
 use lashwright::exercise::journal::{Full, Header, JournalError, LIMITS, Read, Writer, read};
-use lashwright::job::attempt::Session;
+use lashwright::job::attempt::{Session, operation_of};
 use proptest::prelude::*;
 use serde_json::{Value, json};
 
@@ -194,11 +194,15 @@ fn a_long_attempt_is_no_slower_to_a_session() {
     let ended = |operations: u32| {
         let mut session = Session::begin("oat-barn-tractor", 5, None).expect("begun");
         for _ in 0..operations {
-            let answer = session.apply(r#"{"do":"turn","what":"pinion","turns":1}"#);
+            let answer =
+                session.apply(operation_of(r#"{"do":"turn","what":"pinion","turns":1}"#).expect("an operation"));
             assert!(answer.expect("an operation").done, "it turns");
         }
         assert!(
-            session.apply(r#"{"do":"finish"}"#).expect("an operation").done,
+            session
+                .apply(operation_of(r#"{"do":"finish"}"#).expect("an operation"))
+                .expect("an operation")
+                .done,
             "the end"
         );
         session
@@ -207,7 +211,9 @@ fn a_long_attempt_is_no_slower_to_a_session() {
     let time = |session: &mut Session| {
         let start = Instant::now();
         for _ in 0..20 {
-            let answer = session.apply(r#"{"do":"finish"}"#).expect("an operation");
+            let answer = session
+                .apply(operation_of(r#"{"do":"finish"}"#).expect("an operation"))
+                .expect("an operation");
             assert!(!answer.done, "it has been handed over");
         }
         start.elapsed()

@@ -107,7 +107,7 @@ fn the_first_moves_do_not_depend_on_the_truth() {
             .steps()
             .iter()
             .take_while(|s| s.answer.readings.is_empty())
-            .map(|s| s.operation.name())
+            .map(|s| s.operation.kind().key())
             .collect();
         steps
     };

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use lashwright::bench::{Operation, Part};
+use lashwright::bench::{Operation, Part, ReadingPart};
 use lashwright::catalogue::{SCENARIOS, Shelf};
 use lashwright::contact::{self, Contact, Film, Placement, Route};
 use lashwright::exercise::score::{CAP, approval, best_depth_mm};
@@ -62,11 +62,7 @@ fn verify(attempt: &mut Attempt) {
         attempt,
         r#"{"do":"measure","what":{"quantity":"rolling_torque"},"instrument":"small_dial_wrench"}"#,
     );
-    let felt = torque
-        .readings
-        .iter()
-        .find(|r| r.name == "rolling torque")
-        .and_then(|r| r.value);
+    let felt = torque.value(ReadingPart::Rolling);
     write(attempt, r#"{"quantity":"rolling_torque"}"#, felt.expect("a value"));
     if !attempt.exercise().scenario().counts.iter().any(|c| c.needs_mesh()) {
         return;

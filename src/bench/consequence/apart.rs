@@ -1,8 +1,9 @@
 //! Taking apart to a level: the single operations in their order.
 
-use super::{Done, Refusal};
-use crate::axle::{Caps, Nut};
+use super::Done;
+use crate::axle::Caps;
 use crate::bench::operation::{Level, Operation, Ring, Side};
+use crate::bench::refusal::Refusal;
 use crate::bench::state::Bench;
 
 impl Bench {
@@ -10,7 +11,7 @@ impl Bench {
         let mut done = Done::plain();
         let mut steps = 0;
         while let Some(step) = self.next_step(to) {
-            let minutes = self.setting.tariff.minutes_of(&step.name());
+            let minutes = self.setting.tariff.minutes_of(step.kind());
             let came_to = self.perform(&step)?;
             self.settle_again()?;
             done = done.and(came_to);
@@ -25,52 +26,50 @@ impl Bench {
     }
 
     /// What comes off next on the way to a level; none when it is reached.
-    fn next_step(&self, to: Level) -> Option<Operation> {
-        let assembly = &self.assembly;
-        let [tooth, back] = &assembly.side;
-        if tooth.locked && assembly.carrier_in {
-            return Some(Operation::RemoveLock { side: Side::Tooth });
+    pub(in crate::bench) fn next_step(&self, to: Level) -> Option<Operation> {
+        let (pinion, carrier) = (&self.pinion, &self.carrier);
+        for side in [Side::Tooth, Side::Back] {
+            if carrier.adjuster(side).locked && carrier.carrier_in {
+                return Some(Operation::RemoveLock { side });
+            }
         }
-        if back.locked && assembly.carrier_in {
-            return Some(Operation::RemoveLock { side: Side::Back });
-        }
-        if assembly.caps != Caps::Off {
+        if carrier.caps != Caps::Off {
             return Some(Operation::RemoveCaps {});
         }
-        if to >= Level::Carrier && assembly.carrier_in {
+        if to >= Level::Carrier && carrier.carrier_in {
             return Some(Operation::LiftCarrierOut {
                 precautions: Vec::new(),
             });
         }
-        if to >= Level::Wheel && assembly.wheel.is_some() {
+        if to >= Level::Wheel && carrier.wheel.is_some() {
             return Some(Operation::RemoveWheel {});
         }
         if to >= Level::Nut {
-            if assembly.cartridge_bolted {
+            if pinion.cartridge_bolted {
                 return Some(Operation::UnboltCartridge {});
             }
-            if assembly.nut != Nut::Off {
+            if pinion.nut_on() {
                 return Some(Operation::RemoveNut {
                     precautions: Vec::new(),
                 });
             }
-            if assembly.seal {
+            if pinion.seal {
                 return Some(Operation::RemoveSeal {});
             }
         }
         if to >= Level::Pinion {
-            if assembly.pinion_in {
+            if pinion.pinion_in {
                 return Some(Operation::RemovePinion {});
             }
-            if self.spacer_on {
+            if pinion.spacer_on() {
                 return Some(Operation::RemoveSpacer {});
             }
         }
         if to >= Level::Bearings {
-            if self.set_up_bearings {
+            if pinion.set_up_bearings {
                 return Some(Operation::RemoveSetUpBearings {});
             }
-            let ring = Ring::ALL.into_iter().find(|r| self.ring_on(*r))?;
+            let ring = Ring::ALL.into_iter().find(|r| pinion.ring_on(*r))?;
             return Some(Operation::PullOff {
                 ring,
                 precautions: Vec::new(),

@@ -1,10 +1,14 @@
 //! Pinion, its bearings, spacer, seal and cartridge.
 
-use super::{Done, Refusal, need, refuse};
-use crate::axle::{Layout, Member, Nut, SpacerFitted};
+use super::Done;
+use crate::axle::{Axle, Layout, Member};
 use crate::bearing::{SeatGap, SpacerMemory};
+use crate::bench::notice::Notice;
 use crate::bench::operation::{Ring, SpacerChoice};
 use crate::bench::part::Part;
+use crate::bench::pinion_group::{PinionGroup, Spacer};
+use crate::bench::refusal::{Item, Refusal, need, need_fitted, need_free};
+use crate::bench::setting::Setting;
 use crate::bench::state::Bench;
 use crate::numerics::random::Stream;
 
@@ -15,186 +19,148 @@ const STARTED_SHARE: f64 = 0.9;
 /// Above this multiple of the fit's friction everybody hears and feels that a ring is home.
 const CLEARLY_HOME: f64 = 1.15;
 
-impl Bench {
-    pub(super) fn press(&mut self, ring: Ring, force_kn: f64) -> Result<Done, Refusal> {
-        need(!self.ring_on(ring), "It is on already.")?;
-        self.reach_ring(ring)?;
-        let press = self.truth.press;
-        let holding_n = match ring {
-            Ring::HeadCone => press.head_cone_n,
-            Ring::HeadCup => press.head_cup_n,
-            Ring::TailCup => press.tail_cup_n,
-        };
-        let share = self.pressed_n(1.0e3 * force_kn) / holding_n;
+/// What is around the pinion and decides whether a hand gets at it.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Around<'a> {
+    pub(super) axle: &'a Axle,
+    pub(super) carrier_in: bool,
+}
+
+impl PinionGroup {
+    /// Presses a ring on; `pressed_n` is the true force of the press, `holding_n` the friction of the ring's fit.
+    pub(super) fn press(
+        &mut self,
+        ring: Ring,
+        around: Around<'_>,
+        pressed_n: f64,
+        holding_n: f64,
+    ) -> Result<Done, Refusal> {
+        need_free(self.ring_on(ring), Item::Ring { ring })?;
+        self.reach_ring(ring, around)?;
+        let share = pressed_n / holding_n;
         if share < STARTED_SHARE {
-            return Ok(Done::noticing(
-                "The press stopped with the ring only part of the way on. It came off again.",
-            ));
+            return Ok(Done::noticing(Notice::RingPartWayOn));
         }
         let gap_mm = if share < 1.0 {
             SEAT_LENGTH_MM * (1.0 - share)
         } else {
             0.0
         };
-        let gap = SeatGap { gap_mm, holding_n };
-        let seating = &mut self.assembly.seating;
-        match ring {
-            Ring::HeadCone => seating.head_cone = gap,
-            Ring::HeadCup => seating.head_cup = gap,
-            Ring::TailCup => seating.tail_cup = gap,
-        }
-        self.set_ring(ring, true);
-        self.assembly.pinion_turns = 0.0;
-        Ok(if share > CLEARLY_HOME {
-            Done::noticing("The force rose steeply at the end and the sound changed.")
+        self.set_ring(ring, Some(SeatGap { gap_mm, holding_n }));
+        self.turns = 0.0;
+        Ok(Done::noticing(if share > CLEARLY_HOME {
+            Notice::RingHome
         } else {
-            Done::noticing("The press stopped; no clear rise was felt.")
-        })
+            Notice::RingStopped
+        }))
     }
 
-    pub(super) fn pull_off(&mut self, ring: Ring) -> Result<Done, Refusal> {
-        need(self.ring_on(ring), "It is not on.")?;
-        self.reach_ring(ring)?;
-        let seating = &mut self.assembly.seating;
-        match ring {
-            Ring::HeadCone => seating.head_cone = SeatGap::default(),
-            Ring::HeadCup => seating.head_cup = SeatGap::default(),
-            Ring::TailCup => seating.tail_cup = SeatGap::default(),
-        }
-        self.set_ring(ring, false);
+    pub(super) fn pull_off(&mut self, ring: Ring, around: Around<'_>) -> Result<Done, Refusal> {
+        need_fitted(self.ring_on(ring), Item::Ring { ring })?;
+        self.reach_ring(ring, around)?;
+        self.set_ring(ring, None);
         Ok(Done::plain())
     }
 
     /// Whether a press or puller can get at a ring.
-    pub(super) fn reach_ring(&self, ring: Ring) -> Result<(), Refusal> {
-        need(!self.assembly.pinion_in, "The pinion is in the way: take it out first.")?;
-        need(
-            !self.set_up_bearings,
-            "The set-up bearings are in its place: take them out first.",
-        )?;
-        let inside = ring == Ring::HeadCup && !self.setting.axle.layout().has_cartridge();
-        need(
-            !(inside && self.assembly.carrier_in),
-            "The head bearing's cup is reached from inside the case: lift the carrier out first.",
-        )
+    fn reach_ring(&self, ring: Ring, around: Around<'_>) -> Result<(), Refusal> {
+        need(!self.pinion_in, Refusal::PinionInTheWay)?;
+        need(!self.set_up_bearings, Refusal::SetUpBearingsInTheWay)?;
+        let inside = ring == Ring::HeadCup && !around.axle.layout().has_cartridge();
+        need(!(inside && around.carrier_in), Refusal::HeadCupBehindCarrier)
     }
 
     pub(super) fn fit_set_up_bearings(&mut self) -> Result<Done, Refusal> {
-        need(!self.set_up_bearings, "They are in already.")?;
-        need(
-            !self.assembly.pinion_in,
-            "The pinion has to be out for the set-up bearings to go on.",
-        )?;
-        need(
-            !self.rings_on.contains(&true),
-            "The set-up bearings take the place of the real ones: pull those off first.",
-        )?;
+        need_free(self.set_up_bearings, Item::SetUpBearings)?;
+        need(!self.pinion_in, Refusal::PinionBlocksSetUpBearings)?;
+        need(!self.any_ring_on(), Refusal::RealBearingsInPlace)?;
         self.set_up_bearings = true;
-        self.assembly.pinion_turns = 0.0;
+        self.turns = 0.0;
         Ok(Done::plain())
     }
 
     pub(super) fn remove_set_up_bearings(&mut self) -> Result<Done, Refusal> {
-        need(self.set_up_bearings, "They are not in.")?;
-        need(!self.assembly.pinion_in, "Take the pinion out first.")?;
+        need_fitted(self.set_up_bearings, Item::SetUpBearings)?;
+        need(!self.pinion_in, Refusal::PinionHoldsSetUpBearings)?;
         self.set_up_bearings = false;
         Ok(Done::plain())
     }
 
-    pub(super) fn fit_spacer(&mut self, spacer: SpacerChoice, new: bool) -> Result<Done, Refusal> {
-        need(
-            !self.assembly.pinion_in,
-            "The spacer goes on the shaft with the pinion out.",
-        )?;
-        if self.spacer_on {
+    pub(super) fn fit_spacer(&mut self, spacer: SpacerChoice, new: bool, setting: &Setting) -> Result<Done, Refusal> {
+        need(!self.pinion_in, Refusal::SpacerNeedsPinionOut)?;
+        if self.spacer_on() {
             self.remove_spacer()?;
         }
         let mut done = Done::plain();
-        if spacer == SpacerChoice::None {
-            return Ok(done);
+        match spacer {
+            SpacerChoice::None => return Ok(done),
+            SpacerChoice::Own => {}
         }
-        self.assembly.spacer = if self.setting.axle.layout().has_sleeve() {
+        self.spacer = if setting.axle.layout().has_sleeve() {
             let memory = match (new, self.old_sleeve) {
                 (false, Some(memory)) => {
-                    if self.setting.single_use.contains(&Part::Sleeve) {
+                    if setting.single_use.contains(&Part::Sleeve) {
                         done.reused.push(Part::Sleeve);
                     }
                     memory
                 }
-                (false, None) => return refuse("There is no used sleeve on the bench: take a new one."),
+                (false, None) => return Err(Refusal::NoUsedSleeve),
                 (true, _) => {
                     done.bought.push(Part::Sleeve);
                     SpacerMemory::default()
                 }
             };
             self.old_sleeve = None;
-            SpacerFitted::Sleeve(memory)
+            Spacer::Sleeve(memory)
         } else {
-            SpacerFitted::Solid { shims_mm: 0.0 }
+            Spacer::Solid
         };
-        self.spacer_on = true;
         Ok(done)
     }
 
     pub(super) fn remove_spacer(&mut self) -> Result<Done, Refusal> {
-        need(self.spacer_on, "There is no spacer on the shaft.")?;
-        need(
-            !self.assembly.pinion_in,
-            "The spacer is on the shaft inside: take the pinion out first.",
-        )?;
-        if let SpacerFitted::Sleeve(memory) = self.assembly.spacer {
+        need_fitted(self.spacer_on(), Item::Spacer)?;
+        need(!self.pinion_in, Refusal::SpacerInside)?;
+        if let Spacer::Sleeve(memory) = self.spacer {
             self.old_sleeve = Some(memory);
         }
-        self.assembly.spacer = SpacerFitted::None;
-        self.spacer_on = false;
+        self.spacer = Spacer::None;
         Ok(Done::plain())
     }
 
-    pub(super) fn insert_pinion(&mut self) -> Result<Done, Refusal> {
-        need(!self.assembly.pinion_in, "It is in already.")?;
+    pub(super) fn insert_pinion(&mut self, around: Around<'_>) -> Result<Done, Refusal> {
+        need_free(self.pinion_in, Item::Pinion)?;
         need(
-            self.set_up_bearings || self.rings_on == [true; 3],
-            "The pinion needs its bearings: head cone, head cup and tail cup, or the set-up bearings.",
+            self.set_up_bearings || self.all_rings_on(),
+            Refusal::PinionNeedsBearings,
         )?;
-        self.reach_housing()?;
-        self.assembly.pinion_in = true;
-        self.assembly.pinion_turns = 0.0;
+        self.reach_housing(around)?;
+        self.pinion_in = true;
+        self.turns = 0.0;
         Ok(Done::plain())
     }
 
-    pub(super) fn remove_pinion(&mut self) -> Result<Done, Refusal> {
-        need(self.assembly.pinion_in, "It is not in.")?;
-        need(
-            self.assembly.nut == Nut::Off,
-            "The nut holds it: take the nut off first.",
-        )?;
-        self.reach_housing()?;
-        self.assembly.pinion_in = false;
+    pub(super) fn remove_pinion(&mut self, around: Around<'_>) -> Result<Done, Refusal> {
+        need_fitted(self.pinion_in, Item::Pinion)?;
+        need(!self.nut_on(), Refusal::NutHoldsPinion)?;
+        self.reach_housing(around)?;
+        self.pinion_in = false;
         Ok(Done::plain())
     }
 
     /// Whether the pinion can pass in or out.
-    fn reach_housing(&self) -> Result<(), Refusal> {
-        if self.setting.axle.layout() == Layout::B {
-            need(
-                !self.assembly.cartridge_bolted,
-                "The pinion's head does not pass through the case: unbolt the cartridge first.",
-            )
+    fn reach_housing(&self, around: Around<'_>) -> Result<(), Refusal> {
+        if around.axle.layout() == Layout::B {
+            need(!self.cartridge_bolted, Refusal::HeadBlockedByCartridge)
         } else {
-            need(
-                !self.assembly.carrier_in,
-                "The pinion passes through the inside of the case: lift the carrier out first.",
-            )
+            need(!around.carrier_in, Refusal::HeadBlockedByCarrier)
         }
     }
 
     pub(super) fn fit_seal(&mut self) -> Result<Done, Refusal> {
-        need(!self.assembly.seal, "There is one in already.")?;
-        need(
-            self.assembly.nut == Nut::Off,
-            "The flange is in the way: take nut and flange off first.",
-        )?;
-        self.assembly.seal = true;
+        need_free(self.seal, Item::Seal)?;
+        need(!self.nut_on(), Refusal::FlangeInTheWay)?;
+        self.seal = true;
         Ok(Done {
             bought: vec![Part::Seal],
             ..Done::default()
@@ -202,70 +168,57 @@ impl Bench {
     }
 
     pub(super) fn remove_seal(&mut self) -> Result<Done, Refusal> {
-        need(self.assembly.seal, "There is none in.")?;
-        need(
-            self.assembly.nut == Nut::Off,
-            "The flange is in the way: take nut and flange off first.",
-        )?;
-        self.assembly.seal = false;
+        need_fitted(self.seal, Item::Seal)?;
+        need(!self.nut_on(), Refusal::FlangeInTheWay)?;
+        self.seal = false;
         Ok(Done {
             spoiled: vec![Part::Seal],
             ..Done::default()
         })
     }
 
-    pub(super) fn bolt_cartridge(&mut self) -> Result<Done, Refusal> {
-        need(
-            self.setting.axle.layout().has_cartridge(),
-            "This axle has no cartridge.",
-        )?;
-        need(!self.assembly.cartridge_bolted, "It is bolted on already.")?;
-        self.assembly.cartridge_bolted = true;
+    pub(super) fn bolt_cartridge(&mut self, axle: &Axle) -> Result<Done, Refusal> {
+        need(axle.layout().has_cartridge(), Refusal::NoCartridge)?;
+        need_free(self.cartridge_bolted, Item::Cartridge)?;
+        self.cartridge_bolted = true;
         Ok(Done::plain())
     }
 
-    pub(super) fn unbolt_cartridge(&mut self) -> Result<Done, Refusal> {
-        need(
-            self.setting.axle.layout().has_cartridge(),
-            "This axle has no cartridge.",
-        )?;
-        need(self.assembly.cartridge_bolted, "It is not bolted on.")?;
-        self.assembly.cartridge_bolted = false;
+    pub(super) fn unbolt_cartridge(&mut self, axle: &Axle) -> Result<Done, Refusal> {
+        need(axle.layout().has_cartridge(), Refusal::NoCartridge)?;
+        need_fitted(self.cartridge_bolted, Item::Cartridge)?;
+        self.cartridge_bolted = false;
         Ok(Done::plain())
     }
+}
 
+impl Bench {
     /// New parts from the shelf. New bearings have stands of their own.
     pub(super) fn replace(&mut self, part: Part) -> Result<Done, Refusal> {
         match part {
             Part::Nut => {
-                need(self.assembly.nut == Nut::Off, "Take the old one off first.")?;
-                self.nut_used = false;
+                need(!self.pinion.nut_on(), Refusal::OldNutOn)?;
+                self.pinion.nut_used = false;
             }
             Part::RingBolts => {
-                need(
-                    self.assembly.wheel.is_none_or(|w| !w.bolted),
-                    "The ring gear is bolted on with the old ones: take it off first.",
-                )?;
-                self.bolts_used = false;
+                need(self.carrier.wheel.is_none_or(|w| !w.bolted), Refusal::OldBoltsIn)?;
+                self.carrier.bolts.used = false;
             }
             Part::PinionBearings => {
                 need(
-                    !self.rings_on.contains(&true) && !self.assembly.pinion_in,
-                    "Pull all rings of the old ones off first.",
+                    !self.pinion.any_ring_on() && !self.pinion.pinion_in,
+                    Refusal::OldBearingsOn,
                 )?;
-                self.draw_stands(part, &[Member::HeadBearingStand, Member::TailBearingStand]);
+                self.draw_stands("pinion bearings", &[Member::HeadBearingStand, Member::TailBearingStand]);
             }
             Part::SideBearings => {
-                need(!self.assembly.carrier_in, "Lift the carrier out first.")?;
-                self.draw_stands(part, &[Member::ToothBearingStand, Member::BackBearingStand]);
+                need(!self.carrier.carrier_in, Refusal::LiftCarrierFirst)?;
+                self.draw_stands("side bearings", &[Member::ToothBearingStand, Member::BackBearingStand]);
             }
-            Part::Seal => return refuse("A seal comes new whenever one is fitted."),
-            Part::Sleeve => return refuse("A sleeve comes new when it is asked for on fitting it."),
+            Part::Seal => return Err(Refusal::SealComesNew),
+            Part::Sleeve => return Err(Refusal::SleeveComesNew),
             Part::SolidSpacer | Part::Gears | Part::Case | Part::Carrier => {
-                return refuse(format!(
-                    "There is no other {} on the shelf: condemn it, with evidence.",
-                    part.name()
-                ));
+                return Err(Refusal::NotOnTheShelf { part });
             }
         }
         Ok(Done {
@@ -274,17 +227,13 @@ impl Bench {
         })
     }
 
-    /// Stands of bearings just unpacked: even over half of what inspection lets pass.
-    fn draw_stands(&mut self, part: Part, members: &[Member]) {
+    /// Stands of bearings just unpacked: even over half of what inspection lets pass. `stream` begins the name of their
+    /// random numbers.
+    fn draw_stands(&mut self, stream: &str, members: &[Member]) {
         let chain = self.setting.axle.chain();
         for member in members {
             let tolerance = chain.link(*member).map_or(0.0, |l| l.tolerance);
-            let name = format!(
-                "{} bought at operation {}: {}",
-                part.name(),
-                self.operations,
-                member.name()
-            );
+            let name = format!("{stream} bought at operation {}: {}", self.operations, member.name());
             let mut stream = Stream::new(self.setting.seed, &name);
             self.truth
                 .deviations

@@ -1,79 +1,44 @@
-//! What is written and said: numbers compared, predictions, hints, verdicts, hand-over.
+//! What is written and said: numbers compared, notes, predictions, hints, verdicts.
 
-use super::{Done, Refusal, need, refuse};
+use super::{Done, Shown};
+use crate::bench::aspect::Aspects;
 use crate::bench::measurand::Measurand;
+use crate::bench::notice::Notice;
 use crate::bench::operation::Predicted;
 use crate::bench::part::Part;
 use crate::bench::plate::PlateJudged;
-use crate::bench::state::{Bench, Judgement, Prediction};
+use crate::bench::reading::ReadingPart;
+use crate::bench::refusal::{Refusal, need};
+use crate::bench::sheet::{Judgement, Note, Prediction, Sheet};
+use crate::bench::state::Bench;
 
-impl Bench {
-    pub(super) fn compare_numbers(&mut self) -> Result<Done, Refusal> {
+impl Sheet {
+    pub(super) fn judge_plate(&mut self, judged: PlateJudged, plates: usize) -> Result<Done, Refusal> {
         need(
-            !self.assembly.carrier_in,
-            "The carrier covers the pinion's head: lift it out first.",
+            usize::try_from(judged.plate).is_ok_and(|p| p < plates),
+            Refusal::NoSuchPlate,
         )?;
-        let (pair, mark_mm) = (&self.truth.pair, self.truth.mark_etched_mm);
-        let numbers = [
-            ("number on the pinion", f64::from(pair.pinion_number)),
-            ("number on the ring gear", f64::from(pair.wheel_number)),
-            ("mark on the pinion", mark_mm),
-        ];
-        let shown = numbers.map(|(name, value)| (name.to_owned(), Some(value))).to_vec();
-        Ok(Done {
-            record: Some(self.record(Measurand::MatchNumbers {}, "eye", shown)),
-            noticed: vec![
-                format!(
-                    "The pinion is etched {}, the ring gear {}.",
-                    pair.pinion_number, pair.wheel_number
-                ),
-                format!("The mark on the pinion's head says {mark_mm:+.2} mm; + stands farther from the wheel axis."),
-            ],
-            ..Done::default()
-        })
-    }
-
-    pub(super) fn judge_plate(&mut self, plate: u32, chances: [f64; 3]) -> Result<Done, Refusal> {
-        let count = self.setting.plates.len();
-        need(
-            usize::try_from(plate).is_ok_and(|p| p < count),
-            "There is no such plate beside the bench.",
-        )?;
-        self.plates_judged.push(PlateJudged {
-            operation: self.operations,
-            plate,
-            chances,
-        });
+        self.plates_judged.push(judged);
         Ok(Done::plain())
     }
 
-    pub(super) fn predict(&mut self, about: Predicted, chances: [f64; 3]) -> Done {
-        self.predictions.push(Prediction {
-            operation: self.operations,
-            about,
-            chances,
-            placement: self.built.placement,
-        });
-        Done::plain()
+    pub(super) fn write(&mut self, note: Note) -> Result<Done, Refusal> {
+        self.need_records(note.record.as_slice())?;
+        self.notes.push(note);
+        Ok(Done::plain())
     }
 
-    pub(super) fn hint(&mut self, level: u32) -> Done {
-        self.hints.push((self.operations, level));
-        Done::plain()
-    }
-
-    pub(super) fn condemn(&mut self, part: Part, reason: &str, evidence: &[u32]) -> Result<Done, Refusal> {
-        need(
-            !evidence.is_empty(),
-            "A part is condemned with evidence: name the records that show it.",
-        )?;
-        for number in evidence {
-            if !self.records.iter().any(|r| r.number == *number) {
-                return refuse(format!("There is no record {number}."));
-            }
-        }
+    pub(super) fn condemn(
+        &mut self,
+        operation: u32,
+        part: Part,
+        reason: &str,
+        evidence: &[u32],
+    ) -> Result<Done, Refusal> {
+        need(!evidence.is_empty(), Refusal::NoEvidence)?;
+        self.need_records(evidence)?;
         self.judgements.push(Judgement {
-            operation: self.operations,
+            operation,
             part,
             reason: reason.to_owned(),
             evidence: evidence.to_vec(),
@@ -81,8 +46,64 @@ impl Bench {
         Ok(Done::plain())
     }
 
-    pub(super) fn finish(&mut self) -> Done {
-        self.finished = true;
+    /// Whether all these records are there.
+    fn need_records(&self, numbers: &[u32]) -> Result<(), Refusal> {
+        numbers
+            .iter()
+            .try_for_each(|&record| need(self.has_record(record), Refusal::NoSuchRecord { record }))
+    }
+}
+
+impl Bench {
+    pub(super) fn compare_numbers(&self) -> Result<Done, Refusal> {
+        need(!self.carrier.carrier_in, Refusal::CarrierCoversPinion)?;
+        let (pair, mark_mm) = (&self.truth.pair, self.truth.mark_etched_mm);
+        let (pinion, ring_gear) = (pair.pinion_number, pair.wheel_number);
+        let what = Measurand::MatchNumbers {};
+        Ok(Done {
+            noticed: vec![
+                Notice::NumbersEtched { pinion, ring_gear },
+                Notice::MarkEtched { mark_mm },
+            ],
+            ..Done::showing(Shown {
+                what,
+                instrument: "eye".to_owned(),
+                values: vec![
+                    (ReadingPart::PinionNumber, Some(f64::from(pinion))),
+                    (ReadingPart::RingGearNumber, Some(f64::from(ring_gear))),
+                    (ReadingPart::PinionMark, Some(mark_mm)),
+                ],
+                behind: Aspects::behind(what, &self.setting.axle, self.carrier.carrier_in),
+            })
+        })
+    }
+
+    pub(super) fn note(
+        &mut self,
+        what: Measurand,
+        value: f64,
+        record: Option<u32>,
+        remark: &str,
+    ) -> Result<Done, Refusal> {
+        let behind = Aspects::behind(what, &self.setting.axle, self.carrier.carrier_in);
+        self.sheet.write(Note {
+            operation: self.operations,
+            what,
+            value,
+            record,
+            remark: remark.to_owned(),
+            stale: false,
+            behind,
+        })
+    }
+
+    pub(super) fn predict(&mut self, about: Predicted, chances: [f64; 3]) -> Done {
+        self.sheet.predictions.push(Prediction {
+            operation: self.operations,
+            about,
+            chances,
+            placement: self.built.placement,
+        });
         Done::plain()
     }
 }

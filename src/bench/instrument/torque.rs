@@ -1,6 +1,7 @@
 //! Torque wrenches and the cord with its scale.
 
-use thiserror::Error;
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
 
 use super::using::{Use, graduated};
 
@@ -17,19 +18,6 @@ pub enum WrenchKind {
     CordAndScale,
     /// Clicks at the set torque and shows nothing below.
     Click,
-}
-
-impl WrenchKind {
-    /// As it is called on the bench.
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::Beam => "beam wrench",
-            Self::Dial => "dial wrench",
-            Self::Electronic => "electronic wrench",
-            Self::CordAndScale => "cord and scale",
-            Self::Click => "click wrench",
-        }
-    }
 }
 
 /// A torque wrench.
@@ -58,7 +46,8 @@ pub struct RollingReading {
 }
 
 /// Why a wrench shows nothing of use.
-#[derive(Debug, Clone, Copy, PartialEq, Error)]
+#[derive(Debug, Clone, Copy, PartialEq, thiserror::Error, Serialize, Deserialize, JsonSchema)]
+#[serde(tag = "why", rename_all = "snake_case")]
 pub enum CannotRead {
     /// A click wrench has no pointer.
     #[error(

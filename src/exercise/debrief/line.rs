@@ -2,12 +2,13 @@
 
 use crate::axle::ROOM_C;
 use crate::bench::{
-    Brushing, CapTorque, Caution, Cleaned, Level, Measurand, Operation, Part, Predicted, Reading, ShimPiece, Side,
-    SpacerChoice, StemChoice, Toward, Turned,
+    Brushing, CapTorque, Caution, Cleaned, Level, Measurand, Notice, Operation, Part, Predicted, Reading, ReadingPart,
+    Refusal, ShimPiece, Side, SpacerChoice, StemChoice, Toward, Turned, Unit,
 };
 use crate::contact::Placement;
 use crate::exercise::attempt::{Attempt, Step};
 use crate::exercise::history::Moment;
+use crate::gear::Side as Flank;
 use crate::quantity::{Units, fine_length, length, number, nut_torque, signed, torque};
 
 use super::words;
@@ -30,9 +31,9 @@ pub struct Line {
     /// What was read, without what of.
     pub shown: Option<String>,
     /// What was noticed.
-    pub noticed: Vec<String>,
+    pub noticed: Vec<Notice>,
     /// Why it was not done.
-    pub refused: Option<String>,
+    pub refused: Option<Refusal>,
     /// Whether it took apart what was built.
     pub tear_down: bool,
     /// Hazards that were not met.
@@ -112,17 +113,15 @@ fn kind(step: &Step) -> String {
 fn reading(reading: &Reading) -> String {
     let value = reading.value.map_or_else(
         || "nothing".to_owned(),
-        |value| match reading.unit.as_str() {
-            "mm" => both(value),
-            "N·m" => torque(value, Units::Metric),
-            unit => format!("{}\u{a0}{unit}", number(value, 2)).trim_end().to_owned(),
+        |value| match reading.unit {
+            Unit::Millimeter => both(value),
+            Unit::NewtonMeter => torque(value, Units::Metric),
+            unit @ (Unit::Celsius | Unit::One) => format!("{}\u{a0}{}", number(value, 2), unit.symbol())
+                .trim_end()
+                .to_owned(),
         },
     );
-    if reading.name.is_empty() {
-        value
-    } else {
-        format!("{} {value}", reading.name)
-    }
+    format!("{} {value}", reading.quantity.key())
 }
 
 /// Short forms of what long readings showed.
@@ -131,17 +130,16 @@ fn shown(step: &Step) -> Option<String> {
         return None;
     };
     let readings = &step.answer.readings;
-    let value = |name: &str| readings.iter().find(|r| r.name == name)?.value;
+    let answer = &step.answer;
     match what {
         Measurand::Print {} | Measurand::Plate { .. } => {
-            let flank = |flank: &str| {
-                let along = value(&format!("{flank} centroid along the tooth"))?;
-                let up = value(&format!("{flank} centroid up the tooth"))?;
+            let flank = |flank: Flank| {
+                let [along, up] = answer.centroid(flank)?;
                 Some(format!("length {}, height {}", signed(along, 2), signed(up, 2)))
             };
-            let flanks = ["drive", "coast"].map(|f| {
+            let flanks = [(Flank::Drive, "drive"), (Flank::Coast, "coast")].map(|(f, name)| {
                 let words = flank(f).unwrap_or_else(|| "no print".to_owned());
-                format!("{f}: {words}")
+                format!("{name}: {words}")
             });
             Some(flanks.join("; "))
         }
@@ -154,8 +152,10 @@ fn shown(step: &Step) -> Option<String> {
             length(readings.first().and_then(|r| r.value)?, Units::Metric)
         )),
         Measurand::RollingTorque {} | Measurand::BreakawayTorque {} | Measurand::CarrierTorque {} => {
-            let turns = value("rolling torque")?;
-            let starts = value("breakaway torque").filter(|_| matches!(what, Measurand::BreakawayTorque {}));
+            let turns = answer.value(ReadingPart::Rolling)?;
+            let starts = answer
+                .value(ReadingPart::Breakaway)
+                .filter(|_| matches!(what, Measurand::BreakawayTorque {}));
             let nm = starts.unwrap_or(turns);
             Some(amount(*what, nm))
         }
@@ -172,10 +172,12 @@ fn shown(step: &Step) -> Option<String> {
 fn amount(what: Measurand, value: f64) -> String {
     let in_both = |of: fn(f64, Units) -> String| format!("{} ({})", of(value, Units::Metric), of(value, Units::Inch));
     match what.unit() {
-        "mm" => both(value),
-        "N·m" if matches!(what, Measurand::NutTorque {}) => in_both(nut_torque),
-        "N·m" => in_both(torque),
-        unit => format!("{}\u{a0}{unit}", number(value, 2)).trim_end().to_owned(),
+        Unit::Millimeter => both(value),
+        Unit::NewtonMeter if matches!(what, Measurand::NutTorque {}) => in_both(nut_torque),
+        Unit::NewtonMeter => in_both(torque),
+        unit @ (Unit::Celsius | Unit::One) => format!("{}\u{a0}{}", number(value, 2), unit.symbol())
+            .trim_end()
+            .to_owned(),
     }
 }
 
@@ -219,7 +221,9 @@ fn did(operation: &Operation, kit: &[ShimPiece]) -> String {
             side_words(*side),
             signed(*notches, 1)
         ),
-        Operation::Note { what, value, remark } => {
+        Operation::Note {
+            what, value, remark, ..
+        } => {
             let value = amount(*what, *value);
             let remark = if remark.is_empty() {
                 String::new()

@@ -4,7 +4,6 @@ use crate::bench::{Measurand, Note, Record, StemChoice};
 use crate::contact::{Contact, FlankContact, Placement};
 use crate::exercise::attempt::Attempt;
 use crate::exercise::counted::Counted;
-use crate::exercise::history::nut_torque_nm;
 use crate::exercise::outcome::Outcome;
 use crate::exercise::scenario::Window;
 use crate::exercise::score::{
@@ -179,7 +178,7 @@ fn of(attempt: &Attempt, outcome: &Outcome, depths: &mut Depths<'_>, counted: Co
                 low: full.low - NUT_ZERO_SHARE * least,
                 high: (1.0 + NUT_ZERO_SHARE) * most,
             };
-            let stands = nut_torque_nm(attempt.bench());
+            let stands = attempt.bench().nut_torque_nm();
             vec![Standing::new(
                 "Pinion nut stands at",
                 Measure::NutTorque,

@@ -8,10 +8,11 @@ use super::sheet;
 use super::verdict::Verdict;
 use crate::axle::{Caps, SideSetting};
 use crate::bench::instrument::{Dial, WrenchKind};
-use crate::bench::{Instrument, Measurand, Record};
+use crate::bench::{Instrument, Measurand, ReadingPart, Record};
 use crate::exercise::counted::Counted;
 use crate::exercise::history::Deed;
 use crate::exercise::wanted::DepthFrom;
+use crate::gear::Side as Flank;
 use crate::quantity::number;
 
 /// Turns of the pinion before a torque is believed.
@@ -189,10 +190,9 @@ fn print_check(handed: &Handed<'_>) -> Mark {
     let mut faint = 0;
     let mut last_clear = None;
     for record in fresh(handed, is_print) {
-        let seen = |name: &str| record.readings.iter().find(|r| r.name == name)?.value;
-        let drive = seen("drive centroid along the tooth").zip(seen("drive centroid up the tooth"));
-        match drive.filter(|_| seen("coast centroid up the tooth").is_some()) {
-            Some((x, y)) => last_clear = Some((record.operation, [x, y])),
+        let drive = record.centroid(Flank::Drive);
+        match drive.filter(|_| record.centroid(Flank::Coast).is_some()) {
+            Some(centroid) => last_clear = Some((record.operation, centroid)),
             None => faint += 1,
         }
     }
@@ -275,10 +275,10 @@ fn torque_check(handed: &Handed<'_>) -> Mark {
 /// The set-up sheet: a note for each check, that nothing has overtaken and that a reading bears out.
 fn notes(handed: &Handed<'_>) -> Vec<Mark> {
     let lash: Vec<f64> = fresh(handed, is_lash)
-        .filter_map(|r| r.readings.first()?.value)
+        .filter_map(|r| r.value(ReadingPart::Lash))
         .collect();
     let torque: Vec<f64> = fresh(handed, is_torque)
-        .filter_map(|r| r.readings.iter().find(|x| x.name == "rolling torque")?.value)
+        .filter_map(|r| r.value(ReadingPart::Rolling))
         .collect();
     // A print that is known to be wrong is no verification, however well it is written down.
     let shows_right = print_check(handed).share >= 1.0;

@@ -8,7 +8,7 @@ use super::verdict::Verdict;
 use crate::axle::Moves;
 use crate::contact::{self, FlankContact, Placement, Route};
 use crate::exercise::counted::Counted;
-use crate::exercise::history::{Deed, nut_torque_nm};
+use crate::exercise::history::Deed;
 use crate::exercise::scenario::Window;
 use crate::exercise::wanted::DepthFrom;
 use crate::quantity::{number, signed};
@@ -298,7 +298,7 @@ fn nut_torque(handed: &Handed<'_>, weight: f64) -> Mark {
 pub(super) fn nut_share(handed: &Handed<'_>) -> (f64, f64, [f64; 2]) {
     let targets = &handed.attempt.exercise().scenario().targets;
     let [least, most] = [targets.nut_torque_nm, targets.most_nut_torque_nm];
-    let stands = nut_torque_nm(handed.bench()).unwrap_or(0.0);
+    let stands = handed.bench().nut_torque_nm().unwrap_or(0.0);
     // A wrench that is right within what is permitted to it must not cost anything.
     let full = Window {
         low: (1.0 - WRENCH_SHARE) * least,

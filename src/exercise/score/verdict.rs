@@ -1,7 +1,7 @@
 //! Parts that were condemned, against those that really cannot be set right.
 
 use crate::axle::{Member, Moves};
-use crate::bench::{Judgement, Measurand, Part};
+use crate::bench::{Judgement, Measurand, OperationKind, Part};
 use crate::exercise::attempt::Attempt;
 use crate::exercise::history::Deed;
 use crate::quantity::{degrees, number, signed};
@@ -168,7 +168,7 @@ fn evidence(attempt: &Attempt, judgement: &Judgement) -> [bool; 2] {
     let entries = &bench.ledger().entries;
     let numbers = entries
         .iter()
-        .any(|e| e.name == "compare_numbers" && e.operation < judgement.operation);
+        .any(|e| e.kind == OperationKind::CompareNumbers && e.operation < judgement.operation);
     let records = bench.records().iter();
     let prints = records.filter(|r| r.what == Measurand::Print {} && judgement.evidence.contains(&r.number));
     let places: Vec<_> = prints

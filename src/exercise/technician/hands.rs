@@ -54,7 +54,13 @@ impl Hands {
             set_up_again: true,
             stem,
         });
-        answer.readings.last().and_then(|r| r.value)
+        answer.value(what.main_part()?)
+    }
+
+    /// The last record of a quantity, as it stands on the list of readings.
+    pub(super) fn record_of(&self, what: Measurand) -> Option<u32> {
+        let records = self.attempt.bench().records();
+        records.iter().rev().find(|r| r.what == what).map(|r| r.number)
     }
 
     /// A torque at the pinion nut, by the first wrench whose pointer shows it: mean of three pulls.

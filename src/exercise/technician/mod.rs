@@ -32,7 +32,7 @@ use super::counted::Counted;
 use super::prepared::{Exercise, ExerciseError};
 use super::scenario::Fitted;
 use super::wanted::DepthFrom;
-use crate::bench::{Level, Measurand, Operation, Part};
+use crate::bench::{Level, Measurand, Operation, Part, ReadingPart};
 
 /// How an attempt is played.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -311,18 +311,22 @@ impl Technician {
     /// Numbers and mark; whether the gears do not belong together and were refused for it.
     fn compare_numbers(&mut self) -> bool {
         let answer = self.hands.does(Operation::CompareNumbers {});
-        let values: Vec<f64> = answer.readings.iter().filter_map(|r| r.value).collect();
-        let &[pinion, wheel, mark] = values.as_slice() else {
+        let read = |part| answer.value(part);
+        let (Some(pinion), Some(wheel), Some(mark)) = (
+            read(ReadingPart::PinionNumber),
+            read(ReadingPart::RingGearNumber),
+            read(ReadingPart::PinionMark),
+        ) else {
             return false;
         };
         self.mark_mm = mark;
         if (pinion - wheel).abs() < 0.5 {
             return false;
         }
-        let record = answer.readings.first().map_or(0, |r| r.record);
+        let record = answer.record().unwrap_or(0);
         self.hands.does(Operation::Condemn {
             part: Part::Gears,
-            reason: "The numbers etched on pinion and ring gear differ: they were not made together.".to_owned(),
+            reason: String::new(),
             evidence: vec![record],
         });
         true
@@ -345,7 +349,7 @@ impl Technician {
         };
         self.hands.does(Operation::Condemn {
             part: Part::Case,
-            reason: "Two prints on either side of the right height stand at opposite ends on drive and coast: the axes are not where they belong, and depth only trades one for the other.".to_owned(),
+            reason: String::new(),
             evidence: vec![other.record, print.record],
         });
         true
@@ -391,7 +395,8 @@ impl Technician {
             self.hands.does(Operation::Note {
                 what: Measurand::RollingTorque {},
                 value,
-                remark: "Whole axle, bearings turned.".to_owned(),
+                record: self.hands.record_of(Measurand::RollingTorque {}),
+                remark: String::new(),
             });
         }
         self.write_lash();

@@ -42,7 +42,8 @@ impl Technician {
             self.hands.does(Operation::Note {
                 what: Measurand::RollingTorque {},
                 value,
-                remark: "Pinion alone, bearings turned, seal in.".to_owned(),
+                record: self.hands.record_of(Measurand::RollingTorque {}),
+                remark: String::new(),
             });
         }
     }

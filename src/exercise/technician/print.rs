@@ -3,6 +3,7 @@
 use super::chart::FlankChart;
 use super::{SeenPrint, Technician};
 use crate::bench::{Answer, Brushing, Measurand, Operation, Predicted, StemChoice};
+use crate::gear::Side as Flank;
 
 /// Distances in length and height that make no difference to anybody. Common practice, no source.
 const BAND: [f64; 2] = [0.15, 0.20];
@@ -21,17 +22,7 @@ pub(in crate::exercise) type Middles = [[f64; 2]; 2];
 
 /// Middles of both prints in an answer; none where one does not show.
 pub(in crate::exercise) fn middles(answer: &Answer) -> Option<Middles> {
-    let value = |name: &str| answer.readings.iter().find(|r| r.name == name)?.value;
-    Some([
-        [
-            value("drive centroid along the tooth")?,
-            value("drive centroid up the tooth")?,
-        ],
-        [
-            value("coast centroid along the tooth")?,
-            value("coast centroid up the tooth")?,
-        ],
-    ])
+    Some([answer.centroid(Flank::Drive)?, answer.centroid(Flank::Coast)?])
 }
 
 /// How much deeper both prints ask to go by a chart, mm, and how unlike the approved ones they would still be then.
@@ -88,7 +79,7 @@ impl Technician {
                     set_up_again: false,
                     stem: StemChoice::default(),
                 });
-                Some((answer.readings.first()?.record, middles(&answer)?))
+                Some((answer.record()?, middles(&answer)?))
             })
             .collect();
         let (record, _) = *looks.first()?;
@@ -102,7 +93,8 @@ impl Technician {
         self.hands.does(Operation::Note {
             what: Measurand::Print {},
             value: mean[0][1],
-            remark: "Height of the drive print's middle.".to_owned(),
+            record: Some(record),
+            remark: String::new(),
         });
         let (asks_mm, left) = asks([self.chart.drive, self.chart.coast], mean);
         let print = SeenPrint {

@@ -149,6 +149,7 @@ fn look_or_say(stream: &mut Stream) -> Operation {
         4 => Operation::Note {
             what: Measurand::RollingTorque {},
             value: stream.between(0.0, 5.0),
+            record: None,
             remark: String::new(),
         },
         5 => Operation::JudgePlate {

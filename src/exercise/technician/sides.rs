@@ -2,7 +2,9 @@
 
 use super::Technician;
 use crate::axle::{Member, SideSetting};
-use crate::bench::{CapTorque, Cleaned, Measurand, Operation, Part, Precaution, Predicted, ShimPlace, Side, Turned};
+use crate::bench::{
+    CapTorque, Cleaned, Measurand, Notice, Operation, Part, Precaution, Predicted, ShimPlace, Side, Turned,
+};
 
 /// Temperature to which a ring gear is heated, °C, and the minutes until it is cold. Common practice, no source.
 const WARM_C: f64 = 130.0;
@@ -55,15 +57,13 @@ impl Technician {
             to,
             precautions: vec![Precaution::Hoist, Precaution::HoldingBar, Precaution::EyeProtection],
         });
-        for said in &answer.noticed {
-            if let Some(rest) = said.strip_prefix("The rings were in by ") {
-                let numbers: Vec<f64> = rest
-                    .split(' ')
-                    .filter_map(|word| word.trim_end_matches(',').parse().ok())
-                    .collect();
-                if let &[tooth, back] = numbers.as_slice() {
-                    self.rings_in = Some([tooth, back].map(f64::round));
-                }
+        for noticed in &answer.noticed {
+            if let Notice::AdjustersWereIn {
+                tooth_notches,
+                back_notches,
+            } = *noticed
+            {
+                self.rings_in = Some([tooth_notches, back_notches].map(f64::round));
             }
         }
         self.carrier_in = false;
@@ -258,7 +258,8 @@ impl Technician {
             self.hands.does(Operation::Note {
                 what,
                 value,
-                remark: "Tightest of four places, stem as the card has it.".to_owned(),
+                record: self.hands.record_of(what),
+                remark: String::new(),
             });
         }
     }

@@ -108,7 +108,8 @@ impl Technician {
                 self.hands.does(Operation::Note {
                     what,
                     value,
-                    remark: "Mean of several set-ups.".to_owned(),
+                    record: self.hands.record_of(what),
+                    remark: String::new(),
                 });
             }
         }

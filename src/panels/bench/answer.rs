@@ -84,7 +84,7 @@ fn said(view: &WindowView<'_>, board: &BenchView) -> Said {
     let (title, sentences, refused) = match (view.desk.problem, board.told_back.last()) {
         (Some(problem), _) => ("Not kept".to_owned(), vec![problem.to_owned()], true),
         (None, Some(last)) => {
-            let mut sentences = last.sentences();
+            let mut sentences = last.sentences.clone();
             if sentences.is_empty() && !last.answer.readings.is_empty() {
                 let by_eye = board.readings.last().is_some_and(|r| r.face == Face::Eye);
                 let words = if by_eye {

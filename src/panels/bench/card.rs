@@ -75,7 +75,7 @@ fn upper(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
     for wanted in &board.wanted {
         wanted_row(ui, ink, view, wanted);
     }
-    if board.wanted.iter().any(|w| w.name.starts_with("Lash")) {
+    if board.reads_lash {
         let words = format!("Lash is read with the stem {}.", board.stem);
         widget::words(ui, &words, ink.small(), muted);
     }
@@ -243,7 +243,7 @@ fn foot(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskState, out: &
             }
             return;
         }
-        let [there, given] = board.hints;
+        let (there, given) = (board.hints.len(), board.hints_given);
         let more = given < there;
         let label = if more { "Hint" } else { "No more hints" };
         let hint = ui.add_enabled_ui(more, |ui| widget::button(ui, ink, &face(label, Rank::Plain)));

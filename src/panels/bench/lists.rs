@@ -101,9 +101,9 @@ pub(super) fn log(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchVi
             if !took.is_empty() {
                 widget::words(ui, &took, ink.small(), muted);
             }
-            for sentence in told.sentences() {
+            for sentence in &told.sentences {
                 let color = if told.answer.done { text } else { ink.color(|t| t.off) };
-                widget::words(ui, &sentence, ink.body(), color);
+                widget::words(ui, sentence, ink.body(), color);
             }
             ui.separator();
         }

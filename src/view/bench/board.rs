@@ -2,13 +2,14 @@
 
 use super::readings::{Reading, SeenPrint};
 use super::start::layout_words;
-use super::{Amount, Approval, Laid, Work, offer, words};
+use super::{Amount, Approval, Laid, Work, offer};
 use crate::bench::{Answer, Bench, Measurand, Note, Operation};
 use crate::contact::Pair;
-use crate::exercise::{AskedFor, Attempt, Counted, Seen, Step, Window, lean};
+use crate::exercise::{AskedFor, Attempt, Counted, Scenario, Seen, Step, Window, lean};
 use crate::gear::Side;
 use crate::numerics::math;
 use crate::quantity::Units;
+use crate::words;
 
 /// What the bench shows.
 #[derive(Debug, Clone, PartialEq)]
@@ -29,6 +30,8 @@ pub struct BenchView {
     pub wanted: Vec<Wanted>,
     /// How the card has the dial's stem laid.
     pub stem: &'static str,
+    /// Whether lash is wanted or asked for, so that the stem matters.
+    pub reads_lash: bool,
     /// Which parts are where.
     pub laid: Laid,
     /// All work.
@@ -51,8 +54,10 @@ pub struct BenchView {
     pub money: f64,
     /// Tear-downs so far.
     pub tear_downs: u32,
-    /// Hints that the card holds, and how many were given.
-    pub hints: [usize; 2],
+    /// Hints of the card.
+    pub hints: Vec<String>,
+    /// How many of them were given.
+    pub hints_given: usize,
     /// Whether the axle has been handed over.
     pub finished: bool,
 }
@@ -159,12 +164,14 @@ pub struct Told {
     pub operation: Operation,
     /// What came back.
     pub answer: Answer,
+    /// The same, sentence by sentence.
+    pub sentences: Vec<String>,
 }
 
 impl Told {
     /// What was done, in words.
     pub fn title(&self, units: Units) -> String {
-        words::operation(&self.operation, units)
+        words::bench::operation(&self.operation, units)
     }
 
     /// Whether it was a prediction.
@@ -184,28 +191,36 @@ impl Told {
         parts.join(", ")
     }
 
-    /// Everything that was said in answer, sentence by sentence.
-    pub fn sentences(&self) -> Vec<String> {
-        let answer = &self.answer;
+    /// A step of an attempt; `hints` are those of the card.
+    pub(super) fn new(step: &Step, hints: &[String]) -> Self {
+        let answer = &step.answer;
         let mut all = Vec::new();
-        all.extend(answer.refused.as_ref().map(|why| format!("Not done. {why}")));
+        all.extend(
+            answer
+                .refused
+                .as_ref()
+                .map(|why| format!("Not done. {}", words::answer::refusal(why))),
+        );
         all.extend(
             answer
                 .cautions
                 .iter()
-                .map(|caution| format!("Unsafe. {}", caution.text())),
+                .map(|caution| format!("Unsafe. {}", words::answer::caution(*caution))),
         );
-        // A true minus, as everywhere in the window.
-        all.extend(answer.noticed.iter().map(|said| said.replace(" -", " \u{2212}")));
+        all.extend(answer.noticed.iter().map(|said| words::answer::notice(said, hints)));
         if !answer.spoiled.is_empty() {
-            let parts: Vec<&str> = answer.spoiled.iter().map(|p| p.name()).collect();
+            let parts: Vec<&str> = answer.spoiled.iter().map(|p| words::bench::part(*p)).collect();
             all.push(format!("Spoiled: {}.", parts.join(", ")));
         }
         if !answer.stale.is_empty() {
             let records: Vec<String> = answer.stale.iter().map(u32::to_string).collect();
             all.push(format!("No longer true: reading {}.", records.join(", ")));
         }
-        all
+        Self {
+            operation: step.operation.clone(),
+            answer: answer.clone(),
+            sentences: all,
+        }
     }
 }
 
@@ -244,19 +259,14 @@ impl BenchView {
             told: seen.card.told.clone(),
             cautions: seen.card.cautions.clone(),
             wanted: Vec::new(),
-            stem: words::stem(seen.card.targets.stem),
+            stem: words::bench::stem(seen.card.targets.stem),
+            reads_lash: reads_lash(&seen.card),
             works: if seen.finished {
                 Vec::new()
             } else {
                 offer::works(bench, seen, &laid)
             },
-            told_back: steps
-                .iter()
-                .map(|step| Told {
-                    operation: step.operation.clone(),
-                    answer: step.answer.clone(),
-                })
-                .collect(),
+            told_back: steps.iter().map(|step| Told::new(step, &seen.card.hints)).collect(),
             readings: seen
                 .records
                 .iter()
@@ -272,11 +282,18 @@ impl BenchView {
             minutes: seen.minutes,
             money: seen.money,
             tear_downs: seen.tear_downs,
-            hints: [seen.card.hints.len(), given],
+            hints: seen.card.hints.clone(),
+            hints_given: given,
             finished: seen.finished,
             laid,
         }
     }
+}
+
+/// Whether a card wants lash or asks for it.
+fn reads_lash(card: &Scenario) -> bool {
+    let counts = |counted| card.counts.contains(&counted);
+    counts(Counted::Lash) || counts(Counted::Spread) || card.asked.iter().any(|asked| asked.what == AskedFor::Lash)
 }
 
 /// What is on the sheet for a quantity: value, and whether it is stale.
@@ -372,7 +389,11 @@ fn wanted(seen: &Seen, in_mesh: &dyn Fn(u32) -> bool) -> Vec<Wanted> {
         rows.push(row(name, None, WantedRange::Within(amount, asked.full), written));
     }
     if let Some(pack) = &seen.card.pack {
-        let name = format!("Pack: {}, {} pieces at most", words::place(pack.place), pack.pieces);
+        let name = format!(
+            "Pack: {}, {} pieces at most",
+            words::bench::place(pack.place),
+            pack.pieces
+        );
         rows.push(row(
             &name,
             None,

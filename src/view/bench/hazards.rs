@@ -2,9 +2,9 @@
 
 use serde_json::{Value, json};
 
-use super::words;
 use super::work::{Field, Hazard};
 use crate::bench::{Bench, Caution, Precaution};
+use crate::words::{answer, bench as words};
 
 /// Hazards of the operation with any option of its first choice.
 pub(super) fn hazards(bench: &Bench, template: &Value, fields: &[Field]) -> Vec<Hazard> {
@@ -41,7 +41,7 @@ pub(super) fn hazards(bench: &Bench, template: &Value, fields: &[Field]) -> Vec<
     let solvent = washing.then_some((words::SOLVENT, Precaution::EyeProtection));
     let others = cautions
         .into_iter()
-        .map(|caution| (caution.text(), caution.precaution()));
+        .map(|caution| (answer::caution(caution), caution.precaution()));
     solvent
         .into_iter()
         .chain(others)

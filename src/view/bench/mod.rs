@@ -3,7 +3,6 @@
 //! Everything is made of what may be known ([`crate::exercise::Seen`]) and of which parts are where ([`Laid`]); none of these
 //! types can hold a truth. [`Work`] is an operation with its fields as a form, `offer` the table of them.
 
-mod amount;
 mod approval;
 mod board;
 mod debrief;
@@ -14,10 +13,13 @@ mod part;
 mod readings;
 mod slip;
 mod start;
-mod words;
 mod work;
 
-pub use amount::Amount;
+pub use crate::words::Amount;
+pub use crate::words::bench::{
+    amount as amount_of, measurand as measurand_words, operation as operation_words, outcomes, predicted, stem,
+    tool as tool_words,
+};
 pub use approval::{Approval, Approved};
 pub use board::{BenchView, Told, ToothShape, Wanted, WantedRange};
 pub use debrief::{BuildLine, DebriefView, LossLine, MadeLine, Standing, Verdict, standing_band, standing_digits};
@@ -26,8 +28,4 @@ pub use part::AxlePart;
 pub use readings::{Face, Reading, SeenFlank, SeenPrint, Shown};
 pub use slip::{SLIP_ROWS, SURE, finish, hint, note, predict};
 pub use start::{ExerciseLine, KeptLine, StartView};
-pub use words::{
-    amount as amount_of, measurand as measurand_words, operation as operation_words, outcomes, predicted, stem,
-    tool as tool_words,
-};
 pub use work::{Entry, Field, FieldKind, Filled, Hazard, Piece, Work};

@@ -4,20 +4,13 @@ use serde_json::{Value, json};
 
 use super::hazards::hazards;
 use super::slip::{SURE, chances};
-use super::work::{Field, FieldKind, Piece, Work};
-use super::{Amount, AxlePart, CapsOn, Laid, words};
+use super::work::{Field, FieldKind, Piece, Work, whole};
+use super::{Amount, AxlePart, Laid};
 use crate::axle::SideSetting;
 use crate::bench::instrument::WrenchKind;
-use crate::bench::{Bench, Instrument, Level, Measurand, Operation, Part, Ring, ShimPlace, Side, StemChoice, Tariff};
+use crate::bench::{Bench, Instrument, Level, Measurand, Operation, Part, Ring, ShimPlace, Side, StemChoice};
 use crate::exercise::Seen;
-
-/// How it is known whether something can be done.
-enum Now<'a> {
-    /// It is tried on a copy of the bench; what refuses it is something that anybody sees.
-    Try,
-    /// By what is in its place; else why not.
-    If(bool, &'a str),
-}
+use crate::words::{answer, bench as words};
 
 /// All work of an axle, done or not possible now.
 pub(super) fn works(bench: &Bench, seen: &Seen, laid: &Laid) -> Vec<Work> {
@@ -83,13 +76,13 @@ fn said(options: &[(&str, Value)]) -> Vec<(String, Value)> {
 }
 
 impl Table<'_> {
-    fn add(&mut self, part: AxlePart, name: impl Into<String>, template: Value, fields: Vec<Field>, now: Now<'_>) {
+    fn add(&mut self, part: AxlePart, name: impl Into<String>, template: Value, fields: Vec<Field>) {
         let mut template = template;
         // Fields that start with something stand in the operation that is tried.
         for field in &fields {
             let start = match &field.kind {
                 FieldKind::Number { start, amount } => {
-                    start.map(|v| if *amount == Amount::Count { json!(0) } else { json!(v) })
+                    start.map(|v| if *amount == Amount::Count { whole(v) } else { json!(v) })
                 }
                 FieldKind::Choice { start, .. } => field.options.get(*start).cloned(),
                 FieldKind::Tick { start } => Some(json!(start)),
@@ -100,28 +93,37 @@ impl Table<'_> {
             }
         }
         let operation = serde_json::from_value::<Operation>(template.clone()).ok();
-        let not_now = match (now, &operation) {
-            (Now::If(true, _), _) => None,
-            (Now::If(false, why), _) => Some(why.to_owned()),
-            (Now::Try, Some(operation)) => self.bench.clone().apply(operation).refused,
-            (Now::Try, None) => Some("This program does not know how.".to_owned()),
-        };
+        let not_now = operation.as_ref().and_then(|operation| self.not_now(operation));
         let hazards = if template.get("precautions").is_some() {
             hazards(self.bench, &template, &fields)
         } else {
             Vec::new()
         };
-        let named = template.get("do").and_then(Value::as_str).unwrap_or_default();
         self.works.push(Work {
             part,
             name: name.into(),
-            minutes: Tariff::default().minutes_of(named),
-            reads: named == "measure",
+            minutes: operation
+                .as_ref()
+                .map_or(0.0, |o| self.bench.setting().tariff.minutes_of(o.kind())),
+            reads: matches!(operation, Some(Operation::Measure { .. })),
             fields,
             hazards,
             not_now,
             template,
         });
+    }
+
+    /// Why an operation cannot be done now, if that is plain to see.
+    fn not_now(&self, operation: &Operation) -> Option<String> {
+        let mut tried = operation.clone();
+        match &mut tried {
+            // Of work with a choice it is asked whether any of it can be done.
+            Operation::TakeApart { to, .. } => *to = Level::Bearings,
+            Operation::Condemn { evidence, .. } => evidence.extend(self.seen.records.first().map(|r| r.number)),
+            _ => {}
+        }
+        let refusal = self.bench.plain_refusal(&tried)?;
+        Some(answer::refusal(&refusal))
     }
 
     /// Instruments on the bench that a quantity is read with.
@@ -135,9 +137,9 @@ impl Table<'_> {
         choice("With", "/instrument", options, 0)
     }
 
-    fn measure(&mut self, part: AxlePart, name: &str, what: Measurand, fits: fn(&Instrument) -> bool, now: Now<'_>) {
+    fn measure(&mut self, part: AxlePart, name: &str, what: Measurand, fits: fn(&Instrument) -> bool) {
         let fields = vec![self.tools(fits), again()];
-        self.add(part, name, reading(what), fields, now);
+        self.add(part, name, reading(what), fields);
     }
 
     fn whole_axle(&mut self) {
@@ -154,19 +156,13 @@ impl Table<'_> {
             .into_iter()
             .map(|(level, value)| (words::level(level).to_owned(), json!(value)))
             .collect();
-        let anything = self.laid.carrier_in
-            || self.laid.pinion_in
-            || self.laid.wheel_on
-            || self.laid.rings_on.contains(&true)
-            || self.laid.set_up_bearings;
         self.add(
             part,
             "Take apart",
             json!({"do": "take_apart", "to": "carrier", "precautions": []}),
             vec![choice("As far as", "/to", options, 1)],
-            Now::If(anything, "There is nothing together."),
         );
-        let parts = Part::ALL.map(|p| (p.name().to_owned(), json!(p)));
+        let parts = Part::ALL.map(|p| (words::part(p).to_owned(), json!(p)));
         let records = self.seen.records.iter().map(|record| Piece {
             number: record.number,
             words: format!("{}: {}", record.number, words::measurand(record.what)),
@@ -196,17 +192,11 @@ impl Table<'_> {
                 },
                 evidence,
             ],
-            Now::If(
-                !self.seen.records.is_empty(),
-                "A part is condemned with evidence: take a reading that shows it.",
-            ),
         );
     }
 
     fn ring_gear(&mut self) {
         let part = AxlePart::RingGear;
-        let laid = self.laid;
-        let mesh = Now::If(laid.in_mesh, "The gears are not in mesh.");
         let stems = [
             StemChoice::SquareToTrace,
             StemChoice::AlongMotion,
@@ -219,13 +209,7 @@ impl Table<'_> {
             choice("Stem", "/stem", stems, 0),
             again(),
         ];
-        self.add(
-            part,
-            "Rock for lash",
-            reading(Measurand::Lash { tooth: 0 }),
-            fields,
-            mesh,
-        );
+        self.add(part, "Rock for lash", reading(Measurand::Lash { tooth: 0 }), fields);
         let teeth = self.bench.setting().axle.gears().wheel_teeth;
         let at = |starts: &[u32]| -> Value {
             starts
@@ -248,9 +232,7 @@ impl Table<'_> {
             "Brush paste on",
             json!({"do": "brush_paste", "teeth": [], "film": "usual"}),
             vec![choice("Teeth", "/teeth", places, 0), choice("Film", "/film", films, 1)],
-            Now::If(laid.wheel_on, "There is no ring gear to paint."),
         );
-        let ready = !laid.painted.is_empty() && laid.in_mesh;
         self.add(
             part,
             "Roll the painted teeth",
@@ -259,106 +241,76 @@ impl Table<'_> {
                 number("Drag on the ring gear", "/drag_nm", Amount::NutTorque, Some(20.0)),
                 number("Passes each way", "/passes", Amount::Count, Some(4.0)),
             ],
-            Now::If(ready, "Paste on the teeth and gears in mesh come first."),
         );
         self.add(
             part,
             "Look at the print",
             reading(Measurand::Print {}),
             vec![self.tools(|i| matches!(i, Instrument::Eye))],
-            Now::If(laid.rolled, "Painted teeth have to be rolled through the mesh first."),
         );
         self.ring_gear_at_the_bench();
     }
 
     fn ring_gear_at_the_bench(&mut self) {
         let part = AxlePart::RingGear;
-        let laid = self.laid;
-        let turns = || {
-            Now::If(
-                laid.wheel_on && laid.carrier_held,
-                "The carrier with the ring gear has to turn in its bearings.",
-            )
-        };
-        self.measure(
-            part,
-            "Face runout",
-            Measurand::WheelFaceRunout {},
-            |i| matches!(i, Instrument::Dial(_)),
-            turns(),
-        );
-        self.measure(
-            part,
-            "Radial runout",
-            Measurand::WheelRadialRunout {},
-            |i| matches!(i, Instrument::Dial(_)),
-            turns(),
-        );
+        self.measure(part, "Face runout", Measurand::WheelFaceRunout {}, |i| {
+            matches!(i, Instrument::Dial(_))
+        });
+        self.measure(part, "Radial runout", Measurand::WheelRadialRunout {}, |i| {
+            matches!(i, Instrument::Dial(_))
+        });
         self.add(
             part,
             "Heat",
             json!({"do": "heat_wheel", "to_c": 0.0, "precautions": []}),
             vec![number("To", "/to_c", Amount::Celsius, Some(80.0))],
-            Now::Try,
         );
-        self.measure(
-            part,
-            "Temperature",
-            Measurand::WheelTemperature {},
-            |i| matches!(i, Instrument::Thermometer(_)),
-            Now::If(true, ""),
-        );
+        self.measure(part, "Temperature", Measurand::WheelTemperature {}, |i| {
+            matches!(i, Instrument::Thermometer(_))
+        });
         self.add(
             part,
             "Wait",
             json!({"do": "wait", "minutes": 0.0}),
             vec![number("For", "/minutes", Amount::Minutes, Some(15.0))],
-            Now::If(true, ""),
         );
         self.add(
             part,
             "Draw on with its bolts",
             json!({"do": "fit_wheel", "crosswise": true, "precautions": []}),
             vec![tick("Crosswise", "/crosswise", false)],
-            Now::Try,
         );
         self.add(
             part,
             "Torque its bolts",
             json!({"do": "tighten_ring_bolts", "thread_lock": true}),
             vec![tick("Thread-locking", "/thread_lock", false)],
-            Now::Try,
         );
-        self.add(part, "Take off", json!({"do": "remove_wheel"}), Vec::new(), Now::Try);
+        self.add(part, "Take off", json!({"do": "remove_wheel"}), Vec::new());
         for what in ["wheel_seat", "threads"] {
-            self.clean(part, what, Now::Try);
+            self.clean(part, what);
         }
-        self.clean(
-            part,
-            "teeth",
-            Now::If(!laid.painted.is_empty(), "No paste is on the teeth."),
-        );
+        self.clean(part, "teeth");
         self.replace(part, Part::RingBolts);
     }
 
-    fn clean(&mut self, part: AxlePart, what: &str, now: Now<'_>) {
+    fn clean(&mut self, part: AxlePart, what: &str) {
         let name = serde_json::from_value(json!(what)).map_or("Clean", words::cleaned);
         let template = json!({"do": "clean", "what": what, "precautions": []});
-        self.add(part, name, template, Vec::new(), now);
+        self.add(part, name, template, Vec::new());
     }
 
     fn replace(&mut self, part: AxlePart, of: Part) {
-        let name = format!("New {} from the shelf", of.name());
-        self.add(part, name, json!({"do": "replace", "part": of}), Vec::new(), Now::Try);
+        let name = format!("New {} from the shelf", words::part(of));
+        self.add(part, name, json!({"do": "replace", "part": of}), Vec::new());
     }
 
-    fn turn_and_push(&mut self, part: AxlePart, what: &str, held: bool, why: &str) {
+    fn turn_and_push(&mut self, part: AxlePart, what: &str) {
         self.add(
             part,
             "Turn",
             json!({"do": "turn", "what": what, "turns": 0.0}),
             vec![number("Turns", "/turns", Amount::Turns, Some(10.0))],
-            Now::If(held, why),
         );
         let ways = said(&[("into mesh", json!("mesh")), ("out of mesh", json!("apart"))]);
         self.add(
@@ -366,55 +318,21 @@ impl Table<'_> {
             "Push along its axis",
             json!({"do": "push", "what": what, "toward": "mesh"}),
             vec![choice("Which way", "/toward", ways, 0)],
-            Now::If(held, why),
         );
     }
 
     fn pinion(&mut self) {
         let part = AxlePart::Pinion;
-        let laid = self.laid;
-        let why = "There is no pinion held in its bearings.";
-        self.add(part, "Put in", json!({"do": "insert_pinion"}), Vec::new(), Now::Try);
-        self.add(part, "Take out", json!({"do": "remove_pinion"}), Vec::new(), Now::Try);
-        self.turn_and_push(part, "pinion", laid.pinion_held, why);
-        self.add(
-            part,
-            "Read the numbers",
-            json!({"do": "compare_numbers"}),
-            Vec::new(),
-            Now::Try,
-        );
-        let cartridge = !laid.layout.has_cartridge() || laid.cartridge_bolted;
-        let reachable = laid.pinion_held && cartridge && !laid.carrier_in;
-        self.measure(
-            part,
-            "Gauge its depth",
-            Measurand::PinionDepth {},
-            |i| matches!(i, Instrument::DepthGauge(_)),
-            Now::If(
-                reachable,
-                if laid.carrier_in {
-                    "The arbor lies in the carrier's bores: lift the carrier out first."
-                } else {
-                    why
-                },
-            ),
-        );
+        self.add(part, "Put in", json!({"do": "insert_pinion"}), Vec::new());
+        self.add(part, "Take out", json!({"do": "remove_pinion"}), Vec::new());
+        self.turn_and_push(part, "pinion");
+        self.add(part, "Read the numbers", json!({"do": "compare_numbers"}), Vec::new());
+        self.measure(part, "Gauge its depth", Measurand::PinionDepth {}, |i| {
+            matches!(i, Instrument::DepthGauge(_))
+        });
         let dial: fn(&Instrument) -> bool = |i| matches!(i, Instrument::Dial(_));
-        self.measure(
-            part,
-            "End play",
-            Measurand::PinionEndPlay {},
-            dial,
-            Now::If(laid.pinion_held, why),
-        );
-        self.measure(
-            part,
-            "Runout",
-            Measurand::PinionRunout {},
-            dial,
-            Now::If(laid.pinion_held, why),
-        );
+        self.measure(part, "End play", Measurand::PinionEndPlay {}, dial);
+        self.measure(part, "Runout", Measurand::PinionRunout {}, dial);
     }
 
     fn bearings(&mut self) {
@@ -423,7 +341,6 @@ impl Table<'_> {
             (Ring::HeadCone, "head_cone", AxlePart::HeadBearing, "cone"),
             (Ring::TailCup, "tail_cup", AxlePart::TailBearing, "cup"),
         ] {
-            let on = self.laid.rings_on.get(ring as usize).copied().unwrap_or(false);
             self.add(
                 part,
                 format!("Press the {short} on"),
@@ -434,21 +351,18 @@ impl Table<'_> {
                     Amount::Kilonewtons,
                     Some(20.0),
                 )],
-                Now::Try,
             );
             self.add(
                 part,
                 format!("Pull the {short} off"),
                 json!({"do": "pull_off", "ring": value, "precautions": []}),
                 Vec::new(),
-                Now::Try,
             );
             self.measure(
                 part,
                 &format!("Feel behind the {short}"),
                 Measurand::SeatGap { ring },
                 |i| matches!(i, Instrument::Feeler(_)),
-                Now::If(on, "That ring is not on."),
             );
         }
         let part = AxlePart::HeadBearing;
@@ -457,22 +371,19 @@ impl Table<'_> {
             "Slip set-up bearings in",
             json!({"do": "fit_set_up_bearings"}),
             Vec::new(),
-            Now::Try,
         );
         self.add(
             part,
             "Take set-up bearings out",
             json!({"do": "remove_set_up_bearings"}),
             Vec::new(),
-            Now::Try,
         );
-        self.clean(part, "bearings", Now::Try);
+        self.clean(part, "bearings");
         self.replace(part, Part::PinionBearings);
     }
 
     /// Fitting, taking out and measuring the pack of a place.
     fn pack(&mut self, part: AxlePart, place: ShimPlace, value: &str) {
-        let in_place = self.laid.packs_in.get(place as usize).copied().unwrap_or(false);
         let pieces = self.seen.kit.iter().filter(|p| p.place == place).map(|p| Piece {
             number: p.number,
             words: String::new(),
@@ -494,26 +405,18 @@ impl Table<'_> {
             format!("Make up the {what}"),
             json!({"do": "fit_shims", "place": value, "pieces": []}),
             vec![field],
-            Now::Try,
         );
-        let now = if in_place {
-            Now::Try
-        } else {
-            Now::If(false, "There is no pack in.")
-        };
         self.add(
             part,
             format!("Take the {what} out"),
             json!({"do": "remove_shims", "place": value}),
             Vec::new(),
-            now,
         );
         self.measure(
             part,
             &format!("Measure the {what}"),
             Measurand::ShimPack { place },
             |i| matches!(i, Instrument::Micrometer(_)),
-            Now::If(in_place, "There is no pack in."),
         );
     }
 
@@ -530,11 +433,6 @@ impl Table<'_> {
             },
             json!({"do": "fit_spacer", "spacer": "own", "new": sleeve}),
             Vec::new(),
-            if self.laid.spacer_on {
-                Now::If(false, "There is one on the shaft.")
-            } else {
-                Now::Try
-            },
         );
         if sleeve {
             self.add(
@@ -542,10 +440,9 @@ impl Table<'_> {
                 "Put the old sleeve back on",
                 json!({"do": "fit_spacer", "spacer": "own", "new": false}),
                 Vec::new(),
-                Now::If(self.laid.old_sleeve, "There is no used sleeve on the bench."),
             );
         }
-        self.add(part, "Take off", json!({"do": "remove_spacer"}), Vec::new(), Now::Try);
+        self.add(part, "Take off", json!({"do": "remove_spacer"}), Vec::new());
         if !sleeve {
             self.pack(part, ShimPlace::Spacer, "spacer");
         }
@@ -554,13 +451,11 @@ impl Table<'_> {
     fn nut_and_seal(&mut self) {
         let part = AxlePart::Nut;
         let laid = self.laid;
-        let off = "The nut is not on.";
         self.add(
             part,
             "Flange and nut on",
             json!({"do": "fit_nut", "new": true}),
             vec![tick("A new nut", "/new", false)],
-            Now::Try,
         );
         let wrenches: fn(&Instrument) -> bool = |i| matches!(i, Instrument::Wrench(w) if w.range_nm[1] > 30.0);
         let mut with = self.tools(wrenches);
@@ -578,7 +473,6 @@ impl Table<'_> {
                 ),
                 with,
             ],
-            Now::If(laid.nut_on, off),
         );
         // A click wrench shows nothing while the nut is turned.
         let shows: fn(&Instrument) -> bool =
@@ -594,51 +488,28 @@ impl Table<'_> {
                 number("Angle, + tightens", "/angle_deg", Amount::Degrees, Some(10.0)),
                 read,
             ],
-            Now::If(laid.nut_on, off),
         );
         self.add(
             part,
             "Nut and flange off",
             json!({"do": "remove_nut", "precautions": []}),
             Vec::new(),
-            Now::Try,
         );
         let hand: fn(&Instrument) -> bool = |i| matches!(i, Instrument::Wrench(w) if w.range_nm[1] <= 30.0);
-        self.measure(
-            part,
-            "Feel the turning torque",
-            Measurand::RollingTorque {},
-            hand,
-            Now::If(laid.pinion_held, "There is no pinion held in its bearings."),
-        );
+        self.measure(part, "Feel the rotating torque", Measurand::RollingTorque {}, hand);
         self.replace(part, Part::Nut);
         let part = AxlePart::Seal;
-        self.add(
-            part,
-            "Drive a new one in",
-            json!({"do": "fit_seal"}),
-            Vec::new(),
-            Now::Try,
-        );
-        self.add(part, "Pull out", json!({"do": "remove_seal"}), Vec::new(), Now::Try);
+        self.add(part, "Drive a new one in", json!({"do": "fit_seal"}), Vec::new());
+        self.add(part, "Pull out", json!({"do": "remove_seal"}), Vec::new());
         if laid.layout.has_cartridge() {
             let part = AxlePart::Cartridge;
-            self.add(
-                part,
-                "Bolt to the case",
-                json!({"do": "bolt_cartridge"}),
-                Vec::new(),
-                Now::Try,
-            );
-            self.add(part, "Unbolt", json!({"do": "unbolt_cartridge"}), Vec::new(), Now::Try);
+            self.add(part, "Bolt to the case", json!({"do": "bolt_cartridge"}), Vec::new());
+            self.add(part, "Unbolt", json!({"do": "unbolt_cartridge"}), Vec::new());
         }
     }
 
     fn carrier(&mut self) {
         let part = AxlePart::Carrier;
-        let laid = self.laid;
-        let why = "There is no carrier held in its bearings.";
-        let room = !laid.carrier_in && laid.caps == CapsOn::Off;
         self.add(
             part,
             "Set in the case",
@@ -649,44 +520,23 @@ impl Table<'_> {
                 Amount::Count,
                 Some(0.0),
             )],
-            Now::If(
-                room,
-                if laid.carrier_in {
-                    "It is in already."
-                } else {
-                    "The caps are in the way: take them off first."
-                },
-            ),
         );
         self.add(
             part,
             "Lift out",
             json!({"do": "lift_carrier_out", "precautions": []}),
             Vec::new(),
-            Now::Try,
         );
-        self.turn_and_push(part, "carrier", laid.carrier_held, why);
+        self.turn_and_push(part, "carrier");
         self.measure(
             part,
-            "Feel its turning torque",
+            "Feel its rotating torque",
             Measurand::CarrierTorque {},
             |i| matches!(i, Instrument::Wrench(w) if w.range_nm[1] <= 30.0),
-            Now::If(
-                laid.carrier_held && !laid.in_mesh,
-                if laid.carrier_held {
-                    "The pinion turns with it: that torque is felt at the pinion nut."
-                } else {
-                    why
-                },
-            ),
         );
-        self.measure(
-            part,
-            "End play",
-            Measurand::CarrierEndPlay {},
-            |i| matches!(i, Instrument::Dial(_)),
-            Now::If(laid.carrier_held, why),
-        );
+        self.measure(part, "End play", Measurand::CarrierEndPlay {}, |i| {
+            matches!(i, Instrument::Dial(_))
+        });
         self.replace(part, Part::SideBearings);
         let part = AxlePart::Caps;
         self.add(
@@ -694,30 +544,15 @@ impl Table<'_> {
             "Put on, snug",
             json!({"do": "fit_caps", "as_marked": true}),
             vec![tick("Each on its own side, as marked", "/as_marked", true)],
-            Now::Try,
         );
         self.add(
             part,
             "Torque the bolts",
             json!({"do": "tighten_caps", "to": "full"}),
             Vec::new(),
-            Now::If(
-                laid.caps == CapsOn::Snug,
-                if laid.caps == CapsOn::Off {
-                    "They are not on."
-                } else {
-                    "They are at full torque."
-                },
-            ),
         );
-        self.add(
-            part,
-            "Slacken until snug",
-            json!({"do": "loosen_caps"}),
-            Vec::new(),
-            Now::Try,
-        );
-        self.add(part, "Take off", json!({"do": "remove_caps"}), Vec::new(), Now::Try);
+        self.add(part, "Slacken until snug", json!({"do": "loosen_caps"}), Vec::new());
+        self.add(part, "Take off", json!({"do": "remove_caps"}), Vec::new());
     }
 
     fn sides(&mut self) {
@@ -734,36 +569,23 @@ impl Table<'_> {
                 );
                 continue;
             }
-            let locked = self.laid.locks_in.get(side as usize).copied().unwrap_or(false);
-            let (ready, why) = match (self.laid.carrier_in, self.laid.caps, locked) {
-                (true, CapsOn::Snug, false) => (true, ""),
-                (true, CapsOn::Snug, true) => (false, "Its lock is in: take that out first."),
-                (true, CapsOn::Torqued, _) => (
-                    false,
-                    "With the caps at full torque the ring binds: loosen them until they are snug.",
-                ),
-                _ => (false, "Half its thread is in the cap: carrier in and caps on first."),
-            };
             self.add(
                 part,
                 "Turn",
                 json!({"do": "turn_adjuster", "side": value, "notches": 0.0}),
                 vec![number("Notches, + is in", "/notches", Amount::Notches, Some(1.0))],
-                Now::If(ready, why),
             );
             self.add(
                 part,
                 "Put its lock in",
                 json!({"do": "fit_lock", "side": value}),
                 Vec::new(),
-                Now::Try,
             );
             self.add(
                 part,
                 "Take its lock out",
                 json!({"do": "remove_lock", "side": value}),
                 Vec::new(),
-                Now::Try,
             );
         }
     }
@@ -775,22 +597,11 @@ impl Table<'_> {
             "Spread",
             json!({"do": "spread_case", "by_mm": 0.0}),
             vec![number("By, on its dial", "/by_mm", Amount::Length, Some(0.3))],
-            Now::If(true, ""),
         );
-        self.add(
-            part,
-            "Spreader off",
-            json!({"do": "release_spreader"}),
-            Vec::new(),
-            Now::Try,
-        );
-        self.measure(
-            part,
-            "Read the spread",
-            Measurand::CaseSpread {},
-            |i| matches!(i, Instrument::Dial(_)),
-            Now::If(true, ""),
-        );
+        self.add(part, "Spreader off", json!({"do": "release_spreader"}), Vec::new());
+        self.measure(part, "Read the spread", Measurand::CaseSpread {}, |i| {
+            matches!(i, Instrument::Dial(_))
+        });
         let part = AxlePart::Kit;
         let free = self.seen.kit.iter().filter(|p| !p.fitted);
         let options: Vec<(String, Value)> = free
@@ -804,7 +615,6 @@ impl Table<'_> {
                 (words, json!(p.number))
             })
             .collect();
-        let there = !options.is_empty();
         let fields = vec![
             choice("Piece", "/what/piece", options, 0),
             self.tools(|i| matches!(i, Instrument::Micrometer(_))),
@@ -814,9 +624,8 @@ impl Table<'_> {
             "Measure a piece",
             reading(Measurand::ShimPiece { piece: 0 }),
             fields,
-            Now::If(there, "No piece is in the box."),
         );
-        self.clean(part, "shims", Now::If(true, ""));
+        self.clean(part, "shims");
     }
 
     fn plates(&mut self) {
@@ -829,7 +638,6 @@ impl Table<'_> {
                 format!("Look at plate {}", plate + 1),
                 reading(Measurand::Plate { plate }),
                 vec![eye],
-                Now::If(true, ""),
             );
             let options = verdicts
                 .into_iter()
@@ -845,7 +653,6 @@ impl Table<'_> {
                 format!("Judge plate {}", plate + 1),
                 json!({"do": "judge_plate", "plate": plate, "chances": [0.0, 1.0, 0.0]}),
                 vec![choice("Its pinion", "/chances", options, 4)],
-                Now::If(true, ""),
             );
         }
     }

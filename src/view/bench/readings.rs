@@ -2,11 +2,13 @@
 
 use std::f64::consts::PI;
 
-use super::{Amount, words};
+use super::Amount;
 use crate::bench::instrument::WrenchKind;
-use crate::bench::{Instrument, Measurand, Note, Operation, Record, Tool};
+use crate::bench::{Instrument, Measurand, Note, Operation, PatternPart, ReadingPart, Record, Tool};
+use crate::gear::Side;
 use crate::numerics::math;
 use crate::quantity::{self, Units};
+use crate::words::{answer, bench as words};
 
 /// The face of an instrument.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -45,7 +47,7 @@ pub enum Face {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Shown {
     /// What of.
-    pub name: String,
+    pub part: ReadingPart,
     /// None where the instrument showed nothing.
     pub value: Option<f64>,
 }
@@ -100,7 +102,7 @@ impl Reading {
                 .readings
                 .iter()
                 .map(|r| Shown {
-                    name: r.name.clone(),
+                    part: r.quantity,
                     value: r.value,
                 })
                 .collect(),
@@ -108,7 +110,7 @@ impl Reading {
             written: notes
                 .iter()
                 .rev()
-                .find(|n| n.remark.split(',').next() == Some(&reference(record.number)))
+                .find(|n| n.record == Some(record.number))
                 .map(|n| n.value),
         }
     }
@@ -130,34 +132,22 @@ impl Reading {
         let line = |shown: &Shown| {
             let value = shown.value?;
             // Numbers of a set are whole; the mark is a deviation.
-            let words = if shown.name.starts_with("number") {
-                quantity::number(value, 0)
-            } else {
+            let words = if shown.part == ReadingPart::PinionMark {
                 quantity::deviation(value, units)
+            } else {
+                quantity::number(value, 0)
             };
-            let mut letters = shown.name.chars();
+            let mut letters = answer::reading_part(shown.part).chars();
             let first: String = letters.next().map(char::to_uppercase).into_iter().flatten().collect();
             Some(format!("{first}{}: {words}", letters.as_str()))
         };
         self.values.iter().filter_map(line).collect()
     }
 
-    /// The value that is written down: the last one, which a wrench shows while something turns.
+    /// The value that its quantity is named after; none for prints and what is etched, which are several.
     pub fn main_value(&self) -> Option<f64> {
-        self.values.last().and_then(|shown| shown.value)
-    }
-}
-
-/// How a note begins that says which record it was read from.
-fn reference(record: u32) -> String {
-    format!("record {record}")
-}
-
-impl Reading {
-    /// With what and how it was read: the remark beside its value on the sheet.
-    pub fn remark(&self) -> String {
-        let stem = self.stem.map(|stem| format!(", stem {stem}")).unwrap_or_default();
-        format!("{}, {}{stem}", reference(self.number), self.instrument.replace(',', ""))
+        let part = self.what.main_part()?;
+        self.values.iter().find(|shown| shown.part == part)?.value
     }
 }
 
@@ -218,14 +208,13 @@ impl SeenPrint {
         if !matches!(record.what, Measurand::Print {} | Measurand::Plate { .. }) {
             return None;
         }
-        let value = |name: &str| record.readings.iter().find(|r| r.name == name).and_then(|r| r.value);
-        let flank = |name: &str| {
-            let value = |of: &str| value(&format!("{name} {of}"));
+        let flank = |flank| {
+            let value = |part| record.value(ReadingPart::Pattern(flank, part));
             Some(SeenFlank {
-                centre: [value("centroid along the tooth")?, value("centroid up the tooth")?],
-                along: [value("toe end")?, value("heel end")?],
-                up: [value("root end")?, value("top end")?],
-                area: value("area")?,
+                centre: record.centroid(flank)?,
+                along: [value(PatternPart::Toe)?, value(PatternPart::Heel)?],
+                up: [value(PatternPart::Root)?, value(PatternPart::Top)?],
+                area: value(PatternPart::Area)?,
             })
         };
         Some(Self {
@@ -236,8 +225,8 @@ impl SeenPrint {
                 _ => None,
             },
             stale: record.stale,
-            clearness: value("clearness").unwrap_or(0.0),
-            flanks: [flank("drive"), flank("coast")],
+            clearness: record.value(ReadingPart::Clearness).unwrap_or(0.0),
+            flanks: Side::BOTH.map(flank),
         })
     }
 }

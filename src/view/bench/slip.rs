@@ -40,7 +40,8 @@ pub fn note(reading: &Reading, value: f64) -> Operation {
     Operation::Note {
         what: reading.what,
         value,
-        remark: reading.remark(),
+        record: Some(reading.number),
+        remark: String::new(),
     }
 }
 

@@ -218,7 +218,7 @@ impl Field {
     clippy::cast_sign_loss,
     reason = "checked to be whole and not negative; a cast saturates"
 )]
-fn whole(value: f64) -> Value {
+pub(super) fn whole(value: f64) -> Value {
     Value::from(value.round() as u64)
 }
 

@@ -1,7 +1,7 @@
 //! The trade's words for what is done and read.
 
 use crate::bench::{
-    Brushing, CapTorque, Cleaned, Level, Measurand, Operation, Precaution, Predicted, Ring, ShimPlace, Side,
+    Brushing, CapTorque, Cleaned, Level, Measurand, Operation, Part, Precaution, Predicted, Ring, ShimPlace, Side,
     SpacerChoice, StemChoice, Toward, Turned,
 };
 use crate::quantity::Units;
@@ -9,7 +9,7 @@ use crate::quantity::Units;
 use super::Amount;
 
 /// A ring that is pressed.
-pub(super) const fn ring(ring: Ring) -> &'static str {
+pub const fn ring(ring: Ring) -> &'static str {
     match ring {
         Ring::HeadCone => "head bearing's cone",
         Ring::HeadCup => "head bearing's cup",
@@ -17,8 +17,24 @@ pub(super) const fn ring(ring: Ring) -> &'static str {
     }
 }
 
+/// A part that can be spoiled, replaced or condemned.
+pub const fn part(of: Part) -> &'static str {
+    match of {
+        Part::Sleeve => "sleeve",
+        Part::SolidSpacer => "solid spacer",
+        Part::Nut => "pinion nut",
+        Part::Seal => "pinion seal",
+        Part::PinionBearings => "pinion bearings",
+        Part::SideBearings => "side bearings",
+        Part::RingBolts => "ring gear bolts",
+        Part::Gears => "ring gear and pinion",
+        Part::Case => "case",
+        Part::Carrier => "carrier",
+    }
+}
+
 /// A place for shims.
-pub(super) const fn place(place: ShimPlace) -> &'static str {
+pub const fn place(place: ShimPlace) -> &'static str {
     match place {
         ShimPlace::Depth => "depth shim",
         ShimPlace::Spacer => "spacer shims",
@@ -28,7 +44,7 @@ pub(super) const fn place(place: ShimPlace) -> &'static str {
 }
 
 /// A side of the carrier.
-pub(super) const fn side(side: Side) -> &'static str {
+pub const fn side(side: Side) -> &'static str {
     match side {
         Side::Tooth => "tooth side",
         Side::Back => "behind the ring gear",
@@ -36,7 +52,7 @@ pub(super) const fn side(side: Side) -> &'static str {
 }
 
 /// What is put on or used for safety.
-pub(super) const fn precaution(of: Precaution) -> &'static str {
+pub const fn precaution(of: Precaution) -> &'static str {
     match of {
         Precaution::EyeProtection => "Eye protection on",
         Precaution::PressGuard => "Guard closed",
@@ -48,7 +64,7 @@ pub(super) const fn precaution(of: Precaution) -> &'static str {
 }
 
 /// What to mind where something is washed.
-pub(super) const SOLVENT: &str = "Solvent splashes and burns: eye protection on, air the room, no flame near.";
+pub const SOLVENT: &str = "Solvent splashes and burns: eye protection on, air the room, no flame near.";
 
 /// How a dial's stem is laid.
 pub const fn stem(of: StemChoice) -> &'static str {
@@ -83,8 +99,8 @@ pub fn measurand(what: Measurand) -> String {
         Measurand::PinionRunout {} => "Runout, pinion".to_owned(),
         Measurand::NutTorque {} => "Torque on the nut".to_owned(),
         Measurand::BreakawayTorque {} => "Breakaway torque".to_owned(),
-        Measurand::RollingTorque {} => "Turning torque".to_owned(),
-        Measurand::CarrierTorque {} => "Turning torque, carrier".to_owned(),
+        Measurand::RollingTorque {} => "Rotating torque".to_owned(),
+        Measurand::CarrierTorque {} => "Rotating torque, carrier".to_owned(),
         Measurand::PinionDepth {} => "Pinion depth".to_owned(),
         Measurand::PinionEndPlay {} => "End play, pinion".to_owned(),
         Measurand::CarrierEndPlay {} => "End play, carrier".to_owned(),
@@ -107,7 +123,16 @@ pub const fn amount(what: Measurand) -> Amount {
         Measurand::WheelTemperature {} => Amount::Celsius,
         Measurand::Print {} | Measurand::Plate { .. } | Measurand::MatchNumbers {} => Amount::Share,
         Measurand::Lash { .. } => Amount::Length,
-        _ => Amount::FineLength,
+        Measurand::WheelFaceRunout {}
+        | Measurand::WheelRadialRunout {}
+        | Measurand::PinionRunout {}
+        | Measurand::PinionDepth {}
+        | Measurand::PinionEndPlay {}
+        | Measurand::CarrierEndPlay {}
+        | Measurand::CaseSpread {}
+        | Measurand::ShimPiece { .. }
+        | Measurand::ShimPack { .. }
+        | Measurand::SeatGap { .. } => Amount::FineLength,
     }
 }
 
@@ -133,7 +158,7 @@ pub const fn outcomes(about: Predicted) -> [&'static str; 3] {
 }
 
 /// How far things come apart.
-pub(super) const fn level(to: Level) -> &'static str {
+pub const fn level(to: Level) -> &'static str {
     match to {
         Level::Caps => "caps off, locks out",
         Level::Carrier => "carrier out",
@@ -145,7 +170,7 @@ pub(super) const fn level(to: Level) -> &'static str {
 }
 
 /// What is cleaned.
-pub(super) const fn cleaned(what: Cleaned) -> &'static str {
+pub const fn cleaned(what: Cleaned) -> &'static str {
     match what {
         Cleaned::WheelSeat => "Clean the ring gear's seat",
         Cleaned::Shims => "Deburr and wipe the shims",
@@ -262,14 +287,14 @@ pub fn operation(done: &Operation, units: Units) -> String {
             }
         ),
         Operation::Roll { passes, .. } => format!("Roll the painted teeth, {passes} passes each way"),
-        Operation::Replace { part } => format!("New {} from the shelf", part.name()),
+        Operation::Replace { part } => format!("New {} from the shelf", self::part(*part)),
         Operation::Note { what, value, .. } => {
             format!("Write down {}: {}", measurand(*what), amount(*what).text(*value, units))
         }
         Operation::Predict { about, .. } => format!("Slip signed: {}", predicted(*about)),
         Operation::JudgePlate { plate, .. } => format!("Judge painted plate {}", plate + 1),
         Operation::Hint { level } => format!("Hint {level}"),
-        Operation::Condemn { part, .. } => format!("Condemn the {}", part.name()),
+        Operation::Condemn { part, .. } => format!("Condemn the {}", self::part(*part)),
         Operation::Finish {} => "Hand the axle over".to_owned(),
     }
 }
