@@ -1,4 +1,7 @@
 //! An axle as designed: layout, gears, support, side bearings, nominal sizes.
+//!
+//! Source: our own definitions. The spiral angle at the outer end is that of a circular cutter's trace on the developed
+//! pitch cone (cosine rule; ISO 23509:2006 has the same for face-milled gears, from memory).
 
 use super::chain::{Chain, Moves, Nominal};
 use super::error::AxleError;

@@ -1,4 +1,7 @@
 //! A pinion support: two bearings, a spacer, a nut, a seal and the oil.
+//!
+//! Source: our own model, of the parts whose sources stand in their files: springs in series and in parallel, nut,
+//! seal, oil.
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};

@@ -1,5 +1,7 @@
 //! The file format `lashwright-support/2`, and `/1`, which names rows of the friction table instead of their constants and
 //! does not say which nut torque the support is meant for: reading and checking.
+//!
+//! Source: the format and its ranges are our own.
 
 use super::fastener::ThreadJoint;
 use super::friction::FrictionConstants;

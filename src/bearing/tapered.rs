@@ -1,4 +1,7 @@
 //! One tapered roller bearing: what its catalogue row says, and what follows from it by geometry.
+//!
+//! Source: ISO 281 (contact angle from Y, ratings); Timken Engineering Manual (K); NSK Technical Report E728g, 7.2
+//! (roller forces).
 
 use super::friction::FrictionConstants;
 use crate::numerics::math;
