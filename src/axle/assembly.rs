@@ -1,4 +1,6 @@
 //! What is fitted at the moment, with true sizes.
+//!
+//! Source: our own definitions.
 
 use super::design::Axle;
 use super::error::AxleError;

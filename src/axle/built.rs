@@ -1,4 +1,6 @@
 //! What an axle is once its parts have settled: places, preloads, play, torques.
+//!
+//! Source: our own definitions; swings that happen once a turn add as arrows do.
 
 use super::assembly::Assembly;
 use crate::bearing::Tightened;

@@ -7,6 +7,9 @@
 //! head and shoulder lets the pinion stand deeper; what carries the shoulder outward lets it stand shallower. Along the
 //! wheel's axis, from the pinion: tooth-side seat of the case, shim or adjuster, bearing, carrier, wheel's seat, carrier,
 //! bearing, shim or adjuster, seat behind the wheel.
+//!
+//! Source: our own layouts; which way a shim, a cup or a seat moves the gears follows from where it stands, and agrees
+//! with common practice (no source).
 
 use super::assembly::{Assembly, Bearings, Caps};
 use super::layout::Layout;

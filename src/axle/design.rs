@@ -1,4 +1,7 @@
 //! An axle as designed: layout, gears, support, side bearings, nominal sizes.
+//!
+//! Source: our own definitions. The spiral angle at the outer end is that of a circular cutter's trace on the developed
+//! pitch cone (cosine rule; ISO 23509:2006 has the same for face-milled gears, from memory).
 
 use super::chain::{Chain, Moves, Nominal};
 use super::error::AxleError;
@@ -298,7 +301,8 @@ pub fn usual_side_bearings(wheel_outer_pitch_diameter_mm: f64) -> SideBearings {
     let bearing = TaperedBearing {
         bore_mm,
         outside_diameter_mm,
-        friction_series: FrictionSeries::InchLm,
+        friction: FrictionSeries::InchLm.constants(),
+        steep: false,
         thrust_factor_y: 1.5,
         roller_count,
         roller_length_mm,

@@ -1,4 +1,6 @@
 //! An axle that somebody set up before: how it stands when it comes in.
+//!
+//! Source: our own definition of careful hands; common practice, no source.
 
 use super::assembly::{Assembly, Nut, SpacerFitted};
 use super::chain::Moves;

@@ -1,4 +1,7 @@
 //! From truth and assembly to what the axle is: the solver.
+//!
+//! Source: our own solver: sums of the chain, and springs whose sources stand in `bearing`. What seats, adjusters on
+//! the slack of their threads and bearings not yet turned do is common practice, no source; its numbers are our own.
 
 use super::assembly::{Assembly, Bearings, Caps, Nut, SpacerFitted};
 use super::built::{Built, PinionBuilt, Resistance, Runout, SideBuilt};

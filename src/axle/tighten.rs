@@ -3,6 +3,8 @@
 //! The nut's place is the state: the distance of the cones' inner faces. A torque decides it by the clamp at which the nut
 //! stops, an angle by its travel. Clamp above the friction of the head cone's fit drives the cone home and takes up travel;
 //! a sleeve remembers how far it was crushed.
+//!
+//! Source: our own model of a nut, a fit and a sleeve, whose sources stand in `bearing`.
 
 use super::assembly::{Assembly, Bearings, Nut, SpacerFitted};
 use super::design::Axle;

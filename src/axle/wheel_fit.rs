@@ -1,4 +1,6 @@
 //! Putting the wheel on its carrier.
+//!
+//! Source: expansion and its limit as in `bearing::fit`; how crooked a tight wheel is drawn on is our own definition.
 
 use super::assembly::WheelSeat;
 use super::design::Axle;

@@ -1,6 +1,10 @@
 //! Press fits: pressure, press force, stress, and what heat does to them.
 //!
 //! Lengths mm, pressures and stresses N/mm², forces N, temperature differences K. Interference is on the diameter.
+//!
+//! Source: NTN, Ball and Roller Bearings, CAT. No. 2203/E, 17.4 and 17.5 (pressures, friction); NSK, Rolling Bearings,
+//! CAT. No. E1102, chapters 9 and 14 (heat); Lamé's equations as in J. E. Shigley, Mechanical Engineering Design, eq.
+//! 3-56.
 
 use super::tapered::TaperedBearing;
 

@@ -2,6 +2,9 @@
 //!
 //! They are here because a technician meets them, and because the lesson is where they fail: at hand speed all but the
 //! starting formula say two to five times too little. None of them feeds the support model.
+//!
+//! Source: named beside each: Timken Engineering Manual; Schaeffler, HR1 (2006); SKF General Catalogue; NSK, Rolling
+//! Bearings, CAT. No. E1102; C. S. Karna, ASLE Transactions 17 (1974).
 
 use super::tapered::TaperedBearing;
 use crate::numerics::math;

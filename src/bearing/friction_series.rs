@@ -1,6 +1,8 @@
-//! The rows of the friction table for tapered roller bearings.
+//! The rows of the friction table for tapered roller bearings: what files of the format `lashwright-support/1` name.
 //!
 //! Source: SKF General Catalogue (2005/2008 text), friction chapter, table 3d.
+
+use super::friction::FrictionConstants;
 
 /// Which row of the table a bearing belongs to: the ISO dimension series, or the prefix of an inch bearing.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -45,19 +47,6 @@ pub enum FrictionSeries {
     InchHh,
     /// Every bearing that the table does not name
     Other,
-}
-
-/// Geometry constants of one row. Those of the load share, R2 and S2, multiply Y F_a.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct SeriesConstants {
-    /// R1, of the rolling moment.
-    pub r1: f64,
-    /// R2, axial share in the rolling moment.
-    pub r2: f64,
-    /// S1, of the sliding moment.
-    pub s1: f64,
-    /// S2, axial share in the sliding moment.
-    pub s2: f64,
 }
 
 impl FrictionSeries {
@@ -130,7 +119,7 @@ impl FrictionSeries {
     }
 
     /// The constants of this row.
-    pub fn constants(self) -> SeriesConstants {
+    pub fn constants(self) -> FrictionConstants {
         let (r1, r2, s1) = match self {
             Self::S302 => (1.76e-6, 10.9, 0.017),
             Self::S303 => (1.69e-6, 10.9, 0.017),
@@ -153,6 +142,6 @@ impl FrictionSeries {
             Self::InchHh => (2.51e-6, 10.9, 0.027),
             Self::Other => (2.31e-6, 10.9, 0.019),
         };
-        SeriesConstants { r1, r2, s1, s2: 2.0 }
+        FrictionConstants { r1, r2, s1, s2: 2.0 }
     }
 }

@@ -1,4 +1,6 @@
 //! Gear oil: viscosity over temperature, and viscosity grades.
+//!
+//! Source: Walther's equation as in ASTM D341; grades of SAE J306 (2019).
 
 use crate::numerics::math;
 

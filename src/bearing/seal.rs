@@ -1,4 +1,6 @@
 //! Drag of the shaft seal.
+//!
+//! Source: ISO 14179-2 (read second hand); the lip load form is mechanics, its values from memory.
 
 /// Drag torque of a lip seal on a shaft, N m: 7.34e-5 d², d in mm, whatever the speed.
 ///

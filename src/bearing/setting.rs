@@ -2,6 +2,8 @@
 //!
 //! Lengths mm, temperature differences K. A loss of end play is preload gained. K is the bearing's ratio of radial to
 //! thrust rating; K/0.39 is the cotangent of the contact angle in these sources.
+//!
+//! Source: Timken Tapered Roller Bearing Catalog, p. 28–31, and Timken Engineering Manual, p. 121.
 
 /// Expansion of steel in the setting formulas, 1/K (Timken manual).
 pub const EXPANSION_STEEL_PER_K: f64 = 12.0e-6;

@@ -1,4 +1,6 @@
 //! The two bearings beside the wheel: the same pair, with the case that the packs spread as its spring.
+//!
+//! Source: our own arrangement of `pair` and `friction`; torque through the gears is divided by the ratio.
 
 use super::friction::{self, Running};
 use super::pair::OpposedPair;

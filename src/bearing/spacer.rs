@@ -1,4 +1,7 @@
 //! The spacer between the two cones: solid, or a sleeve that collapses and remembers it.
+//!
+//! Source: Hooke's law for the elastic part. The sleeve's law, a yield force that rises with plastic shortening, is our
+//! own definition; patent US 9,039,287 B2 says how much force such sleeves reach.
 
 /// Young's modulus of spacer steel, N/mm².
 pub const YOUNG_N_PER_MM2: f64 = 206_000.0;

@@ -1,6 +1,10 @@
 //! How far tapered rollers give way: line contact, axial approach of a whole bearing, load zone.
 //!
 //! All rings are taken as rigid and all rollers as loaded. Forces N, lengths mm.
+//!
+//! Source: NSK, Rolling Bearings, CAT. No. E1102, 15.1 (approach of a bearing); A. Palmgren's line contact as in T. A.
+//! Harris, Rolling Bearing Analysis; ISO/TS 16281 (roller between raceways); NSK Technical Report E728g, 5.1 (load
+//! zone).
 
 use super::tapered::TaperedBearing;
 use crate::numerics::math;

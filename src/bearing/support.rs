@@ -1,4 +1,7 @@
 //! A pinion support: two bearings, a spacer, a nut, a seal and the oil.
+//!
+//! Source: our own model, of the parts whose sources stand in their files: springs in series and in parallel, nut,
+//! seal, oil.
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -11,6 +14,7 @@ use super::seal;
 use super::spacer::{Spacer, SpacerKind, SpacerMemory};
 use super::stiffness::AxialApproach;
 use super::tapered::TaperedBearing;
+use super::under_load::UnderLoad;
 use crate::numerics::newton;
 use crate::numerics::root::RootError;
 
@@ -19,6 +23,8 @@ use crate::numerics::root::RootError;
 pub struct Support {
     /// Name shown to people, 1 to 60 characters.
     pub name: String,
+    /// Nut torque that the support is meant for, N m. Files of the format `lashwright-support/1` do not say.
+    pub meant_nut_torque_nm: Option<f64>,
     /// Bearing next to the pinion's teeth.
     pub head_bearing: TaperedBearing,
     /// Bearing next to the companion flange.
@@ -35,6 +41,8 @@ pub struct Support {
     pub seal_shaft_diameter_mm: f64,
     /// Oil on the bearings.
     pub oil: Oil,
+    /// Where the bearings of the whole axle stand and how softly, where the file says. Nothing here depends on it.
+    pub under_load: Option<UnderLoad>,
 }
 
 /// What a support does at rest with its nut tightened.

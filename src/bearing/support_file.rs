@@ -1,14 +1,46 @@
-//! The file format `lashwright-support/1`: reading and checking.
+//! The file format `lashwright-support/2`, and `/1`, which names rows of the friction table instead of their constants and
+//! does not say which nut torque the support is meant for: reading and checking.
+//!
+//! Source: the format and its ranges are our own.
 
 use super::fastener::ThreadJoint;
+use super::friction::FrictionConstants;
 use super::friction_series::FrictionSeries;
 use super::oil::Oil;
 use super::spacer::{LengthFault, Spacer, SpacerKind};
 use super::support::Support;
 use super::tapered::TaperedBearing;
+use super::under_load;
 use crate::text::{Document, NumberRange, Problems, Table};
 
-/// Which of the two kinds a file names.
+/// Versions of the format that are read.
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum Version {
+    /// With `friction_series`.
+    One,
+    /// With `friction` and `nut_torque_nm`.
+    Two,
+}
+
+impl Version {
+    /// Notes a key of the other version, where the file has it.
+    fn refuse(self, table: &mut Table<'_>, key: &'static str, cure: impl Into<String>, p: &mut Problems) {
+        let (own, other) = match self {
+            Self::One => (1, 2),
+            Self::Two => (2, 1),
+        };
+        if table.has(key) {
+            let what = format!("`{key}` is of version {other} of the format, and this file is of version {own}");
+            table.refuse(key, what, cure, p);
+        }
+    }
+}
+
+/// How a file becomes one of version 2.
+const TO_VERSION_2: &str = "Take it out, or write `format = \"lashwright-support/2\"`: that has `nut_torque_nm`, and `friction` in \
+                            place of `friction_series`.";
+
+/// Which of the two kinds of spacers a file names.
 #[derive(Debug, Clone, Copy, PartialEq)]
 enum Kind {
     Solid,
@@ -26,12 +58,15 @@ impl Support {
         let mut problems = Problems::new();
         let p = &mut problems;
         let mut root = document.root();
-        if !root.format("lashwright-support", 1, "pinion support", p) {
-            return Err(problems);
-        }
+        let version = match root.version("lashwright-support", 1..=2, "pinion support", p) {
+            None => return Err(problems),
+            Some(1) => Version::One,
+            Some(_) => Version::Two,
+        };
         let name = root.text("name", 1..=60, p);
-        let head = root.table("head_bearing", p).and_then(|t| read_bearing(t, p));
-        let tail = root.table("tail_bearing", p).and_then(|t| read_bearing(t, p));
+        let meant = read_meant_nut_torque(&mut root, version, p);
+        let head = root.table("head_bearing", p).and_then(|t| read_bearing(t, version, p));
+        let tail = root.table("tail_bearing", p).and_then(|t| read_bearing(t, version, p));
         let spacer = root.table("spacer", p).and_then(|t| read_spacer(t, p));
         let nut = root.table("nut", p).and_then(|t| read_nut(t, p));
         let seal = root.table("seal", p).and_then(|mut t| {
@@ -40,11 +75,15 @@ impl Support {
             shaft
         });
         let oil = root.table("oil", p).and_then(|t| read_oil(t, p));
+        let under_load = root
+            .optional_table("under_load", p)
+            .and_then(|t| under_load::read(t, p));
         root.finish(p);
         let support = (|| {
             let (spacer, zero_preload_length_mm, structure_stiffness_n_per_um) = spacer?;
             Some(Self {
                 name: name?,
+                meant_nut_torque_nm: meant?,
                 head_bearing: head?,
                 tail_bearing: tail?,
                 spacer,
@@ -53,16 +92,32 @@ impl Support {
                 nut: nut?,
                 seal_shaft_diameter_mm: seal?,
                 oil: oil?,
+                under_load,
             })
         })();
         problems.verdict(support)
     }
 }
 
-fn read_bearing(mut table: Table<'_>, p: &mut Problems) -> Option<TaperedBearing> {
+/// Nut torque that the support is meant for; version 1 does not have it.
+fn read_meant_nut_torque(root: &mut Table<'_>, version: Version, p: &mut Problems) -> Option<Option<f64>> {
+    let torque = NumberRange::closed(1.0, 3_000.0);
+    match version {
+        Version::Two => root.number("nut_torque_nm", torque, p).map(Some),
+        Version::One => {
+            version.refuse(root, "nut_torque_nm", TO_VERSION_2, p);
+            Some(None)
+        }
+    }
+}
+
+fn read_bearing(mut table: Table<'_>, version: Version, p: &mut Problems) -> Option<TaperedBearing> {
     let bore = table.number("bore_mm", NumberRange::closed(5.0, 400.0), p);
     let outside = table.number("outside_diameter_mm", NumberRange::closed(10.0, 600.0), p);
-    let friction_series = read_series(&mut table, p);
+    let friction = match version {
+        Version::One => read_series(&mut table, p).map(|series| (series.constants(), series.is_steep())),
+        Version::Two => read_constants(&mut table, p),
+    };
     let thrust_factor_y = table.number("thrust_factor_y", NumberRange::closed(0.3, 5.0), p);
     let roller_count = table.integer("roller_count", 4..=100, p);
     let roller_length_mm = table.number("roller_length_mm", NumberRange::closed(2.0, 200.0), p);
@@ -78,10 +133,12 @@ fn read_bearing(mut table: Table<'_>, p: &mut Problems) -> Option<TaperedBearing
         );
     }
     table.finish(p);
+    let (friction, steep) = friction?;
     Some(TaperedBearing {
         bore_mm: bore?,
         outside_diameter_mm: outside?,
-        friction_series: friction_series?,
+        friction,
+        steep,
         thrust_factor_y: thrust_factor_y?,
         roller_count: roller_count?,
         roller_length_mm: roller_length_mm?,
@@ -89,8 +146,50 @@ fn read_bearing(mut table: Table<'_>, p: &mut Problems) -> Option<TaperedBearing
     })
 }
 
+/// The constants of the friction moment, and whether the bearing is steep. Ranges reach ten times and more beyond the rows
+/// of the friction table.
+fn read_constants(table: &mut Table<'_>, p: &mut Problems) -> Option<(FrictionConstants, bool)> {
+    if table.has("friction_series") {
+        let row = table
+            .text("friction_series", 1..=12, p)
+            .and_then(|word| FrictionSeries::from_name(&word));
+        let cure = row.map_or_else(
+            || "Write `friction = { r1 = …, r2 = …, s1 = …, s2 = … }` in its place.".to_owned(),
+            |row| {
+                let FrictionConstants { r1, r2, s1, s2 } = row.constants();
+                let steep = if row.is_steep() { " and `steep = true`" } else { "" };
+                format!(
+                    "Write `friction = {{ r1 = {r1:e}, r2 = {r2:?}, s1 = {s1:?}, s2 = {s2:?} }}`{steep} in its place."
+                )
+            },
+        );
+        Version::Two.refuse(table, "friction_series", cure, p);
+    }
+    let steep = table.flag("steep", false, p);
+    let mut constants = if table.has("friction_series") {
+        table.optional_table("friction", p)?
+    } else {
+        table.table("friction", p)?
+    };
+    let r1 = constants.number("r1", NumberRange::closed(1.0e-7, 1.0e-4), p);
+    let r2 = constants.number("r2", NumberRange::closed(1.0, 200.0), p);
+    let s1 = constants.number("s1", NumberRange::closed(5.0e-4, 0.5), p);
+    let s2 = constants.number("s2", NumberRange::closed(0.1, 50.0), p);
+    constants.finish(p);
+    let constants = FrictionConstants {
+        r1: r1?,
+        r2: r2?,
+        s1: s1?,
+        s2: s2?,
+    };
+    Some((constants, steep?))
+}
+
 /// The row of the friction table; words are few enough to be listed once.
 fn read_series(table: &mut Table<'_>, p: &mut Problems) -> Option<FrictionSeries> {
+    for key in ["friction", "steep"] {
+        Version::One.refuse(table, key, TO_VERSION_2, p);
+    }
     let word = table.text("friction_series", 1..=12, p)?;
     let series = FrictionSeries::from_name(&word);
     if series.is_none() {
@@ -155,12 +254,11 @@ fn read_spacer(mut table: Table<'_>, p: &mut Problems) -> Option<(Spacer, f64, f
 fn refuse_sleeve_keys(table: &mut Table<'_>, p: &mut Problems) {
     for key in ["yield_force_n", "hardening_n_per_mm"] {
         if table.has(key) {
-            table.optional_number(key, NumberRange::closed(f64::NEG_INFINITY, f64::INFINITY), p);
-            p.note(
-                table.place_of(key),
+            table.refuse(
+                key,
                 format!("`spacer.{key}` belongs to a collapsible spacer, and this one is solid"),
-                "",
                 "Take it out, or write `kind = \"collapsible\"`.",
+                p,
             );
         }
     }

@@ -1,6 +1,9 @@
 //! One tapered roller bearing: what its catalogue row says, and what follows from it by geometry.
+//!
+//! Source: ISO 281 (contact angle from Y, ratings); Timken Engineering Manual (K); NSK Technical Report E728g, 7.2
+//! (roller forces).
 
-use super::friction_series::FrictionSeries;
+use super::friction::FrictionConstants;
 use crate::numerics::math;
 
 /// A single-row tapered roller bearing as a catalogue lists it.
@@ -10,8 +13,11 @@ pub struct TaperedBearing {
     pub bore_mm: f64,
     /// D, outside diameter of the cup, mm.
     pub outside_diameter_mm: f64,
-    /// Row of the friction table that the bearing belongs to.
-    pub friction_series: FrictionSeries,
+    /// Constants of its friction moment.
+    pub friction: FrictionConstants,
+    /// Whether its starting torque may be up to four times higher than computed, as the source of the friction table says
+    /// of steep bearings.
+    pub steep: bool,
     /// Y, thrust factor; Y = 0.4 cot α.
     pub thrust_factor_y: f64,
     /// Z, number of rollers.

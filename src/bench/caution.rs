@@ -51,16 +51,4 @@ impl Caution {
             Self::AirSpunBearing => Precaution::BearingHeld,
         }
     }
-
-    /// For people: short, each time.
-    pub fn text(self) -> &'static str {
-        match self {
-            Self::RingUnderPress => "A hardened ring under a press can burst: guard closed.",
-            Self::Splinters => "Steel on hardened steel throws splinters: eye protection on.",
-            Self::HotWheel => "The ring gear burns skin: hot gloves on.",
-            Self::HeavyCarrier => "The carrier is heavy and the teeth are sharp: use the hoist.",
-            Self::NutReaction => "The flange reacts with the nut's whole torque: rest the holding bar on the bench.",
-            Self::AirSpunBearing => "A bearing spun by air can fly apart: hold it still.",
-        }
-    }
 }

@@ -1,6 +1,13 @@
 //! What ships inside the program: the files of `assets/` and `scenarios/`, embedded when it is built.
+//!
+//! `build.rs` finds them, so that a new TOML file in its folder is all that a new gear set, support or exercise takes. The
+//! order of each list follows from what the files say.
 
-use crate::exercise::{Source, Sources};
+use std::sync::LazyLock;
+
+use crate::bearing::Support;
+use crate::exercise::{Scenario, Source, Sources};
+use crate::gear::Design;
 
 /// An embedded file.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -11,88 +18,56 @@ pub struct Embedded {
     pub text: &'static str,
 }
 
-/// Embeds files of one folder by name; a test compares the list with the folder.
-macro_rules! embed {
-    ($folder:literal, [$($name:literal),* $(,)?]) => {
-        &[$(Embedded { name: $name, text: include_str!(concat!("../../", $folder, "/", $name, ".toml")) }),*]
-    };
-}
+include!(concat!(env!("OUT_DIR"), "/embedded.rs"));
 
 /// All gear sets, by ratio.
-pub const GEAR_SETS: &[Embedded] = embed!(
-    "assets/gears",
-    [
-        "3.00-tapered-ring-186",
-        "3.08-uniform-ring-172",
-        "3.23-tapered-ring-162",
-        "3.42-uniform-ring-180",
-        "3.55-tapered-ring-198",
-        "3.73-tapered-ring-224",
-        "3.89-uniform-ring-194",
-        "4.11-tapered-ring-178",
-        "4.56-uniform-ring-238",
-        "4.88-uniform-ring-226",
-        "5.29-tapered-ring-250",
-        "5.86-uniform-ring-268",
-        "6.43-uniform-ring-280",
-        "7.33-tapered-ring-298",
-    ]
-);
+pub static GEAR_SETS: LazyLock<Vec<Embedded>> = LazyLock::new(|| {
+    in_order(GEAR_FILES, |text| {
+        let design = Design::from_toml(text).ok()?;
+        Some([f64::from(design.wheel_teeth) / f64::from(design.pinion_teeth), 0.0])
+    })
+});
 
 /// The embedded gear set of this name.
 pub fn gear_set(name: &str) -> Option<&'static Embedded> {
-    GEAR_SETS.iter().find(|e| e.name == name)
+    GEAR_FILES.iter().find(|e| e.name == name)
 }
 
-/// All pinion supports, from light to heavy.
-pub const SUPPORTS: &[Embedded] = embed!(
-    "assets/supports",
-    [
-        "light-axle-sleeve",
-        "medium-axle-solid",
-        "cartridge-solid",
-        "heavy-axle-solid",
-    ]
-);
+/// All pinion supports, from light to heavy: by the bore of the head bearing.
+pub static SUPPORTS: LazyLock<Vec<Embedded>> = LazyLock::new(|| {
+    in_order(SUPPORT_FILES, |text| {
+        let support = Support::from_toml(text).ok()?;
+        Some([support.head_bearing.bore_mm, support.tail_bearing.bore_mm])
+    })
+});
 
-/// Nut torque that an embedded pinion support is meant for, N m; the file format has no key for it.
-pub fn meant_nut_torque_nm(support: &str) -> Option<f64> {
-    match support {
-        "light-axle-sleeve" | "medium-axle-solid" => Some(217.0),
-        "cartridge-solid" => Some(500.0),
-        "heavy-axle-solid" => Some(1000.0),
-        _ => None,
-    }
+/// The embedded pinion support of this name.
+pub fn support(name: &str) -> Option<&'static Embedded> {
+    SUPPORT_FILES.iter().find(|e| e.name == name)
 }
 
-/// All exercises, from reading to saying no: by step and then as they come.
-pub const SCENARIOS: &[Embedded] = embed!(
-    "scenarios",
-    [
-        "what-the-dial-says",
-        "feel-then-read",
-        "twelve-prints",
-        "shim-drawer",
-        "oat-barn-tractor",
-        "lash-without-losing-preload",
-        "one-notch-too-many",
-        "crush-and-stop",
-        "grind-or-shim",
-        "arbor-and-block",
-        "dairy-van-light-axle",
-        "feed-lorry-cartridge",
-        "depth-stole-my-preload",
-        "same-chart-wrong-family",
-        "moved-after-the-final-nut",
-        "tight-once-a-turn",
-        "leave-it-where-it-ran",
-        "say-no",
-    ]
-);
+/// All exercises, from reading to saying no: by step and then by the `order` that their files give.
+pub static SCENARIOS: LazyLock<Vec<Embedded>> = LazyLock::new(|| {
+    in_order(SCENARIO_FILES, |text| {
+        let scenario = Scenario::from_toml(text).ok()?;
+        let order = scenario.order.map_or(f64::INFINITY, f64::from);
+        Some([f64::from(scenario.step), order])
+    })
+});
 
 /// The embedded scenario of this name.
 pub fn scenario(name: &str) -> Option<&'static Embedded> {
-    SCENARIOS.iter().find(|e| e.name == name)
+    SCENARIO_FILES.iter().find(|e| e.name == name)
+}
+
+/// Files by their keys, those with the same keys by name. A file that cannot be read comes last; a test reads them all.
+fn in_order(files: &[Embedded], keys: fn(&str) -> Option<[f64; 2]>) -> Vec<Embedded> {
+    let mut keyed: Vec<([f64; 2], Embedded)> = files
+        .iter()
+        .map(|file| (keys(file.text).unwrap_or([f64::INFINITY; 2]), *file))
+        .collect();
+    keyed.sort_by(|([a, more_a], _), ([b, more_b], _)| a.total_cmp(b).then(more_a.total_cmp(more_b)));
+    keyed.into_iter().map(|(_, file)| file).collect()
 }
 
 /// Gear sets and supports of the catalogue, for exercises.
@@ -107,9 +82,4 @@ impl Sources for Shelf {
         };
         found.map(|e| e.text.to_owned())
     }
-}
-
-/// The embedded pinion support of this name.
-pub fn support(name: &str) -> Option<&'static Embedded> {
-    SUPPORTS.iter().find(|e| e.name == name)
 }

@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use crate::document::preload::PreloadDocument;
 use crate::job::preload::{Over, Preload, Request, Sweep, Verdict, Window, preload, table};
 use crate::job::shop_units::{foot_pounds, inch_pounds, inches, number, pounds_force, signed};
-use crate::job::{Failure, preload_picture};
+use crate::job::{Failure, preload_picture, supports};
 
 use super::Answer;
 
@@ -14,14 +14,13 @@ use super::Answer;
 /// Without a table and without options it shows one case: the support as its file says.
 #[derive(Debug, Clone, PartialEq, clap::Args)]
 pub struct PreloadArguments {
-    /// Pinion support: an embedded name (light-axle-sleeve, medium-axle-solid, cartridge-solid, heavy-axle-solid) or a
-    /// file
-    #[arg(value_name = "SUPPORT")]
+    /// Pinion support: an embedded name or a file
+    #[arg(value_name = "SUPPORT", help = support_help())]
     support: String,
     /// Free length of the spacer with its shims [default: as in the file]
     #[arg(long, value_name = "MM", allow_negative_numbers = true)]
     spacer_mm: Option<f64>,
-    /// Torque on the pinion nut [default: what an embedded support is meant for; 217 (160 ft·lb) for a file]
+    /// Torque on the pinion nut [default: what the support is meant for; 217 (160 ft·lb) where its file does not say]
     #[arg(long, value_name = "NM", allow_negative_numbers = true)]
     nut_torque_nm: Option<f64>,
     /// Speed at which the pinion is turned [default: 20]
@@ -85,6 +84,14 @@ impl PreloadArguments {
             (None, None) => Ok(None),
         }
     }
+}
+
+/// What `--help` says of the support, with the names that ship.
+fn support_help() -> String {
+    format!(
+        "Pinion support: an embedded name ({}) or a file",
+        supports::names().join(", ")
+    )
 }
 
 /// Computes one case or a table, and draws the chart where one is asked for.

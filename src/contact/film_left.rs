@@ -1,10 +1,12 @@
 //! What a mesh leaves of a film of marking paste, place by place: for drawing. Numbers of a print come from
-//! [`super::Pattern`].
+//! [`super::pattern::Pattern`].
+//!
+//! Source: our own definition.
 
-use super::Film;
 use super::gap_map::GapMap;
-use super::pair::coordinate;
 use super::pattern::bicubic;
+use super::placement::Film;
+use super::resolution::coordinate;
 
 /// Smallest gap over the roll as a multiple of the film's thickness, at even places of the flank. Below 1 the paste was
 /// pressed away to that share of its thickness, from 1 on all of it is left.

@@ -4,12 +4,16 @@
 //! the roll, φ1 = φ/m and d the wheel's own rotation. The eased flank of the pinion is Ψ(p) = 0
 //! ([`crate::gear::PinionFlank`]), whose evaluation holds one more unknown, the roll at which the designed pair would
 //! touch there. Both unknowns are found together by Newton's method.
+//!
+//! Source: gears placed with errors of P, G, E and shaft angle, as in M. L. Baxter, Effect of Misalignment on Tooth
+//! Action of Bevel and Hypoid Gears, ASME paper 61-MD-20 (1961); the gap along the normal and both unknowns at once are
+//! our own method.
 
 use nalgebra::Vector3;
 
 use crate::gear::{GearSet, Level, PinionFlank, Roll, sin_cos_near};
 
-use super::Placement;
+use super::placement::Placement;
 
 /// The most iterations of a solve; three to five are usual.
 const MOST_STEPS: u32 = 40;

@@ -3,12 +3,17 @@
 //! At a wheel point the gap runs along the roll nearly as a parabola, less the wheel's own motion, whose change-overs
 //! give it sharp minima. All breaks of the motion bend the gap upward, so that its slope rises through every minimum:
 //! the minimum is found by Newton's method on the slope, stopped at the breaks.
+//!
+//! Source: separations over the whole flank as what contact is made of, as in V. Simon, Load Distribution in Hypoid
+//! Gears, Journal of Mechanical Design 122 (2000); their least over the roll, with the wheel held by whichever pair
+//! touches, is our own definition of a rolled print.
 
 use crate::gear::Roll;
 
 use super::gap::{Gap, Stand};
 use super::motion::Envelope;
-use super::pair::{Node, PreparedFlank, Resolution, coordinate};
+use super::prepared::{Node, PreparedFlank};
+use super::resolution::{Resolution, coordinate};
 
 /// When what is left of the minimum is below this, it is left out, mm.
 const MINIMUM_ACCURACY_MM: f64 = 1e-9;

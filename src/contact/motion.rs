@@ -1,4 +1,8 @@
 //! Motion of the wheel: the curve of first touch of one pair, and the lower envelope of all pairs.
+//!
+//! Source: transmission error as the wheel's lag, and its change-over between pairs, are in F. L. Litvin and A.
+//! Fuentes, Gear Geometry and Applied Theory, 2nd ed., 2004; that all pairs in reach and their edges count, in T. J.
+//! Krenzer, SAE paper 810688 (1981). The envelope of Hermite cubics is our own method.
 
 use super::touch::{FirstTouch, Scout, Start, Toucher};
 

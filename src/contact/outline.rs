@@ -2,10 +2,13 @@
 //!
 //! The change-over between pairs leaves a ridge in the smallest gap, and the ends of a print lie on that ridge: a grid
 //! cuts it off. Here the outline is followed near each end by solving for the smallest gap where the film ends.
+//!
+//! Source: our own method; the golden section search is that of J. Kiefer, Sequential Minimax Search for a Maximum,
+//! Proceedings of the American Mathematical Society 4 (1953).
 
 use super::gap::Stand;
 use super::gap_map::{Gapper, Lead};
-use super::pair::Node;
+use super::prepared::Node;
 
 /// How far across the outline is followed, in cells of the grid.
 const CELLS_ACROSS: f64 = 1.25;

@@ -1,136 +1,17 @@
-//! A gear set made ready for contact: what does not depend on the placement, computed once.
+//! A gear set made ready for contact by either route.
 
 use std::sync::OnceLock;
 
-use nalgebra::Vector3;
+use crate::gear::{GearSet, Side};
 
-use crate::gear::{GearSet, PinionFlank, Side};
-
-use super::Placement;
 use super::fast::Tables;
-use super::gap::Stand;
-
-/// How finely contact is sampled.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Resolution {
-    /// Grid cells along the tooth.
-    pub lengthwise: usize,
-    /// Grid cells up the tooth.
-    pub heightwise: usize,
-    /// Rolls in one pitch.
-    pub rolls: usize,
-}
-
-impl Resolution {
-    /// What ships: halving every step changes no result by more than the limits stated in the tests.
-    pub const SHIPPED: Self = Self {
-        lengthwise: 48,
-        heightwise: 36,
-        rolls: 16,
-    };
-
-    /// Every step halved.
-    #[must_use]
-    pub fn halved(self) -> Self {
-        Self {
-            lengthwise: 2 * self.lengthwise,
-            heightwise: 2 * self.heightwise,
-            rolls: 2 * self.rolls,
-        }
-    }
-
-    /// At least what the method needs, and no more than fits in memory.
-    fn sane(self) -> Self {
-        Self {
-            lengthwise: self.lengthwise.clamp(4, 1024),
-            heightwise: self.heightwise.clamp(4, 1024),
-            rolls: self.rolls.clamp(4, 1024),
-        }
-    }
-}
-
-impl Default for Resolution {
-    fn default() -> Self {
-        Self::SHIPPED
-    }
-}
-
-/// A point of the wheel's flank with what its designed meeting says.
-#[derive(Debug, Clone, Copy)]
-pub(crate) struct Node {
-    pub(crate) w: Vector3<f64>,
-    pub(crate) n: Vector3<f64>,
-    pub(crate) w_x: Vector3<f64>,
-    pub(crate) w_y: Vector3<f64>,
-    /// Roll at which the designed pair meets here.
-    pub(crate) roll: f64,
-    /// Second derivative of the gap along the roll there, mm/rad².
-    pub(crate) curvature: f64,
-}
-
-impl Node {
-    /// The node at flank coordinates (x, y), `designed` being the two gears as designed. None where there is no regular
-    /// meeting.
-    pub(crate) fn at(pinion: &PinionFlank, designed: &Stand, x: f64, y: f64) -> Option<Self> {
-        let patch = pinion.wheel().patch(x, y)?;
-        let meeting = pinion.meeting(x, y)?;
-        let mut node = Self {
-            w: patch.w,
-            n: patch.n,
-            w_x: patch.w_x,
-            w_y: patch.w_y,
-            roll: meeting.roll_rad,
-            curvature: meeting.second_derivative_mm,
-        };
-        // Curvature of the gap along the roll by difference of its slope on both sides of the meeting.
-        let h = 1e-3;
-        let slope = |roll: f64| {
-            let roll = designed.roll(roll);
-            let gap = designed.gap(pinion, node.w, node.n, &roll, 0.0, designed.start(&roll))?;
-            Some(gap.slope(0.0))
-        };
-        if let (Some(low), Some(high)) = (slope(node.roll - h), slope(node.roll + h)) {
-            let curvature = (high - low) / (2.0 * h);
-            if curvature > 0.0 {
-                node.curvature = curvature;
-            }
-        }
-        Some(node)
-    }
-}
-
-/// A flank made ready.
-#[derive(Debug, Clone)]
-pub(crate) struct PreparedFlank {
-    pub(crate) pinion: PinionFlank,
-    /// ψ of this flank: sense of wheel rotation that brings it toward the pinion.
-    pub(crate) toward: f64,
-    /// Grid over the square, x outer: index i (heightwise + 1) + j. None where no regular meeting exists.
-    pub(crate) grid: Vec<Option<Node>>,
-    /// The grid for choosing where a search starts.
-    pub(crate) coarse: Vec<CoarseNode>,
-    /// Rolls between which a pair can be in contact, in samples from roll 0.
-    pub(crate) first_sample: i64,
-    pub(crate) last_sample: i64,
-}
-
-/// Where a search for the first touch may start.
-#[derive(Debug, Clone, Copy)]
-pub(crate) struct CoarseNode {
-    pub(crate) x: f64,
-    pub(crate) y: f64,
-    pub(crate) node: Node,
-}
-
-/// Cells of the coarse grid.
-const COARSE: (usize, usize) = (10, 8);
+use super::prepared::Prepared;
+use super::resolution::Resolution;
 
 /// A gear set ready for contact. Immutable: one may serve many threads.
 #[derive(Debug, Clone)]
 pub struct Pair {
-    gears: GearSet,
-    resolution: Resolution,
-    flanks: [PreparedFlank; 2],
+    prepared: Prepared,
     /// What the fast route needs: made when it is first asked for, always the same.
     tables: OnceLock<Tables>,
 }
@@ -143,12 +24,8 @@ impl Pair {
 
     /// Prepares a gear set at another resolution.
     pub fn with_resolution(gears: GearSet, resolution: Resolution) -> Self {
-        let resolution = resolution.sane();
-        let flanks = Side::BOTH.map(|side| PreparedFlank::new(&gears, side, resolution));
         Self {
-            gears,
-            resolution,
-            flanks,
+            prepared: Prepared::new(gears, resolution),
             tables: OnceLock::new(),
         }
     }
@@ -158,97 +35,26 @@ impl Pair {
         self.tables();
     }
 
-    pub(crate) fn tables(&self) -> &Tables {
-        self.tables.get_or_init(|| Tables::new(&self.gears, &self.flanks))
+    pub(super) fn tables(&self) -> &Tables {
+        self.tables.get_or_init(|| Tables::new(&self.prepared))
+    }
+
+    pub(super) fn prepared(&self) -> &Prepared {
+        &self.prepared
     }
 
     /// The gears.
     pub fn gears(&self) -> &GearSet {
-        &self.gears
+        &self.prepared.gears
     }
 
     /// How finely contact is sampled.
     pub fn resolution(&self) -> Resolution {
-        self.resolution
+        self.prepared.resolution
     }
 
     /// ψ: the sense of wheel rotation about +z, ±1, that brings this flank toward the pinion.
     pub fn toward(&self, side: Side) -> f64 {
-        self.flank(side).toward
+        self.prepared.flank(side).toward
     }
-
-    pub(crate) fn flank(&self, side: Side) -> &PreparedFlank {
-        let [drive, coast] = &self.flanks;
-        match side {
-            Side::Drive => drive,
-            Side::Coast => coast,
-        }
-    }
-}
-
-impl PreparedFlank {
-    fn new(gears: &GearSet, side: Side, resolution: Resolution) -> Self {
-        let pinion = *gears.pinion_flank(side);
-        let stand = Stand::new(gears, Placement::NOMINAL);
-        let toward = pinion.wheel().point(0.0, 0.0).map_or(1.0, |p| {
-            if p.position_mm.x * p.normal.y - p.position_mm.y * p.normal.x >= 0.0 {
-                1.0
-            } else {
-                -1.0
-            }
-        });
-        let node = |x, y| Node::at(&pinion, &stand, x, y);
-        let (nx, ny) = (resolution.lengthwise, resolution.heightwise);
-        let mut grid = Vec::with_capacity((nx + 1) * (ny + 1));
-        for i in 0..=nx {
-            for j in 0..=ny {
-                grid.push(node(coordinate(i, nx), coordinate(j, ny)));
-            }
-        }
-        let mut coarse = Vec::new();
-        let (mut lowest, mut highest) = (f64::INFINITY, f64::NEG_INFINITY);
-        for i in 0..=COARSE.0 {
-            for j in 0..=COARSE.1 {
-                let (x, y) = (coordinate(i, COARSE.0), coordinate(j, COARSE.1));
-                if let Some(node) = node(x, y) {
-                    coarse.push(CoarseNode { x, y, node });
-                    if node.roll < lowest {
-                        lowest = node.roll;
-                    }
-                    if node.roll > highest {
-                        highest = node.roll;
-                    }
-                }
-            }
-        }
-        let step = gears.wheel_pitch_rad() / resolution.rolls as f64;
-        let half = resolution.rolls as f64 / 2.0;
-        let (first, last) = if lowest <= highest {
-            (lowest / step - half, highest / step + half)
-        } else {
-            (0.0, 0.0)
-        };
-        Self {
-            pinion,
-            toward,
-            grid,
-            coarse,
-            first_sample: whole(first.floor()),
-            last_sample: whole(last.ceil()),
-        }
-    }
-}
-
-/// A whole number that came out of a computation with rolls: a few thousand at most.
-#[expect(
-    clippy::cast_possible_truncation,
-    reason = "rolls lie within a turn, samples within a few thousand"
-)]
-fn whole(x: f64) -> i64 {
-    x as i64
-}
-
-/// The i-th of n + 1 places from −1 to 1.
-pub(crate) fn coordinate(i: usize, n: usize) -> f64 {
-    2.0 * i as f64 / n as f64 - 1.0
 }

@@ -2,9 +2,13 @@
 //!
 //! Between grid points the gap is a bicubic from values and slopes; cells on the edge of the area are cut into smaller
 //! ones, and the edge runs straight through each of those, where the gap between its corners passes the film.
+//!
+//! Source: words of prints from ANSI/AGMA 2008; a print as the places whose gap falls under the film is in H. J.
+//! Stadtfeld, Handbook of Bevel and Hypoid Gears, 1993. Area and centroid in flank coordinates are our own definition;
+//! areas of polygons and bicubic interpolation are textbook geometry.
 
 use super::gap_map::{GapMap, Least};
-use super::pair::coordinate;
+use super::resolution::coordinate;
 
 /// What the paste shows on one flank. All coordinates are flank coordinates x (toe −1, heel 1) and y (root −1, top 1).
 #[derive(Debug, Clone, Copy, PartialEq)]

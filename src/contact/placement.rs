@@ -45,41 +45,10 @@ impl Default for Film {
 /// How contact is computed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum Route {
-    /// On the true surfaces, to the accuracy of the numbers: what readings and scores are made of.
+    /// On the true surfaces, as good as [`super::EXACT_ACCURACY`]: what readings and scores are made of.
     #[default]
     Exact,
-    /// By quadratic forms made of the true surfaces once a pair, near the designed placement: what a drag and a search
-    /// ask for.
+    /// By quadratic forms made of the true surfaces once a pair, near the designed placement, as good as
+    /// [`super::FAST_ACCURACY`]: what a drag and a search ask for.
     Fast,
-}
-
-/// How far from the designed placement something holds.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Reach {
-    /// P and G, mm either way.
-    pub axial_mm: f64,
-    /// E, mm either way.
-    pub offset_mm: f64,
-    /// Σ, rad either way.
-    pub shaft_angle_rad: f64,
-}
-
-/// How far the fast route agrees with the exact one within its tolerances (`tests/properties/fast_route.rs`).
-pub const FAST_REACH: Reach = Reach {
-    axial_mm: 0.3,
-    offset_mm: 0.1,
-    // 0.1 degrees.
-    shaft_angle_rad: 0.1 * std::f64::consts::PI / 180.0,
-};
-
-impl Reach {
-    /// Whether a placement lies within, its bounds included.
-    pub fn holds(&self, placement: &Placement) -> bool {
-        // A hair more for the rounding of degrees.
-        let within = |value: f64, most: f64| value.abs() <= most * (1.0 + 1e-12);
-        within(placement.pinion_axial_mm, self.axial_mm)
-            && within(placement.wheel_axial_mm, self.axial_mm)
-            && within(placement.offset_mm, self.offset_mm)
-            && within(placement.shaft_angle_rad, self.shaft_angle_rad)
-    }
 }

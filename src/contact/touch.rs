@@ -4,11 +4,15 @@
 //! minimised over the part of the square whose partner lies on the pinion's tooth: sequential quadratic programming with
 //! two unknowns, where every step minimises a quadratic on a convex polygon exactly. Start points come from a coarse grid
 //! whose D is extrapolated along the roll, and from the neighbouring roll.
+//!
+//! Source: sequential quadratic programming as in J. Nocedal and S. J. Wright, Numerical Optimization, 2nd ed., 2006,
+//! chapter 18; that edges may decide the first touch, in T. J. Krenzer, SAE paper 810688 (1981). The function that is
+//! minimised is our own.
 
 use crate::gear::Roll;
 
 use super::gap::{Stand, Touch};
-use super::pair::{CoarseNode, PreparedFlank};
+use super::prepared::{CoarseNode, PreparedFlank};
 
 /// Step of the differences that give second derivatives.
 const DIFFERENCE: f64 = 1e-3;

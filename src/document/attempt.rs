@@ -5,8 +5,8 @@ use serde::{Deserialize, Serialize};
 
 use crate::bench::{Answer, Ledger};
 use crate::contact::FlankContact;
-use crate::exercise::{ApprovalPrint, ApprovedFlank, Loss, Outcome, Par, Scenario, Score};
-use crate::words::answer as words;
+use crate::exercise::{ApprovalPrint, ApprovedFlank, Loss, LossReason, Outcome, Par, Scenario, Score};
+use crate::words;
 
 /// A row of the list of exercises.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
@@ -60,9 +60,13 @@ impl AnswerDocument {
     /// Of an answer; `hints` are those of the card.
     pub fn new(answer: Answer, hints: &[String]) -> Self {
         Self {
-            refused_text: answer.refused.as_ref().map(words::refusal),
-            noticed_text: answer.noticed.iter().map(|n| words::notice(n, hints)).collect(),
-            cautions_text: answer.cautions.iter().map(|c| words::caution(*c).to_owned()).collect(),
+            refused_text: answer.refused.as_ref().map(words::answer::refusal),
+            noticed_text: answer.noticed.iter().map(|n| words::answer::notice(n, hints)).collect(),
+            cautions_text: answer
+                .cautions
+                .iter()
+                .map(|c| words::answer::caution(*c).to_owned())
+                .collect(),
             answer,
         }
     }
@@ -140,7 +144,7 @@ impl ApprovedFlankDocument {
             centroid: pattern.centroid,
             along: [pattern.toe, pattern.heel],
             up: [pattern.root, pattern.top],
-            lean: flank.lean_words().to_owned(),
+            lean: words::approval::lean(flank.leans()).to_owned(),
         }
     }
 }
@@ -213,8 +217,10 @@ pub struct LossDocument {
     pub points: f64,
     /// Number of the operation that it comes from, where there is one.
     pub operation: Option<u32>,
-    /// Why, and the way to do it better.
+    /// Why, and the way to do it better, for people.
     pub why: String,
+    /// What was judged, with its numbers.
+    pub reason: LossReason,
 }
 
 impl LossDocument {
@@ -224,7 +230,8 @@ impl LossDocument {
             part: loss.part.name().to_owned(),
             points: loss.points,
             operation: loss.operation,
-            why: loss.why.clone(),
+            why: words::score::loss(&loss.reason),
+            reason: loss.reason.clone(),
         }
     }
 }
@@ -323,6 +330,8 @@ pub struct ReplayDocument {
     pub journal: String,
     /// Its scenario.
     pub scenario: String,
+    /// The number of its format. Answers of format 1 are compared by their numbers, later ones by all their values.
+    pub format: u32,
     /// Its seed.
     pub seed: u64,
     /// Operations in it.

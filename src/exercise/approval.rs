@@ -32,19 +32,30 @@ pub struct ApprovedFlank {
     pub lean: f64,
 }
 
+/// Which way a print leans.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Lean {
+    /// It rises to the heel.
+    RisingToHeel,
+    /// It rises to the toe.
+    RisingToToe,
+    /// It leans no way that is worth telling.
+    Level,
+}
+
 impl ApprovedFlank {
-    /// How the print leans, in words.
-    pub fn lean_words(&self) -> &'static str {
+    /// How the print leans.
+    pub fn leans(&self) -> Lean {
         let p = self.pattern;
         // Of an ellipse that fills its ends, four times the covariance over both halves is how far it lies along the diagonal.
         let halves = 0.25 * (p.heel - p.toe) * (p.top - p.root);
         let share = if halves > 0.0 { 4.0 * self.lean / halves } else { 0.0 };
         if share > LEVEL {
-            "rising to the heel"
+            Lean::RisingToHeel
         } else if share < -LEVEL {
-            "rising to the toe"
+            Lean::RisingToToe
         } else {
-            "level"
+            Lean::Level
         }
     }
 }

@@ -1,9 +1,13 @@
 //! Which true numbers of an axle an exercise asks for.
 
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
 use super::scenario::Fitted;
 
 /// A true number that wins outcome points.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
 pub enum Counted {
     /// Distance of the pinion from the best depth that this axle can be set to.
     Depth,
@@ -47,20 +51,6 @@ impl Counted {
             Self::NutTorque => "nut_torque",
             Self::SideTorque => "side_torque",
             Self::Print => "print",
-        }
-    }
-
-    /// In the middle of a sentence.
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::Depth => "depth",
-            Self::Lash => "lash",
-            Self::Spread => "the spread of lash",
-            Self::Runout => "the ring gear's face runout",
-            Self::PinionTorque => "rolling torque of the pinion",
-            Self::NutTorque => "torque of the nut",
-            Self::SideTorque => "what the side bearings add",
-            Self::Print => "the prints",
         }
     }
 

@@ -64,7 +64,30 @@ impl Deed {
             Operation::HeatWheel { .. } | Operation::FitWheel { .. } | Operation::TightenRingBolts { .. } => {
                 Self::Wheel
             }
-            _ => Self::Other,
+            Operation::CompareNumbers {}
+            | Operation::TakeApart { .. }
+            | Operation::PullOff { .. }
+            | Operation::RemoveSetUpBearings {}
+            | Operation::RemoveSpacer {}
+            | Operation::RemovePinion {}
+            | Operation::RemoveNut { .. }
+            | Operation::BoltCartridge {}
+            | Operation::UnboltCartridge {}
+            | Operation::Wait { .. }
+            | Operation::RemoveWheel {}
+            | Operation::LiftCarrierOut { .. }
+            | Operation::RemoveCaps {}
+            | Operation::Turn { .. }
+            | Operation::Push { .. }
+            | Operation::Clean { .. }
+            | Operation::BrushPaste { .. }
+            | Operation::Replace { .. }
+            | Operation::Note { .. }
+            | Operation::Predict { .. }
+            | Operation::JudgePlate { .. }
+            | Operation::Hint { .. }
+            | Operation::Condemn { .. }
+            | Operation::Finish {} => Self::Other,
         }
     }
 }
@@ -105,7 +128,9 @@ impl Moment {
         let deed = Deed::of(operation);
         let rolled_at = match deed {
             Deed::Rolled => bench.built().placement,
-            _ => before.and_then(|b| b.rolled_at),
+            Deed::Begin | Deed::Looked { .. } | Deed::Depth | Deed::Pinion | Deed::Side | Deed::Wheel | Deed::Other => {
+                before.and_then(|b| b.rolled_at)
+            }
         };
         Self::after(bench, deed, rolled_at)
     }

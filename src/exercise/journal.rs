@@ -1,7 +1,7 @@
 //! The journal of an attempt: JSON lines in a chain of hashes. Pure text; [`crate::exercise`] reads and writes no file.
 //!
 //! ```text
-//! {"format":"lashwright-journal/1","scenario":…,"seed":…,…,"hash":H0}
+//! {"format":"lashwright-journal/2","scenario":…,"seed":…,…,"hash":H0}
 //! {"before":H0,"operation":{…},"answer":{…},"hash":H1}
 //! {"before":H1,"operation":{…},"answer":{…},"hash":H2}
 //! {"before":H2,"score":…,"seal":S}
@@ -11,6 +11,10 @@
 //! to be what was written, the last one included; what is missing at the end of an attempt that was never sealed cannot be
 //! known. The chain finds damage, not cheating: anyone can hash again.
 //!
+//! Answers are values: numbers and names of what was seen, never sentences, so that a rewording touches no journal. Format 1
+//! kept sentences in its answers. It is read like this one, and its answers are compared by their numbers
+//! ([`Read::is_answer`]); one that is gone on with stays of format 1.
+//!
 //! A journal of another version of the physics is read like any other and said to be so ([`Read::same_physics`]): its
 //! answers have to be recomputed, and may then differ without anything being broken.
 
@@ -18,11 +22,14 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use thiserror::Error;
 
+use crate::bench::{Answer, Operation};
 use crate::contact::PHYSICS_VERSION;
 use crate::text::Limits;
 
-/// Name and version of the format.
-const FORMAT: &str = "lashwright-journal/1";
+/// Name and version of the format that is written.
+const FORMAT: &str = "lashwright-journal/2";
+/// Names and versions that are read, by their number.
+const READ: [&str; 2] = ["lashwright-journal/1", FORMAT];
 /// What comes before the version in the name.
 const KIND: &str = "lashwright-journal/";
 /// Key that ends a line, and the one that ends the last.
@@ -41,7 +48,7 @@ pub const LIMITS: Limits = Limits {
 /// Longest line, bytes: far more than any operation, whose texts and lists are limited, with its answer.
 const LONGEST_LINE: usize = 256 * 1024;
 /// Version that this program writes.
-const VERSION: &str = "1";
+const VERSION: &str = "2";
 /// How the first line of every version begins, up to the name of the format.
 const OPENING: &[u8] = b"{\"format\":\"";
 /// Letters of another version's name that are said back.
@@ -217,6 +224,37 @@ pub struct Read {
 }
 
 impl Read {
+    /// The number of its format.
+    pub fn format(&self) -> u32 {
+        let place = READ.iter().position(|format| *format == self.header.format);
+        u32::try_from(place.map_or(READ.len(), |place| place + 1)).unwrap_or(u32::MAX)
+    }
+
+    /// The operation of an entry.
+    ///
+    /// # Errors
+    /// What the reader says of one that this program does not know.
+    pub fn operation(&self, entry: &Entry) -> Result<Operation, serde_json::Error> {
+        let mut operation: Operation = serde_json::from_value(entry.operation.clone())?;
+        // Format 1 named the record that a note was read from in the words beside it.
+        if self.format() == 1
+            && let Operation::Note { record, remark, .. } = &mut operation
+            && record.is_none()
+        {
+            *record = record_in(remark);
+        }
+        Ok(operation)
+    }
+
+    /// Whether the answer of an entry is this one: every value in it; of format 1, whose sentences may have changed since,
+    /// every number.
+    pub fn is_answer(&self, entry: &Entry, now: &Answer) -> bool {
+        if self.format() > 1 {
+            return serde_json::from_value::<Answer>(entry.answer.clone()).is_ok_and(|kept| kept == *now);
+        }
+        serde_json::to_value(now).is_ok_and(|now| without_words(now) == without_words(entry.answer.clone()))
+    }
+
     /// Whether its answers are those of this version of the physics.
     pub fn same_physics(&self) -> bool {
         self.header.physics_version == PHYSICS_VERSION
@@ -239,6 +277,25 @@ impl Read {
     pub fn go_on(&self) -> Option<Writer> {
         self.sealed.is_none().then(|| self.writer.clone())
     }
+}
+
+/// The record that the words beside a note of format 1 begin with, as in "record 3, dial indicator".
+fn record_in(remark: &str) -> Option<u32> {
+    remark.split(',').next()?.strip_prefix("record ")?.parse().ok()
+}
+
+/// An answer without what was told in words in format 1: notices, the reason of a refusal, names of readings.
+fn without_words(mut answer: Value) -> Value {
+    if let Some(fields) = answer.as_object_mut() {
+        fields.remove("noticed");
+        fields.remove("refused");
+        let readings = fields.get_mut("readings").and_then(Value::as_array_mut);
+        for reading in readings.into_iter().flatten().filter_map(Value::as_object_mut) {
+            reading.remove("name");
+            reading.remove("quantity");
+        }
+    }
+    answer
 }
 
 /// Why a journal cannot be read.
@@ -381,7 +438,7 @@ fn read_header(first: &[u8], rest: &[u8]) -> Result<Header, JournalError> {
             JournalError::NotAJournal
         });
     }
-    if format != FORMAT {
+    if !READ.contains(&format) {
         return Err(other_version(text, format));
     }
     let (body, hash) = ended_by(text, HASH).ok_or_else(|| damaged("it has no hash"))?;
@@ -399,7 +456,7 @@ fn not_ours(line: &[u8], what: &'static str) -> JournalError {
         .and_then(|name| std::str::from_utf8(name).ok())
         .filter(|name| name.starts_with(KIND));
     match name {
-        Some(name) if name != FORMAT => version_error(name),
+        Some(name) if !READ.contains(&name) => version_error(name),
         Some(_) => JournalError::Damaged { line: 1, what },
         None if line
             .windows(KIND.len())
@@ -413,11 +470,13 @@ fn not_ours(line: &[u8], what: &'static str) -> JournalError {
 }
 
 /// Why a journal of another version is not read. Nothing is asked of it but its name: a newer version may end its lines in
-/// other ways, or none. Older versions come in here, once there are any: a migration rewrites them into this one.
+/// other ways, or none.
 fn other_version(text: &str, format: &str) -> JournalError {
     // What fits its hash as soon as the version is ours was ours, and is damaged there.
-    let ours =
-        ended_by(text, HASH).is_some_and(|(body, hash)| hash_of(body.replacen(format, FORMAT, 1).as_bytes()) == hash);
+    let ours = ended_by(text, HASH).is_some_and(|(body, hash)| {
+        READ.iter()
+            .any(|known| hash_of(body.replacen(format, known, 1).as_bytes()) == hash)
+    });
     if ours {
         return JournalError::Damaged {
             line: 1,

@@ -6,11 +6,12 @@
 //! ```
 //! - [`Scenario`]: the checked file `lashwright-scenario/1`, with the places of its problems.
 //! - [`Sources`]: the one door through which gear sets and supports come in; this floor reads no file.
+//! - [`Incurable`]: what no setting cures, by the true numbers of an axle.
 //! - [`Exercise`]: a scenario with its gears and its axle, ready for any seed.
 //! - [`ApprovalPrint`]: what a maker's sheet tells of the gears as designed, to judge prints by.
 //! - [`Attempt`]: an exercise with a seed and what has been done; [`Seen`]: what the trainee may know of it; [`Outcome`]: what
 //!   the axle has become; [`Moment`]: what happened, with the true state behind it.
-//! - [`score`](score()): what a finished attempt is worth against its [`Par`], with the way of every lost point.
+//! - [`score`](score()): what a finished attempt is worth against its [`Par`], with the reason of every lost point.
 //! - [`debrief`](debrief::Debrief): the truth of a finished attempt beside what was believed, and what would have been better.
 //! - [`journal`]: how an attempt is kept: lines of text in a chain of hashes.
 //! - [`truth`]: from seed to hidden truth: one named stream of random numbers a quantity, so that a new one moves none of
@@ -22,7 +23,9 @@ mod begin;
 mod counted;
 pub mod debrief;
 mod history;
+mod incurable;
 pub mod journal;
+mod judgement;
 mod outcome;
 mod par;
 mod prepared;
@@ -36,16 +39,17 @@ mod variant;
 mod wanted;
 mod wanted_file;
 
-pub use approval::{ApprovalPrint, ApprovedFlank, lean};
+pub use approval::{ApprovalPrint, ApprovedFlank, Lean, lean};
 pub use attempt::{Attempt, Step};
 pub use counted::Counted;
 pub use debrief::Debrief;
 pub use history::{Deed, Moment};
+pub use incurable::{Incurable, incurable};
 pub use outcome::Outcome;
 pub use par::{Par, par};
 pub use prepared::{Exercise, ExerciseError, Source, Sources};
 pub use scenario::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, Window};
-pub use score::{Loss, Score, ScorePart, score};
+pub use score::{Loss, LossReason, Score, ScorePart, score};
 pub use seen::{Seen, SeenPiece};
 pub use spread::Spread;
 pub use variant::truth;

@@ -5,11 +5,12 @@ use std::sync::OnceLock;
 use thiserror::Error;
 
 use super::approval::ApprovalPrint;
+use super::incurable::{Incurable, incurable};
 use super::scenario::Scenario;
 use super::variant;
 use crate::axle::{Axle, AxleError, Truth, usual_side_bearings};
 use crate::bearing::Support;
-use crate::bench::{Part, StartError};
+use crate::bench::StartError;
 use crate::contact::Pair;
 use crate::gear::{Design, GearSet, GeometryError};
 use crate::text::Problems;
@@ -159,20 +160,9 @@ impl Exercise {
         &self.approvals
     }
 
-    /// Parts that cannot be set right in a seed: the right answer is to say so.
-    pub fn incurable(&self, seed: u64) -> Vec<Part> {
-        let there = variant::faults_there(&self.scenario, seed);
-        let mut parts: Vec<Part> = self
-            .scenario
-            .faults
-            .iter()
-            .zip(there)
-            .filter(|(_, there)| *there)
-            .filter_map(|(fault, _)| fault.kind.condemns())
-            .collect();
-        parts.sort_unstable();
-        parts.dedup();
-        parts
+    /// What no setting cures in a seed: the right answer is to say so.
+    pub fn incurable(&self, seed: u64) -> Vec<Incurable> {
+        incurable(&self.truth(seed), &self.axle)
     }
 
     /// Hidden truth of a seed.

@@ -1,5 +1,8 @@
 //! A scenario: everything about an exercise that does not depend on the seed.
 
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
 use super::counted::Counted;
 use super::spread::Spread;
 use super::wanted::{Asked, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};
@@ -13,6 +16,8 @@ pub struct Scenario {
     pub title: String,
     /// How far along it comes: 1 to 4.
     pub step: u32,
+    /// Where it stands among those of its step, from small to large; those without come last, by name.
+    pub order: Option<u32>,
     /// How the axle is put together.
     pub layout: Layout,
     /// Where its depth shim lies.
@@ -68,12 +73,12 @@ pub struct Scenario {
 impl Scenario {
     /// Whether every seed leaves an axle that can be handed over; else saying no may be the answer.
     pub fn is_solvable(&self) -> bool {
-        !self.faults.iter().any(|fault| fault.kind.condemns().is_some())
+        !self.faults.iter().any(|fault| fault.kind.may_be_incurable())
     }
 }
 
 /// A wanted range of a reading, its ends included.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Window {
     /// Smallest.
     pub low: f64,
@@ -232,13 +237,17 @@ impl Factor {
 }
 
 /// Something that may be wrong with the axle.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Fault {
+    /// What it is called in the scenario, 1 to 40 characters, unlike the others there. It keys the fault's random stream, so
+    /// that a fault more or less leaves the draws of the others as they are. Without one in the file: its place there, from 0.
+    pub name: String,
     /// What.
     pub kind: FaultKind,
     /// Share of the seeds in which it is there, 0 to 1.
     pub share: f64,
-    /// Of all faults with the same number at most one is there.
+    /// Of all faults with the same number at most one is there. They share one draw, along which their shares follow each
+    /// other as in the file: one that joins them goes behind the others.
     pub one_of: Option<u32>,
 }
 
@@ -262,16 +271,4 @@ pub enum FaultKind {
         /// How far crown and slopes have gone, µm at most.
         flank_um: f64,
     },
-}
-
-impl FaultKind {
-    /// The part that cannot be set right then; none for what cleaning, shims or care cure.
-    pub fn condemns(&self) -> Option<Part> {
-        match self {
-            Self::MismatchedGears { .. } | Self::Size(Member::WheelRadialRunout, _) => Some(Part::Gears),
-            Self::Size(Member::Offset | Member::Squareness, _) => Some(Part::Case),
-            Self::Size(Member::WheelFaceRunout, _) => Some(Part::Carrier),
-            Self::Size(..) | Self::SwappedCaps | Self::ChipUnderWheel | Self::WornFlanks { .. } => None,
-        }
-    }
 }

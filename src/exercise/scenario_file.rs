@@ -36,6 +36,13 @@ impl Scenario {
         }
         let title = root.text("title", 1..=60, p);
         let step = root.integer("step", 1..=4, p);
+        let order = if root.has("order") {
+            root.integer("order", 1..=999, p)
+        } else {
+            // Known all the same, so that a slip of the pen finds its neighbour.
+            root.optional_number("order", NumberRange::closed(0.0, 0.0), p);
+            None
+        };
         let layouts: Vec<(&str, Layout)> = Layout::ALL.into_iter().map(|l| (l.name(), l)).collect();
         let layout = root.choice("layout", &layouts, p);
         let depth_shim = read_depth_shim(&mut root, layout, p);
@@ -55,11 +62,7 @@ impl Scenario {
             .optional_table("other", p)
             .map(|t| read_factors(t, p))
             .unwrap_or_default();
-        let faults = root
-            .tables("fault", 12, p)
-            .into_iter()
-            .filter_map(|t| read_fault(t, layout, p))
-            .collect();
+        let faults = read_faults(&mut root, layout, p);
         let options = read_options(&mut root, p);
         root.finish(p);
         let scenario = (|| {
@@ -84,6 +87,7 @@ impl Scenario {
                 cautions: options.cautions,
                 title: title?,
                 step: step?,
+                order,
                 layout: layout?,
                 depth_shim: depth_shim?,
                 gears: gears?,
@@ -388,7 +392,49 @@ enum Named {
     WornFlanks,
 }
 
-fn read_fault(mut table: Table<'_>, layout: Option<Layout>, p: &mut Problems) -> Option<Fault> {
+/// Faults with their names, each of which may be there once.
+fn read_faults(root: &mut Table<'_>, layout: Option<Layout>, p: &mut Problems) -> Vec<Fault> {
+    let mut taken: Vec<String> = Vec::new();
+    let mut faults = Vec::new();
+    for (place, mut table) in root.tables("fault", 12, p).into_iter().enumerate() {
+        let name = read_fault_name(&mut table, place, &taken, p);
+        taken.extend(name.clone());
+        faults.extend(read_fault(table, name, layout, p));
+    }
+    faults
+}
+
+/// What a fault is called, and what keys its random streams: one for its size, and one more for whether it is there.
+fn read_fault_name(table: &mut Table<'_>, place: usize, taken: &[String], p: &mut Problems) -> Option<String> {
+    let name = if table.has("name") {
+        table.text("name", 1..=40, p)?
+    } else {
+        // Known all the same, so that a slip of the pen finds its neighbour.
+        table.optional_number("name", NumberRange::closed(0.0, 0.0), p);
+        place.to_string()
+    };
+    if taken.contains(&name) {
+        p.note(
+            table.place_of("name"),
+            format!("there are two faults named \"{name}\""),
+            "",
+            "Give this one a `name` that no other fault of the file has; without one its place, from 0, is its name.",
+        );
+    }
+    if name.ends_with(" there") {
+        p.note(
+            table.place_of("name"),
+            format!(
+                "a fault cannot be named \"{name}\": whether a fault is there is drawn from a stream of such a name"
+            ),
+            "",
+            "Give it a `name` that does not end in `there`.",
+        );
+    }
+    Some(name)
+}
+
+fn read_fault(mut table: Table<'_>, name: Option<String>, layout: Option<Layout>, p: &mut Problems) -> Option<Fault> {
     let names: Vec<(&str, Named)> = Member::ALL
         .into_iter()
         .filter(|m| layout.is_none_or(|l| crate::axle::Chain::of(l).link(*m).is_some()))
@@ -426,6 +472,7 @@ fn read_fault(mut table: Table<'_>, layout: Option<Layout>, p: &mut Problems) ->
     };
     table.finish(p);
     Some(Fault {
+        name: name?,
         one_of,
         kind: kind?,
         share: share?,

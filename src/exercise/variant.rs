@@ -21,8 +21,8 @@ const CLASS_ERROR_UM: [f64; 2] = [5.0, 10.0];
 
 /// The truth of a seed: the same bits on every machine. `teeth` are those of pinion and wheel.
 ///
-/// Every number comes from a stream of its own name, so that a scenario with one more of them leaves the others as they
-/// are.
+/// Every number comes from a stream of its own name, so that a scenario with one more of them, wherever it stands in the
+/// file, leaves the others as they are.
 pub fn truth(scenario: &Scenario, teeth: [u32; 2], seed: u64) -> Truth {
     let stream = |name: &str| Stream::new(seed, name);
     let mut truth = Truth::default();
@@ -47,17 +47,13 @@ pub fn truth(scenario: &Scenario, teeth: [u32; 2], seed: u64) -> Truth {
     }
     let mut numbers = stream("match number");
     let number = 100 + small(numbers.index(900));
+    let pinion_of_another_set = 100 + (number - 100 + 1 + small(numbers.index(898))) % 900;
     truth.pair.pinion_number = number;
     truth.pair.wheel_number = number;
     truth.pair.class_errors_um = class_errors(teeth, &mut stream("class errors"));
-    for ((place, fault), there) in scenario.faults.iter().enumerate().zip(faults_there(scenario, seed)) {
-        put_in(
-            &mut truth,
-            fault,
-            there,
-            &mut stream(&format!("fault {place}")),
-            &mut numbers,
-        );
+    for (fault, there) in scenario.faults.iter().zip(faults_there(scenario, seed)) {
+        let mut drawn = stream(&format!("fault {}", fault.name));
+        put_in(&mut truth, fault, there, &mut drawn, pinion_of_another_set);
     }
     // What stands together at the start was pressed home; a bare bench holds no swapped caps.
     if scenario.start.fitted == Fitted::Nothing {
@@ -73,9 +69,8 @@ pub(super) fn faults_there(scenario: &Scenario, seed: u64) -> Vec<bool> {
     scenario
         .faults
         .iter()
-        .enumerate()
-        .map(|(place, fault)| match fault.one_of {
-            None => Stream::new(seed, &format!("fault {place} there")).unit() < fault.share,
+        .map(|fault| match fault.one_of {
+            None => Stream::new(seed, &format!("fault {} there", fault.name)).unit() < fault.share,
             Some(group) => {
                 let drawn = Stream::new(seed, &format!("one of {group}")).unit();
                 let from = taken.entry(group).or_insert(0.0);
@@ -122,7 +117,7 @@ fn class_errors([pinion, wheel]: [u32; 2], stream: &mut Stream) -> Vec<f64> {
 }
 
 /// Puts a fault in, if this seed has it. What is drawn does not depend on whether it does.
-fn put_in(truth: &mut Truth, fault: &Fault, there: bool, stream: &mut Stream, numbers: &mut Stream) {
+fn put_in(truth: &mut Truth, fault: &Fault, there: bool, stream: &mut Stream, pinion_of_another_set: u32) {
     match fault.kind {
         FaultKind::Size(member, spread) => {
             let size = spread.draw(stream);
@@ -138,10 +133,9 @@ fn put_in(truth: &mut Truth, fault: &Fault, there: bool, stream: &mut Stream, nu
                 ..EaseOff::default()
             };
             let flanks = [deviation(), deviation()];
-            let other = 1 + small(numbers.index(898));
             if there {
                 truth.pair.flank_deviation = flanks;
-                truth.pair.pinion_number = 100 + (truth.pair.wheel_number - 100 + other) % 900;
+                truth.pair.pinion_number = pinion_of_another_set;
             }
         }
         FaultKind::SwappedCaps => truth.case.caps_found_swapped |= there,

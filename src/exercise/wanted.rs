@@ -1,9 +1,13 @@
 //! What an exercise is judged by, besides the windows of its card.
 
-use crate::bench::{Measurand, ShimPlace};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+use crate::bench::{Measurand, MeasurandKind, ShimPlace};
 
 /// From where depth is judged.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
 pub enum DepthFrom {
     /// From the best place that this axle can be set to.
     #[default]
@@ -24,7 +28,8 @@ pub struct Asked {
 }
 
 /// Quantities that can be asked for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
 pub enum AskedFor {
     /// Lash at the tooth that the note names, in the reading of the card's stem, mm.
     Lash,
@@ -48,31 +53,25 @@ impl AskedFor {
         Self::WheelFaceRunout,
     ];
 
-    /// Its name in files: that of the quantity.
-    pub fn name(self) -> &'static str {
+    /// Which quantity it is.
+    pub fn kind(self) -> MeasurandKind {
         match self {
-            Self::Lash => "lash",
-            Self::RollingTorque => "rolling_torque",
-            Self::PinionDepth => "pinion_depth",
-            Self::PinionEndPlay => "pinion_end_play",
-            Self::WheelFaceRunout => "wheel_face_runout",
+            Self::Lash => MeasurandKind::Lash,
+            Self::RollingTorque => MeasurandKind::RollingTorque,
+            Self::PinionDepth => MeasurandKind::PinionDepth,
+            Self::PinionEndPlay => MeasurandKind::PinionEndPlay,
+            Self::WheelFaceRunout => MeasurandKind::WheelFaceRunout,
         }
     }
 
-    /// In the middle of a sentence.
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::Lash => "lash",
-            Self::RollingTorque => "rolling torque",
-            Self::PinionDepth => "the pinion's depth",
-            Self::PinionEndPlay => "the pinion's end play",
-            Self::WheelFaceRunout => "the ring gear's runout",
-        }
+    /// Its name in files: that of the quantity.
+    pub fn name(self) -> &'static str {
+        self.kind().key()
     }
 
     /// Whether a note is about it.
     pub fn is(self, what: Measurand) -> bool {
-        what.name() == self.name()
+        what.kind() == self.kind()
     }
 }
 

@@ -1,4 +1,10 @@
 //! Blanks: depth of the teeth, face and root cones of the wheel, face and root cones of the pinion.
+//!
+//! Source: the sum of dedendum angles for a slot of constant width, and its limit of 1.3 times the standard sum, are
+//! those of ISO 23509:2006 (from memory), with the outer transverse module d_e2/z2 in it. Our own definition: depth,
+//! clearance and addendum are parts of the mean normal module and of the depth at the mean point, the sum is shared as
+//! addendum to dedendum, and the pinion's cones go through the places that mate with the ends of the wheel's root and
+//! face lines.
 
 use crate::numerics::math;
 

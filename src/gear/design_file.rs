@@ -1,4 +1,6 @@
 //! The file format `lashwright-gears/1`: reading and checking.
+//!
+//! Source: the format and its ranges are our own; the names are those of ISO 23509:2006.
 
 use crate::text::{Document, NumberRange, Problems, Table};
 

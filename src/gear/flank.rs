@@ -3,6 +3,10 @@
 //! The slot is the set of points with S > 0 for both sides, S(q) = s (ρ − r_c) cos α_s + (W/2) cos α_s + h sin α_s with ρ
 //! the distance of q from the cutter's axis and h its height over the plane of the blade tips. The gradient of S has
 //! length 1, so that S is the true distance from the flank along its normal.
+//!
+//! Source: form cutting with straight blades and its flank as a cone of the cutter is in F. L. Litvin and A. Fuentes,
+//! Gear Geometry and Applied Theory, 2nd ed., 2004, chapters on spiral bevel and hypoid gears. The slot as one distance
+//! S is our own form of it.
 
 use nalgebra::Vector3;
 

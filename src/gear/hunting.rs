@@ -1,4 +1,6 @@
 //! Which pinion tooth meets which wheel tooth, and whether the set needs timing marks.
+//!
+//! Source: arithmetic (Euclid's algorithm); the words and which sets get timing marks are common workshop practice.
 
 /// How a set hunts.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

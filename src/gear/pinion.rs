@@ -5,6 +5,12 @@
 //! from the envelope along the common normal. With (x, y) the wheel point that touches there, the eased flank is the set
 //! M(p) = e(x, y), and the pinion's body has M > e. All of it goes on beyond the tooth; only the pinion's face cone
 //! ends it.
+//!
+//! Source: the envelope of a flank that moves, its equation of meshing n · v12 = 0 and where it stops being regular are
+//! in F. L. Litvin and A. Fuentes, Gear Geometry and Applied Theory, 2nd ed., 2004; ease-off as the departure from the
+//! exact mate is in H. J. Stadtfeld, Handbook of Bevel and Hypoid Gears, 1993. The envelope as the least of a distance
+//! over the roll, which needs neither curvatures nor settings of a machine, and the five terms of the ease-off, are our
+//! own definition.
 
 use nalgebra::Vector3;
 

@@ -1,11 +1,13 @@
 //! Pitch cones: the two cones that touch along a plane at the mean point.
 //!
-//! The relations are those of ISO 23509 method 1 for a shaft angle of 90° (steps 14 to 27 of the list that the checks
-//! recall), solved exactly instead of by its iteration. For shafts at right angles all of them follow from two unknowns,
-//! the wheel's pitch angle δ2 and the offset angle in the pitch plane ζ_mp = β_m1 − β_m2:
-//! tan δ1 = cos ζ_mp / tan δ2, sin ζ_m = sin ζ_mp cos δ1, r_m1 = r_m2 (z1/z2) cos β_m2 / cos β_m1. Two conditions fix
-//! them: the offset a = sin ζ_m (r_m2 + r_m1 cos δ2 / cos δ1) and the limit radius of lengthwise curvature. The mirror
-//! root of the equations has ζ_mp < 0 and so never enters.
+//! Source: the relations are those of ISO 23509:2006, method 1, for a shaft angle of 90° (from memory; confirmed by
+//! plain vectors in `tests/outside`), solved exactly instead of by its iteration. Limit pressure angle and limit radius
+//! go back to E. Wildhaber, Basic Relationship of Hypoid Gears, American Machinist 90 (1946).
+//!
+//! For shafts at right angles all of them follow from two unknowns, the wheel's pitch angle δ2 and the offset angle in
+//! the pitch plane ζ_mp = β_m1 − β_m2: tan δ1 = cos ζ_mp / tan δ2, sin ζ_m = sin ζ_mp cos δ1, r_m1 = r_m2 (z1/z2) cos
+//! β_m2 / cos β_m1. Two conditions fix them: the offset a = sin ζ_m (r_m2 + r_m1 cos δ2 / cos δ1) and the limit radius
+//! of lengthwise curvature. The mirror root of the equations has ζ_mp < 0 and so never enters.
 
 use crate::numerics::{math, root};
 

@@ -1,4 +1,6 @@
 //! A gear set: everything that follows from a design.
+//!
+//! Source: arithmetic of tooth numbers; all else is in the files that it puts together.
 
 use super::warning::{check_flank, check_lands, check_second_cut};
 use super::{Blank, Cutter, Design, GeometryError, PinionFlank, PitchCones, PitchInput, Side, Warning, WheelFlank};

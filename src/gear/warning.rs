@@ -1,4 +1,8 @@
 //! Doubtful geometry: computed all the same, but said.
+//!
+//! Source: undercut as the end of the regular envelope is in F. L. Litvin and A. Fuentes, Gear Geometry and Applied
+//! Theory, 2nd ed., 2004. Our own definition: the grid that is looked at, the ninths of a flank, lands measured square
+//! to the tooth, and the second cut as the cutter's way over the face line.
 
 use std::fmt;
 

@@ -283,7 +283,7 @@ fn done_again(path: &Path) -> Result<(ReplayDocument, Attempt), Failure> {
     let mut attempt = begin(&found, read.header.seed)?;
     let mut first_difference = None;
     for (index, entry) in read.entries.iter().enumerate() {
-        let operation: Operation = serde_json::from_value(entry.operation.clone()).map_err(|error| {
+        let operation = read.operation(entry).map_err(|error| {
             Failure::input(format!(
                 "error: {}: operation {} cannot be read any more: {error}.",
                 path.display(),
@@ -291,7 +291,7 @@ fn done_again(path: &Path) -> Result<(ReplayDocument, Attempt), Failure> {
             ))
         })?;
         let answer = answered(&mut attempt, &operation);
-        if value(&answer)? != entry.answer && first_difference.is_none() {
+        if !read.is_answer(entry, &answer) && first_difference.is_none() {
             first_difference = Some(index + 1);
         }
     }
@@ -302,6 +302,7 @@ fn done_again(path: &Path) -> Result<(ReplayDocument, Attempt), Failure> {
     let document = ReplayDocument {
         journal: path.display().to_string(),
         scenario: read.header.scenario.clone(),
+        format: read.format(),
         seed: read.header.seed,
         operations: read.entries.len(),
         identical: first_difference.is_none() && score_identical != Some(false),

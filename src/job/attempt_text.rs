@@ -2,7 +2,7 @@
 
 use crate::bench::{Answer, ShimPlace, StemChoice};
 use crate::document::attempt::{AttemptDocument, LossDocument, PrintDocument, TruthDocument};
-use crate::exercise::{ApprovalPrint, Attempt, Counted, DepthFrom, Weights, Window};
+use crate::exercise::{ApprovalPrint, Attempt, DepthFrom, Weights, Window};
 use crate::quantity::{Units, length, number, nut_torque, signed, torque};
 use crate::words;
 
@@ -69,7 +69,7 @@ pub fn card_text(attempt: &Attempt) -> String {
     ] {
         lines.push(format!("  {what:<24}{words}"));
     }
-    let counts: Vec<&str> = card.counts.iter().map(|c| Counted::words(*c)).collect();
+    let counts: Vec<&str> = card.counts.iter().map(|c| words::score::counted(*c)).collect();
     lines.push(format!("What wins points: {}", counts.join(", ")));
     lines.push(String::new());
     lines.extend(approval_lines(attempt.exercise().approval_prints()));
@@ -119,7 +119,7 @@ fn approval_lines(approvals: &[ApprovalPrint]) -> Vec<String> {
                         signed(flank.pattern.centroid[0], 2),
                         signed(flank.pattern.centroid[1], 2),
                         number(100.0 * flank.pattern.area_fraction, 0),
-                        flank.lean_words()
+                        words::approval::lean(flank.leans())
                     )
                 },
             );

@@ -2,14 +2,13 @@
 
 use crate::bearing::friction::Running;
 use crate::bearing::{LengthFault, Overload, SpacerMemory, Support, Tightened, Torque};
-use crate::catalogue;
 use crate::document::preload::PreloadDocument;
 use crate::quantity;
 
 use super::supports::{self, FoundSupport};
 use super::{Failure, Fault};
 
-/// Nut torque for a file where none is given, N m: 160 ft·lb, a usual pinion nut.
+/// Nut torque where neither the request nor the file gives one, N m: 160 ft·lb, a usual pinion nut.
 pub const DEFAULT_NUT_TORQUE_NM: f64 = 217.0;
 /// Speed at which a pinion is turned by hand, r/min.
 pub const DEFAULT_TURN_RPM: f64 = 20.0;
@@ -160,9 +159,9 @@ impl Window {
     }
 }
 
-/// Nut torque where none is given, N m: what an embedded support is meant for, or [`DEFAULT_NUT_TORQUE_NM`].
-pub fn usual_nut_torque_nm(source: &str) -> f64 {
-    catalogue::meant_nut_torque_nm(source).unwrap_or(DEFAULT_NUT_TORQUE_NM)
+/// Nut torque where none is given, N m: what the support is meant for, or [`DEFAULT_NUT_TORQUE_NM`].
+pub fn usual_nut_torque_nm(support: &Support) -> f64 {
+    support.meant_nut_torque_nm.unwrap_or(DEFAULT_NUT_TORQUE_NM)
 }
 
 /// Computes one case.
@@ -349,10 +348,7 @@ fn notes(support: &Support, conditions: &Conditions, state: &Tightened, running:
                 .to_owned(),
         );
     }
-    if [support.head_bearing, support.tail_bearing]
-        .iter()
-        .any(|b| b.friction_series.is_steep())
-    {
+    if [support.head_bearing, support.tail_bearing].iter().any(|b| b.steep) {
         notes.push(
             "Steep bearings (series 313, 322B, 323B) may need up to four times the breakaway torque computed here."
                 .to_owned(),
@@ -385,9 +381,7 @@ fn check(found: &FoundSupport, request: &Request, sweep: Option<&Sweep>) -> Resu
     };
     let conditions = Conditions {
         spacer_mm: request.spacer_mm.unwrap_or(support.spacer.free_length_mm),
-        nut_torque_nm: request
-            .nut_torque_nm
-            .unwrap_or_else(|| usual_nut_torque_nm(&found.source)),
+        nut_torque_nm: request.nut_torque_nm.unwrap_or_else(|| usual_nut_torque_nm(support)),
         turn_rpm: request.turn_rpm.unwrap_or(DEFAULT_TURN_RPM),
         temperature_c: request.temperature_c.unwrap_or(DEFAULT_TEMPERATURE_C),
     };

@@ -28,13 +28,17 @@ pub fn find(source: &str) -> Result<FoundSupport, Failure> {
     }
     let path = Path::new(source);
     if !path.exists() && path.extension().is_none_or(|e| e != "toml") {
-        let names: Vec<&str> = catalogue::SUPPORTS.iter().map(|e| e.name).collect();
         return Err(Failure::input(format!(
             "error: there is no pinion support and no file named `{source}`.\nSupports that ship with the program:\n  {}",
-            names.join("\n  ")
+            names().join("\n  ")
         )));
     }
     read(source, &store::read_within(path, Limits::HAND_WRITTEN.bytes)?)
+}
+
+/// Names of the embedded supports, from light to heavy.
+pub fn names() -> Vec<&'static str> {
+    catalogue::SUPPORTS.iter().map(|e| e.name).collect()
 }
 
 /// All embedded supports.

@@ -4,6 +4,9 @@
 //! differ from machine to machine. `libm` is plain Rust arithmetic, so that the same inputs give the same bits
 //! everywhere, which replay and scoring stand on. Addition, multiplication, division and `sqrt` are exact by
 //! IEEE 754 and need no door.
+//!
+//! Source: `libm`, a port of the C library musl, whose double functions are those of FreeBSD's msun and go back to Sun
+//! Microsystems' fdlibm (1993).
 
 /// Sine and cosine of an angle in radians.
 pub fn sin_cos(angle_rad: f64) -> (f64, f64) {

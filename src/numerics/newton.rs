@@ -1,4 +1,7 @@
 //! Newton's method that cannot leave its bracket.
+//!
+//! Source: the safeguard of G. E. Forsythe, M. A. Malcolm and C. B. Moler, Computer Methods for Mathematical
+//! Computations, 1977.
 
 use super::root::{Bracket, Ends, RootError, look_at_ends, number_at};
 

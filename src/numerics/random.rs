@@ -4,6 +4,9 @@
 //! names never share numbers, so that adding a part to an axle does not shift the numbers of the parts that were
 //! there before. The mappings to distributions are our own and written out, since a library may change its own from
 //! one version to the next.
+//!
+//! Source: D. J. Bernstein, ChaCha, a Variant of Salsa20 (2008); D. Lemire, ACM TOMACS 29(1), 2019 (numbers below a
+//! bound); G. E. P. Box and M. E. Muller, Annals of Mathematical Statistics 29 (1958) (normal deviates).
 
 use chacha20::ChaCha8Rng;
 use rand::{Rng as _, SeedableRng as _};

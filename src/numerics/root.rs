@@ -1,4 +1,6 @@
 //! A root of a continuous function inside a bracket.
+//!
+//! Source: I. F. D. Oliveira and R. H. C. Takahashi, ACM Transactions on Mathematical Software 47(1), 2020.
 
 use thiserror::Error;
 

@@ -249,6 +249,18 @@ impl<'d> Table<'d> {
         );
     }
 
+    /// Notes that `key`, which the file gives, does not belong here, and that nothing else need be said of it.
+    pub fn refuse(
+        &mut self,
+        key: &'static str,
+        what: impl Into<String>,
+        remedy: impl Into<String>,
+        problems: &mut Problems,
+    ) {
+        self.value(key);
+        problems.note(self.place_of(key), what, "", remedy);
+    }
+
     /// A number that must be there, inside `range`. Whole numbers count as numbers.
     pub fn number(&mut self, key: &'static str, range: NumberRange, problems: &mut Problems) -> Option<f64> {
         if !self.has(key) {
@@ -407,17 +419,29 @@ impl<'d> Table<'d> {
     /// The key `format`, which must say `kind`/`version`, for example "lashwright-gears/1". `people` is what people
     /// call such a file. Answers whether the rest of the file can be read.
     pub fn format(&mut self, kind: &str, version: u32, people: &str, problems: &mut Problems) -> bool {
+        self.version(kind, version..=version, people, problems).is_some()
+    }
+
+    /// The key `format` of a file of which several versions are read: which of them it is. People are told of the newest.
+    pub fn version(
+        &mut self,
+        kind: &str,
+        versions: RangeInclusive<u32>,
+        people: &str,
+        problems: &mut Problems,
+    ) -> Option<u32> {
+        let version = *versions.end();
         let wanted = format!("{kind}/{version}");
         let Some(found) = self.value("format") else {
             self.missing("format", &format!("\"{wanted}\""), problems);
-            return false;
+            return None;
         };
         let DeValue::String(text) = found.get_ref() else {
             self.wrong_kind("format", found, "a text in quotes", &format!("\"{wanted}\""), problems);
-            return false;
+            return None;
         };
-        if *text == wanted {
-            return true;
+        if let Some(known) = versions.into_iter().find(|v| *text == format!("{kind}/{v}")) {
+            return Some(known);
         }
         let span = on_characters(self.text, found.span());
         let (its_kind, its_version) = text.split_once('/').unwrap_or((text, ""));
@@ -440,7 +464,7 @@ impl<'d> Table<'d> {
                 format!("Use a file that says `format = \"{wanted}\"`."),
             );
         }
-        false
+        None
     }
 
     /// A table that must be there.

@@ -5,12 +5,15 @@
 //! matched exhaustively: a new operation, fault or notice does not compile before it has words.
 //!
 //! - [`bench`]: parts, places, quantities, instruments, operations. [`answer`]: what the bench answers.
+//! - [`approval`]: the maker's approval prints. [`score`]: what counts, and why points were lost.
 //! - [`debrief`]: what is told after an attempt.
 //! - [`Amount`]: numbers that people type and read, each in the unit of its kind.
 
 mod amount;
 pub mod answer;
+pub mod approval;
 pub mod bench;
 pub mod debrief;
+pub mod score;
 
 pub use amount::Amount;

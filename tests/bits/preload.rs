@@ -1,7 +1,6 @@
 //! Bits of preload and rolling torque.
 
 use lashwright::bearing::SpacerMemory;
-use lashwright::catalogue::meant_nut_torque_nm;
 use lashwright::contact::PHYSICS_VERSION;
 use lashwright::job::supports;
 
@@ -21,7 +20,10 @@ fn preload_has_the_committed_bits() {
         hash.update(&value.to_bits().to_le_bytes());
     };
     for found in supports::embedded().unwrap_or_else(|failure| panic!("{failure}")) {
-        let meant = meant_nut_torque_nm(&found.source).expect("every embedded support is meant for a torque");
+        let meant = found
+            .support
+            .meant_nut_torque_nm
+            .expect("every embedded support is meant for a torque");
         for share in [0.05, 0.5, 0.9, 1.0, 1.1] {
             let state = found
                 .support

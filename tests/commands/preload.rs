@@ -6,11 +6,14 @@
 
 use std::path::PathBuf;
 
+use lashwright::bearing::{FrictionConstants, FrictionSeries};
+use lashwright::job::supports;
 use serde_json::Value;
 
 use super::program::run;
 
-const SUPPORTS: [&str; 4] = [
+/// Supports whose texts for people are kept.
+const KEPT: [&str; 4] = [
     "light-axle-sleeve",
     "medium-axle-solid",
     "cartridge-solid",
@@ -106,7 +109,7 @@ fn the_sample_gives_the_independent_numbers() {
 /// The texts for people, whole: nothing outside can check their wording.
 #[test]
 fn people_get_one_case_of_each_support() {
-    for support in SUPPORTS {
+    for support in KEPT {
         let case = run(&["preload", support]);
         assert_eq!((case.code, case.err.as_str()), (0, ""), "{support}");
         insta::assert_snapshot!(support, case.out);
@@ -117,6 +120,98 @@ fn people_get_one_case_of_each_support() {
             "{support}: text and JSON agree on {kilonewtons} kN"
         );
     }
+}
+
+/// Every support that ships, and every file that says it, is tightened to what it is meant for; a file of version 1 of the
+/// format does not say.
+#[test]
+fn the_usual_nut_torque_is_what_the_support_is_meant_for() {
+    for found in supports::embedded().unwrap_or_else(|failure| panic!("{failure}")) {
+        let meant = found.support.meant_nut_torque_nm.expect("version 2");
+        let path = format!("assets/supports/{}.toml", found.source);
+        for source in [found.source.as_str(), path.as_str()] {
+            let used = number(&json(&[source]), "/nut_torque_nm");
+            assert_eq!(used.to_bits(), meant.to_bits(), "{source}: {meant}");
+        }
+    }
+    let old = scratch("version_1.toml");
+    std::fs::write(&old, version_1(FrictionSeries::InchM)).expect("written");
+    let old = json(&[old.to_str().expect("a plain name")]);
+    assert_eq!(number(&old, "/nut_torque_nm").to_bits(), 217_f64.to_bits(), "{old}");
+    let help = run(&["preload", "--help"]).out;
+    let words = help.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(words.contains(&supports::names().join(", ")), "{help}");
+}
+
+/// The sample as a file of version 1 of the format, both bearings of one row.
+fn version_1(row: FrictionSeries) -> String {
+    version_2(row)
+        .replace("lashwright-support/2", "lashwright-support/1")
+        .lines()
+        .filter(|line| !line.starts_with("nut_torque_nm") && !line.starts_with("steep"))
+        .map(|line| {
+            if line.starts_with("friction = ") {
+                format!("friction_series = \"{}\"\n", row.name())
+            } else {
+                format!("{line}\n")
+            }
+        })
+        .collect()
+}
+
+/// The sample with both bearings of one row, in its constants.
+fn version_2(row: FrictionSeries) -> String {
+    let sample = std::fs::read_to_string("tests/commands/supports/sample.toml").expect("the sample");
+    let FrictionConstants { r1, r2, s1, s2 } = row.constants();
+    let constants = format!(
+        "friction = {{ r1 = {r1:e}, r2 = {r2}, s1 = {s1}, s2 = {s2} }}\nsteep = {}",
+        row.is_steep()
+    );
+    let text = sample.replace(
+        "friction = { r1 = 2.48e-6, r2 = 10.9, s1 = 0.015, s2 = 2.0 }",
+        &constants,
+    );
+    assert_eq!(text.matches(&constants).count(), 2, "both bearings: {text}");
+    text
+}
+
+/// For each row of the friction table a file that names it and a file with its constants give the same bits, and the same
+/// words.
+#[test]
+fn both_versions_of_the_format_give_the_same_bits() {
+    let file = scratch("either_version.toml");
+    let name = file.to_str().expect("a plain name");
+    let mut answers = Vec::new();
+    for row in FrictionSeries::ALL {
+        let [old, new] = [version_1(row), version_2(row)].map(|text| {
+            std::fs::write(&file, text).expect("written");
+            ["--json", "--csv"].map(|form| {
+                // A table, so that both torques of new and run-in bearings are in it.
+                let table = [
+                    "--nut-torque-from",
+                    "180",
+                    "--nut-torque-to",
+                    "220",
+                    "--step",
+                    "20",
+                    form,
+                ];
+                let run = run(&[&["preload", name], &table[..]].concat());
+                assert_eq!((run.code, run.err.as_str()), (0, ""), "{row:?}");
+                run.out
+            })
+        });
+        assert_eq!(old, new, "{row:?}");
+        answers.push(new);
+        let people = run(&["preload", name, "--nut-torque-nm", "217"]).out;
+        assert_eq!(
+            people.contains("up to four times the breakaway"),
+            row.is_steep(),
+            "{people}"
+        );
+    }
+    answers.dedup();
+    assert_eq!(answers.len(), FrictionSeries::ALL.len(), "neighbouring rows differ");
 }
 
 #[test]
@@ -240,7 +335,8 @@ fn tables_run_over_spacer_length_and_nut_torque() {
 
 #[test]
 fn the_chart_is_written_whole_and_shows_what_was_computed() {
-    for support in SUPPORTS {
+    for found in supports::embedded().unwrap_or_else(|failure| panic!("{failure}")) {
+        let support = found.source.as_str();
         let file = scratch(&format!("{support}.svg"));
         let name = file.to_str().expect("a plain name");
         let case = run(&["preload", support, "--picture", name]);
@@ -263,7 +359,7 @@ fn the_chart_is_written_whole_and_shows_what_was_computed() {
             "{support} shows {torque:.2} N·m"
         );
         // The present point stands at its torque on the scale: 0 at y = 496, 1.3 times the window's upper end at 140.
-        let highest = if support == "light-axle-sleeve" {
+        let highest = if found.support.has_sleeve() {
             1.3 * 30.0
         } else {
             1.3 * 35.0
@@ -309,6 +405,9 @@ fn bad_files_get_all_their_problems() {
         "does_not_fit_together",
         "solid_with_sleeve_keys",
         "empty",
+        "keys_of_version_1",
+        "keys_of_version_2",
+        "slips_under_load",
     ] {
         let case = run(&["preload", &format!("tests/commands/supports/{name}.toml")]);
         assert_eq!(

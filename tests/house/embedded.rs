@@ -23,7 +23,7 @@ fn every_gear_set_is_embedded_and_read() {
     assert_eq!(
         embedded,
         names_in("assets/gears"),
-        "list in src/catalogue against the folder"
+        "what build.rs found against the folder"
     );
     let sets = gear_sets::embedded().unwrap_or_else(|failure| panic!("{failure}"));
     let titles: BTreeSet<&str> = sets.iter().map(|s| s.design.name.as_str()).collect();
@@ -36,9 +36,9 @@ fn every_scenario_is_embedded_read_and_can_be_prepared() {
     assert_eq!(
         embedded,
         names_in("scenarios"),
-        "list in src/catalogue against the folder"
+        "what build.rs found against the folder"
     );
-    for entry in catalogue::SCENARIOS {
+    for entry in catalogue::SCENARIOS.iter() {
         let scenario = Scenario::from_toml(entry.text).unwrap_or_else(|p| panic!("{}: {:?}", entry.name, p.list()));
         Exercise::prepare(scenario, &catalogue::Shelf).unwrap_or_else(|error| panic!("{}: {error}", entry.name));
     }
@@ -50,17 +50,35 @@ fn every_support_is_embedded_and_read() {
     assert_eq!(
         embedded,
         names_in("assets/supports"),
-        "list in src/catalogue against the folder"
+        "what build.rs found against the folder"
     );
     let found = supports::embedded().unwrap_or_else(|failure| panic!("{failure}"));
     let titles: BTreeSet<&str> = found.iter().map(|s| s.support.name.as_str()).collect();
     assert_eq!(titles.len(), found.len(), "names shown to people must differ");
     for found in &found {
-        let torque = catalogue::meant_nut_torque_nm(&found.source);
         assert!(
-            torque.is_some(),
-            "{} says which nut torque it is meant for",
+            found.support.meant_nut_torque_nm.is_some(),
+            "{} says which nut torque it is meant for: it is of version 2 of the format",
             found.source
         );
     }
+}
+
+/// Lists come in the order that their docs say, whatever the files are called.
+#[test]
+fn lists_are_in_their_order() {
+    let sets = gear_sets::embedded().unwrap_or_else(|failure| panic!("{failure}"));
+    let ratio = |set: &gear_sets::FoundGearSet| f64::from(set.design.wheel_teeth) / f64::from(set.design.pinion_teeth);
+    assert!(sets.is_sorted_by(|a, b| ratio(a) <= ratio(b)), "gear sets by ratio");
+    let found = supports::embedded().unwrap_or_else(|failure| panic!("{failure}"));
+    let bore = |found: &supports::FoundSupport| found.support.head_bearing.bore_mm;
+    assert!(found.is_sorted_by(|a, b| bore(a) <= bore(b)), "supports by bore");
+    let places: Vec<(u32, u32)> = catalogue::SCENARIOS
+        .iter()
+        .map(|entry| {
+            let scenario = Scenario::from_toml(entry.text).unwrap_or_else(|p| panic!("{}: {:?}", entry.name, p.list()));
+            (scenario.step, scenario.order.unwrap_or(u32::MAX))
+        })
+        .collect();
+    assert!(places.is_sorted(), "exercises by step and order: {places:?}");
 }

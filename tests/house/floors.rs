@@ -57,7 +57,7 @@ fn root() -> PathBuf {
 }
 
 /// All Rust files under `folder`.
-fn rust_files(folder: &Path) -> Vec<PathBuf> {
+pub(crate) fn rust_files(folder: &Path) -> Vec<PathBuf> {
     let mut found = Vec::new();
     for entry in std::fs::read_dir(folder).expect("folder is readable") {
         let path = entry.expect("entry is readable").path();
@@ -84,28 +84,62 @@ fn floor_of(file: &Path) -> String {
     first.trim_end_matches(".rs").to_owned()
 }
 
-/// `source` without comments and without the contents of text literals.
-fn code_only(source: &str) -> String {
+/// `source` without comments and without the contents of text literals, also of those that go over several lines.
+pub(crate) fn code_only(source: &str) -> String {
     let mut code = String::with_capacity(source.len());
-    for line in source.lines() {
-        let mut in_text = false;
-        let mut previous = ' ';
-        let mut characters = line.chars().peekable();
-        while let Some(c) = characters.next() {
-            if !in_text && c == '/' && characters.peek() == Some(&'/') {
-                break;
-            }
-            if c == '"' && previous != '\\' && previous != '\'' {
-                in_text = !in_text;
-            }
-            if !in_text {
-                code.push(c);
-            }
-            previous = if previous == '\\' && c == '\\' { ' ' } else { c };
+    let mut rest = source;
+    while let Some(c) = rest.chars().next() {
+        let skipped = if rest.starts_with("//") {
+            rest.find('\n').unwrap_or(rest.len())
+        } else if rest.starts_with("/*") {
+            rest.find("*/").map_or(rest.len(), |end| end + 2)
+        } else if c == '"' {
+            text_length(rest)
+        } else if c == 'r' && !code.ends_with(|before: char| before.is_alphanumeric() || before == '_') {
+            raw_text_length(rest)
+        } else if rest.starts_with("'\"'") || rest.starts_with("'\\\"'") {
+            // A quotation mark as a character.
+            3 + usize::from(rest.starts_with("'\\"))
+        } else {
+            0
+        };
+        if skipped == 0 {
+            code.push(c);
+            rest = &rest[c.len_utf8()..];
+        } else {
+            code.push_str(if c == '"' || c == 'r' { "\"\"" } else { " " });
+            rest = &rest[skipped..];
         }
-        code.push('\n');
     }
     code
+}
+
+/// How long the text literal is that the source begins with.
+fn text_length(source: &str) -> usize {
+    let mut escaped = false;
+    for (at, c) in source.char_indices().skip(1) {
+        match c {
+            _ if escaped => escaped = false,
+            '\\' => escaped = true,
+            '"' => return at + 1,
+            _ => {}
+        }
+    }
+    source.len()
+}
+
+/// How long the raw text literal is that the source begins with; 0 where it begins with none.
+fn raw_text_length(source: &str) -> usize {
+    let hashes = source[1..].chars().take_while(|c| *c == '#').count();
+    let end = format!("\"{}", "#".repeat(hashes));
+    let start = 1 + hashes + 1;
+    if source[1 + hashes..].starts_with('"') {
+        source[start..]
+            .find(&end)
+            .map_or(source.len(), |at| start + at + end.len())
+    } else {
+        0
+    }
 }
 
 /// First names after `start::` in `code`, also inside `start::{a, b::c}`.
@@ -231,6 +265,19 @@ fn the_scan_sees_forbidden_edges() {
     assert!(
         seen("app", "use crate::panels::x; use bevy::prelude::*;").is_empty(),
         "allowed"
+    );
+    assert!(
+        seen(
+            "gear",
+            "let s = \"two\\\" \n crate::app::x\"; let t = r#\"a\" crate::app::y\"#; /* crate::app::z */"
+        )
+        .is_empty(),
+        "texts over several lines, raw texts, long comments"
+    );
+    assert_eq!(
+        seen("gear", "let c = '\"'; crate::app::x").len(),
+        1,
+        "after a quotation mark"
     );
 }
 

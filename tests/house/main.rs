@@ -2,6 +2,8 @@
 
 #![expect(clippy::disallowed_methods, reason = "these tests read the sources themselves")]
 
+mod circles;
+mod citations;
 mod dependencies;
 mod embedded;
 mod floors;

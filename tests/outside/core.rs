@@ -1,6 +1,6 @@
 //! Contact as the checks ask the core for it: the one place that knows its interface.
 
-use lashwright::contact::{Film, FlankContact, Pair, Placement, Route, solve};
+use lashwright::contact::{FAST_ACCURACY, Film, FlankContact, Pair, Placement, Route, solve};
 use lashwright::gear::{Design, GearSet};
 
 /// Contact of one flank.
@@ -15,6 +15,8 @@ pub(crate) struct Flank {
     pub(crate) transmission_error_urad: Option<f64>,
     pub(crate) edge_wheel: Option<f64>,
     pub(crate) edge_pinion_tip: Option<f64>,
+    /// Whether there is a print that keeps off the edges, so that the fast route promises its numbers.
+    pub(crate) fast_promises: bool,
 }
 
 /// Contact of a set at a placement.
@@ -37,16 +39,22 @@ fn flank(contact: &FlankContact) -> Flank {
         transmission_error_urad: contact.transmission_error_urad,
         edge_wheel: contact.edge_contact.map(|e| e.wheel),
         edge_pinion_tip: contact.edge_contact.map(|e| e.pinion_tip),
+        fast_promises: pattern.is_some_and(|p| FAST_ACCURACY.holds_for(&p)),
     }
 }
 
 /// Contact by the exact route under a film, mm.
 pub(crate) fn mesh(design: &Design, placement: &Placement, film_mm: f64) -> Result<Mesh, String> {
+    mesh_by(Route::Exact, design, placement, film_mm)
+}
+
+/// Contact by a route under a film, mm.
+pub(crate) fn mesh_by(route: Route, design: &Design, placement: &Placement, film_mm: f64) -> Result<Mesh, String> {
     let set = GearSet::new(design.clone()).map_err(|error| error.to_string())?;
     let film = Film {
         thickness_um: 1e3 * film_mm,
     };
-    let contact = solve(&Pair::new(set), *placement, film, Route::Exact);
+    let contact = solve(&Pair::new(set), *placement, film, route);
     Ok(Mesh {
         flanks: [flank(&contact.drive), flank(&contact.coast)],
         lash_mm: contact.lash.map(|l| [l.min_mm, l.mean_mm, l.max_mm]),

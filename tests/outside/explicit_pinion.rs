@@ -27,7 +27,7 @@ impl Spread {
 }
 
 /// Ten placements as a workshop might leave them.
-fn placements(seed: u64) -> Vec<Moved> {
+pub(crate) fn placements(seed: u64) -> Vec<Moved> {
     let mut spread = Spread(seed);
     (0..10)
         .map(|_| Moved {
@@ -48,12 +48,12 @@ pub(crate) fn placement(moved: &Moved) -> Placement {
     }
 }
 
-const FILM_MM: f64 = 0.008;
+pub(crate) const FILM_MM: f64 = 0.008;
 
-const EXPLICIT: Source = Source::Second("explicit pinion points against the cutter's cone");
+pub(crate) const EXPLICIT: Source = Source::Second("explicit pinion points against the cutter's cone");
 
 /// Four sets: both families, with and without offset.
-const RATIOS: [&str; 4] = ["3.00", "3.42", "3.73", "4.56"];
+pub(crate) const RATIOS: [&str; 4] = ["3.00", "3.42", "3.73", "4.56"];
 
 /// The numbers of the `geometry` object, all sets.
 fn geometry_of_all_sets() -> Vec<Row> {
@@ -217,8 +217,8 @@ fn motion_and_lash_of_all_sets_as_designed() -> Vec<Row> {
     vec![motion_row, lash_row]
 }
 
-/// Print: area, centroid, extents, by the gap of wheel points on a grid of its own. The bounds are those of the core's
-/// own convergence (0.002, extents 0.006) and as much again for the oracle's straight interpolation.
+/// Print: area, centroid, extents, by the gap of wheel points on a grid of its own. The bounds are those of the
+/// oracle's straight interpolation between the points of its grid, a fifth of a cell: 0.004, and 0.012 for the ends.
 fn prints_of_two_sets() -> Vec<Row> {
     let mut area = Row::absolute(
         "Area of the print over that of the flank, two sets, two placements, both flanks",
@@ -262,7 +262,7 @@ fn prints_of_two_sets() -> Vec<Row> {
     vec![area, centroids, ends]
 }
 
-/// Mirror (`checks/gears.md` 8): a left-hand set with the offset on the other side, moved the other way along y, does
+/// Mirror: a left-hand set with the offset on the other side, moved the other way along y, does
 /// the same.
 fn mirrored_set_does_the_same() -> Vec<Row> {
     const MIRROR: Source = Source::Second("explicit pinion points of the mirrored set, moved the other way along y");

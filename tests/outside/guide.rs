@@ -15,8 +15,8 @@ pub(crate) use super::row::{Row, Source};
 
 use super::row::KINDS;
 use super::{
-    axle, bearing, bench, crown_gear, crown_gear_core, explicit_pinion, gauge_study, handbook_bevels, hunting_tooth,
-    iso_23509, lash_slopes, marking_film, worked_build,
+    axle, bearing, bench, crown_gear, crown_gear_core, explicit_pinion, fast_route, gauge_study, handbook_bevels,
+    hunting_tooth, iso_23509, lash_slopes, marking_film, worked_build,
 };
 
 /// What a check's test does: fails with all that is off.
@@ -70,12 +70,13 @@ pub(crate) use checks;
 type Module = fn() -> Vec<&'static Row>;
 
 /// The guide's groups, with the modules that fill them.
-const GROUPS: [(&str, &[Module]); 18] = [
+const GROUPS: [(&str, &[Module]); 19] = [
     ("Pitch cones", &[iso_23509::rows]),
     ("Bevel gears of handbooks", &[handbook_bevels::rows]),
     ("Tooth numbers", &[hunting_tooth::rows]),
     ("Crown-gear benchmark", &[crown_gear::rows, crown_gear_core::rows]),
     ("Contact by explicit pinion points", &[explicit_pinion::rows]),
+    ("The fast route of contact", &[fast_route::rows]),
     ("Lash and axial movement", &[lash_slopes::rows]),
     ("Marked band", &[marking_film::rows]),
     (

@@ -1,4 +1,4 @@
-//! Published blanks of bevel gears without offset (`checks/gears.md` 1.4), as far as our definitions cover them.
+//! Published blanks of bevel gears without offset, as far as our definitions cover them.
 //!
 //! Covered: pitch angles, outer and mean cone distance, diameters, of every row that prints them.
 //! Not covered, because the program's blank is defined otherwise (design of the file format, not these handbooks):
@@ -76,7 +76,7 @@ fn handbook_spiral_bevel() -> Vec<Row> {
     vec![row.0]
 }
 
-/// Mott, Machine Elements in Mechanical Design, 4th ed., example 8-6 [13] (read); inches.
+/// Mott, Machine Elements in Mechanical Design, 4th ed., example 8-6 (read); inches.
 fn mott_straight_bevel() -> Vec<Row> {
     let c = cones(16, 48, 6.0, 1.0, 0.0);
     let mut row = Printed::new(
@@ -99,7 +99,7 @@ fn mott_straight_bevel() -> Vec<Row> {
     vec![row.0]
 }
 
-/// Gear maker's web article, table 1 [14] (read; pitch angles and R_e recomputed).
+/// Gear maker's web article, table 1 (read; pitch angles and R_e recomputed).
 fn web_article_spiral_bevel() -> Vec<Row> {
     let c = cones(16, 27, 27.0 * 4.25, 17.0, 35.0);
     let mut row = Printed::new(
@@ -149,7 +149,7 @@ fn form_cut_set() -> Vec<Row> {
     vec![row.0]
 }
 
-/// Gear maker's blog on face width [15] (read): b about R_e/3 cuts best; the shipped sets stay below that.
+/// Gear maker's blog on face width (read): b about R_e/3 cuts best; the shipped sets stay below that.
 fn face_width_of_shipped_sets() -> Vec<Row> {
     let mut row = Row::range(
         "Face width over outer cone distance of the shipped sets",

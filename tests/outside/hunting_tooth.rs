@@ -1,11 +1,11 @@
-//! Which teeth meet again when (`checks/gears.md` 7).
+//! Which teeth meet again when: least common multiples, and what workshop texts make of them.
 
 use lashwright::gear::{Hunting, HuntingKind};
 
 use super::guide::{Row, Source, checks};
 
 /// Wheel and pinion teeth; pinion turns, wheel turns and contacts until the same pair meets again. Formula read on a
-/// hunting-tooth calculator's page [50], numbers verified there.
+/// hunting-tooth calculator's page; numbers verified by the least common multiple.
 fn turns_until_the_same_pair_meets_again() -> Vec<Row> {
     let mut turns = Row::stated(
         "Pinion turns, wheel turns and contacts until the same two teeth meet again, seven sets",
@@ -38,7 +38,7 @@ fn turns_until_the_same_pair_meets_again() -> Vec<Row> {
     vec![turns, counted]
 }
 
-/// Workshop text [27]: non-hunting and partly hunting sets are timed, hunting sets need no marks.
+/// Workshop text: non-hunting and partly hunting sets are timed, hunting sets need no marks.
 fn timing_marks() -> Vec<Row> {
     let mut row = Row::stated(
         "Kind of four sets, and whether they need timing marks",
@@ -61,7 +61,7 @@ fn timing_marks() -> Vec<Row> {
     vec![row]
 }
 
-/// A web page calls 40/10 "4.10, non-hunting" [52]: 40/10 is 4.00; 4.10 is 41/10 and hunts.
+/// A web page calls 40/10 "4.10, non-hunting": 40/10 is 4.00; 4.10 is 41/10 and hunts.
 fn the_wrong_ratio_of_a_web_page() -> Vec<Row> {
     let mut row = Row::stated(
         "40/10 does not hunt and 41/10 does, against a web page that calls 40/10 \"4.10\"",

@@ -1,6 +1,6 @@
-//! ISO 23509, method 1: the pitch cones of hypoid gears (`checks/gears.md` 1.1 to 1.3).
+//! ISO 23509, method 1: the pitch cones of hypoid gears.
 //!
-//! The formulas are from memory there and confirmed by a plain vector model; the table is computed, not the standard's
+//! The formulas are from memory and confirmed by a plain vector model; the table is computed, not the standard's
 //! annex (which could not be read). Three routes meet here: the iteration, the vectors, and the core.
 #![expect(
     clippy::disallowed_methods,
@@ -16,7 +16,7 @@ use lashwright::gear::{Design, PitchCones, PitchInput};
 const MEMORY: Source = Source::Memory("ISO 23509, method 1; formulas remembered, numbers computed from them in Python");
 const VECTORS: Source = Source::Second("pitch cones by plain vectors, without iteration");
 
-/// Cases A to D of table 1.3.
+/// Cases A to D of the reference table.
 pub(crate) const CASES: [(&str, Start); 4] = [
     (
         "A",
@@ -178,7 +178,7 @@ fn identities_of_the_vector_model() -> Vec<Row> {
             ),
             ("beta_m1 − beta_m2 = zeta_mp", b1 - b2 - v.zeta_mp),
             ("m_mn of both members", v.m_mn[0] / v.m_mn[1] - 1.0),
-            // Tangential forces of 6.1: F_t1 cos β2 = F_t2 cos β1 gives exactly the torque ratio.
+            // Tangential forces: F_t1 cos β2 = F_t2 cos β1 gives exactly the torque ratio.
             (
                 "torque ratio",
                 (v.r_m2 / v.r_m1) * (b2.cos() / b1.cos()) / (start.z2 / start.z1) - 1.0,

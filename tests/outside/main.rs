@@ -10,6 +10,7 @@ mod core_surfaces;
 mod crown_gear;
 mod crown_gear_core;
 mod explicit_pinion;
+mod fast_route;
 mod gauge_study;
 mod guide;
 mod handbook_bevels;

@@ -1,4 +1,4 @@
-//! How long a marked band is (`checks/gears.md` 4).
+//! How long a marked band is: the parabola of the gap, by hand.
 #![expect(
     clippy::disallowed_methods,
     reason = "an oracle must not go through the core's door to sine and cosine"

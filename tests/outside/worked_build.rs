@@ -1,7 +1,9 @@
 //! One build worked through by hand: layout C, the 3.73 set, the medium support with its solid spacer.
 //!
-//! All numbers below were computed with a table calculator from the formulas named beside them (`checks/bearings.md`,
-//! `checks/gears.md`) and from the parts' own files, not by the code under test; what the code says is compared.
+//! All numbers below were computed with a table calculator from the formulas named beside them and from the parts' own
+//! files, not by the code under test; what the code says is compared. Sources of the formulas: VDI 2230 (nut), NSK catalogue
+//! E1102, 15.1 (approach of rollers), SKF General Catalogue (2005/2008), friction chapter, ISO 14179-2 (seal), Walther's
+//! equation as in ASTM D341 (oil).
 //!
 //! The parts (files of `assets`): nut pitch 1.5, d2 21.03, face 27.8 mm, friction 0.12 and 0.12; spacer with shims 52.342 mm
 //! free, 390 mm², zero-preload length 52.35 mm; structure 230 N/µm; head bearing Y 1.12, 18 rollers of 17.5 mm, 41.3 × 83 mm;
@@ -95,8 +97,8 @@ fn a_build_worked_through_by_hand() -> Vec<Row> {
     let truth = off_the_drawing();
 
     // 1. As it comes: cup shim 1.00, spacer shims 0.80, both rings at their nominal places.
-    //    Clamp (N11): F = T/(p/2π + µ d2/(2 cos 30°) + µ D/2) = 217000/(0.23873 + 1.45700 + 1.66800) = 64 512 N.
-    //    The head bearing stands 0.08 high: the pair closes at 52.43 mm. With K3 (α = atan(0.4/Y): 19.654° and 19.983°) a
+    //    Clamp: F = T/(p/2π + µ d2/(2 cos 30°) + µ D/2) = 217000/(0.23873 + 1.45700 + 1.66800) = 64 512 N.
+    //    The head bearing stands 0.08 high: the pair closes at 52.43 mm. By the NSK catalogue's form (α = atan(0.4/Y): 19.654° and 19.983°) a
     //    bearing gives C F^0.9, C = 4.5156e-6 (head) and 4.9174e-6 mm/N^0.9 (tail); the spacer gives F L/(E A); both closings
     //    are equal at F = 15 071 N (by bisection).
     //    P: chain −0.05 (housing) − 0.08 (stand) − 0.03 (mark) = −0.160 mm; springs C_h F^0.9 + F/2k = 0.05917 mm outward, less
@@ -109,8 +111,8 @@ fn a_build_worked_through_by_hand() -> Vec<Row> {
     near("P as it comes", "mm", placement.pinion_axial_mm, -0.123_44, 2e-5);
     //    G: the wheel is 0.04 thick toward the pinion.
     near("G as it comes", "mm", placement.wheel_axial_mm, -0.04, 1e-9);
-    //    Rolling torque (F1 to F5, F16; oil at 20 °C by Walther 489.45 mm²/s; 20 r/min): head 2.9288, tail 2.6063, seal 0.1486
-    //    N·m: 5.684 N·m, half as much again as any window allows.
+    //    Rolling torque (friction chapter of the SKF General Catalogue, seal by ISO 14179-2; oil at 20 °C by Walther
+    //    489.45 mm²/s; 20 r/min): head 2.9288, tail 2.6063, seal 0.1486 N·m: 5.684 N·m, half as much again as any window allows.
     let felt = |built: &Built| resistance(&axle, &truth, built, Turning::BY_HAND).expect("held");
     let torque = felt(&first);
     near(

@@ -3,7 +3,8 @@
 use lashwright::bearing::friction::{self, Running};
 use lashwright::bearing::stiffness::AxialApproach;
 use lashwright::bearing::{
-    FrictionSeries, OpposedPair, SeatGap, Seating, SideBearings, SpacerKind, SpacerMemory, Support, TaperedBearing,
+    FrictionConstants, FrictionSeries, OpposedPair, RadialSpring, SeatGap, Seating, SideBearings, SpacerKind,
+    SpacerMemory, Support, TaperedBearing, UnderLoad,
 };
 use lashwright::numerics::math;
 use proptest::prelude::*;
@@ -15,6 +16,13 @@ const NEW: SpacerMemory = SpacerMemory {
 /// Numbers from `low` to `high`, evenly over the logarithm, so that ranges of several decades are met everywhere.
 fn spread(low: f64, high: f64) -> impl Strategy<Value = f64> {
     (0.0..=1.0_f64).prop_map(move |share| (low * math::pow(high / low, share)).clamp(low, high))
+}
+
+/// The constants of a row as a file of version 2 writes them.
+fn constants(row: FrictionSeries) -> String {
+    let FrictionConstants { r1, r2, s1, s2 } = row.constants();
+    let steep = row.is_steep();
+    format!("friction = {{ r1 = {r1:e}, r2 = {r2:?}, s1 = {s1:?}, s2 = {s2:?} }}\nsteep = {steep}\n")
 }
 
 fn bearing_text() -> impl Strategy<Value = String> {
@@ -30,9 +38,9 @@ fn bearing_text() -> impl Strategy<Value = String> {
         .prop_map(|(bore, ratio, series, y, rollers, length, factor)| {
             let outside = (bore * ratio).clamp(10.0, 600.0);
             format!(
-                "bore_mm = {bore}\noutside_diameter_mm = {outside}\nfriction_series = \"{}\"\nthrust_factor_y = {y}\n\
+                "bore_mm = {bore}\noutside_diameter_mm = {outside}\n{}thrust_factor_y = {y}\n\
                  roller_count = {rollers}\nroller_length_mm = {length}\nfriction_factor = {factor}\n",
-                FrictionSeries::ALL[series].name()
+                constants(FrictionSeries::ALL[series])
             )
         })
 }
@@ -82,7 +90,7 @@ fn any_file() -> impl Strategy<Value = String> {
     });
     (bearing_text(), bearing_text(), spacer_text(), nut, spread(5.0, 300.0), oil).prop_map(|(head, tail, spacer, nut, seal, oil)| {
         format!(
-            "format = \"lashwright-support/1\"\nname = \"any\"\n[head_bearing]\n{head}[tail_bearing]\n{tail}[spacer]\n{spacer}\
+            "format = \"lashwright-support/2\"\nname = \"any\"\nnut_torque_nm = 217\n[head_bearing]\n{head}[tail_bearing]\n{tail}[spacer]\n{spacer}\
              [nut]\n{nut}[seal]\nshaft_diameter_mm = {seal}\n[oil]\n{oil}"
         )
     })
@@ -106,10 +114,11 @@ fn pinion_bearing() -> impl Strategy<Value = TaperedBearing> {
         13.0..24.0_f64,
     )
         .prop_map(
-            |(bore_mm, ratio, friction_series, thrust_factor_y, roller_count, roller_length_mm)| TaperedBearing {
+            |(bore_mm, ratio, series, thrust_factor_y, roller_count, roller_length_mm)| TaperedBearing {
                 bore_mm,
                 outside_diameter_mm: bore_mm * ratio,
-                friction_series,
+                friction: series.constants(),
+                steep: series.is_steep(),
                 thrust_factor_y,
                 roller_count,
                 roller_length_mm,
@@ -332,4 +341,67 @@ proptest! {
         }
         prop_assert!(more.preload_n >= state.preload_n, "{more:?} after {state:?}");
     }
+}
+
+/// The springs of the whole axle are read in both versions of the format, and nothing else of the support depends on them.
+#[test]
+fn springs_under_load_are_read_in_both_versions() {
+    let shipped = lashwright::catalogue::support("medium-axle-solid")
+        .expect("embedded")
+        .text;
+    let springs = "[under_load]\nhead_mm = 127.6\ntail_mm = 206.8\nhead_n_per_um = 440.0\ntail_n_per_um = 308.0\n\
+                   pinion_axial_n_per_um = 220.0\nback_mm = 88.0\nfront_mm = -70.4\nback_n_per_um = 352.0\n\
+                   front_n_per_um = 351.0\nwheel_axial_n_per_um = 176.0\n";
+    let pilot = "pilot_mm = 52.0\npilot_n_per_um = 150.0\n";
+    let old: String = shipped
+        .replace("lashwright-support/2", "lashwright-support/1")
+        .lines()
+        .filter(|line| !line.starts_with("nut_torque_nm"))
+        .map(|line| match line.strip_prefix("friction = ") {
+            Some(_) => "friction_series = \"M\"\n".to_owned(),
+            None => format!("{line}\n"),
+        })
+        .collect();
+    let at = |place_mm: f64, rate_n_per_mm: f64| RadialSpring {
+        place_mm,
+        rate_n_per_mm,
+    };
+    let wanted = UnderLoad {
+        head: at(127.6, 440e3),
+        tail: at(206.8, 308e3),
+        pilot: None,
+        pinion_axial_n_per_mm: 220e3,
+        back: at(88.0, 352e3),
+        front: at(-70.4, 351e3),
+        wheel_axial_n_per_mm: 176e3,
+    };
+    let read = |text: &str| Support::from_toml(text).unwrap_or_else(|p| panic!("{:?} in {text}", p.list()));
+    for text in [shipped, old.as_str()] {
+        let plain = read(text);
+        assert_eq!(plain.under_load, None);
+        let with = read(&format!("{text}{springs}"));
+        assert_eq!(with.under_load, Some(wanted));
+        let third = read(&format!("{text}{springs}{pilot}"));
+        let pilot = Some(at(52.0, 150e3));
+        assert_eq!(third.under_load, Some(UnderLoad { pilot, ..wanted }));
+        assert_eq!(
+            Support {
+                under_load: None,
+                ..with
+            },
+            plain
+        );
+    }
+    let far = format!("{shipped}{springs}pilot_mm = 128.0\npilot_n_per_um = 150.0\n");
+    let problems = Support::from_toml(&far).expect_err("beyond the head bearing");
+    let [problem] = problems.list() else {
+        panic!("one problem: {:?}", problems.list());
+    };
+    assert!(
+        problem.what.contains("not short of the head bearing at 127.6 mm"),
+        "{problem:?}"
+    );
+    assert_eq!(far.get(problem.span.clone()), Some("128.0"));
+    let meant = |text: &str| read(text).meant_nut_torque_nm;
+    assert_eq!((meant(shipped), meant(&old)), (Some(217.0), None));
 }

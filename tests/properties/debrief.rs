@@ -8,6 +8,7 @@ use lashwright::exercise::debrief::{Measure, Place, Subject};
 use lashwright::exercise::technician::{Policy, play};
 use lashwright::exercise::{Attempt, Debrief, Exercise, ExerciseError};
 use lashwright::job::{debrief, scenarios};
+use lashwright::words;
 
 /// A number that nobody measures.
 const NOBODY_READS: f64 = 7.654_321;
@@ -52,7 +53,8 @@ fn agrees(name: &str, attempt: &Attempt, by_rules: bool) {
     let page = debrief::page(attempt, name, None).expect("a page");
     assert!(!page.contains("NaN"), "{name}: also on the page");
     for loss in &debrief.score.losses {
-        let start: String = loss.why.chars().take_while(|c| !"<>&'\"".contains(*c)).collect();
+        let why = words::score::loss(&loss.reason);
+        let start: String = why.chars().take_while(|c| !"<>&'\"".contains(*c)).collect();
         assert!(page.contains(&start), "{name}: {start}");
     }
     // Each operation is told, once.

@@ -1,18 +1,13 @@
-//! The fast route against the exact one, on random placements of every shipped set.
-//!
-//! Where both prints keep off the edges of the flank: centroid x within 0.008, y 0.02, area 0.008, transmission error
-//! 4 µrad or 4 %, lash 1 µm.
+//! The fast route against the exact one, on random placements of every shipped set: within [`FAST_ACCURACY`], where the
+//! exact print keeps off the edges of the flank, and as far from the designed placement as [`FAST_REACH`].
 
-use lashwright::contact::{Contact, Film, Pair, Pattern, Placement, Route, solve};
+use lashwright::contact::{Contact, FAST_ACCURACY, FAST_REACH, Film, Pair, Placement, Route, solve};
 use lashwright::gear::{GearSet, Side};
 use lashwright::job::gear_sets;
 use lashwright::numerics::random::Stream;
 use rayon::prelude::*;
 
 const PLACEMENTS: usize = 200;
-/// A print this near to an edge of the flank is on it.
-const OFF_EDGE: f64 = 0.97;
-
 /// Placements up to `most`: P, G, E in mm, Σ in degrees.
 fn random_placement(stream: &mut Stream, most: [f64; 4]) -> Placement {
     let [p, g, e, s] = most.map(|m| stream.between(-m, m));
@@ -22,10 +17,6 @@ fn random_placement(stream: &mut Stream, most: [f64; 4]) -> Placement {
         offset_mm: e,
         shaft_angle_rad: s.to_radians(),
     }
-}
-
-fn keeps_off(pattern: &Pattern) -> bool {
-    pattern.toe > -OFF_EDGE && pattern.heel < OFF_EDGE && pattern.root > -OFF_EDGE && pattern.top < OFF_EDGE
 }
 
 /// Largest deviations over what is compared, each in units of its tolerance.
@@ -48,7 +39,7 @@ impl Largest {
         let mut whole = true;
         for side in Side::BOTH {
             let (f, e) = (fast.flank(side), exact.flank(side));
-            let Some(q) = e.pattern.filter(keeps_off) else {
+            let Some(q) = e.pattern.filter(|print| FAST_ACCURACY.holds_for(print)) else {
                 whole = false;
                 continue;
             };
@@ -56,19 +47,22 @@ impl Largest {
                 .pattern
                 .expect("the exact route sees a print off the edges, the fast one none");
             self.compared += 1;
-            self.note(0, (p.centroid[0] - q.centroid[0]).abs() / 0.008);
-            self.note(1, (p.centroid[1] - q.centroid[1]).abs() / 0.02);
-            self.note(2, (p.area_fraction - q.area_fraction).abs() / 0.008);
+            for k in 0..2 {
+                self.note(k, (p.centroid[k] - q.centroid[k]).abs() / FAST_ACCURACY.centroid[k]);
+            }
+            self.note(
+                2,
+                (p.area_fraction - q.area_fraction).abs() / FAST_ACCURACY.area_fraction,
+            );
             let (t, u) = (
                 f.transmission_error_urad.expect("a print, so motion"),
                 e.transmission_error_urad.expect("a print, so motion"),
             );
-            let allowed = if 0.04 * u > 4.0 { 0.04 * u } else { 4.0 };
-            self.note(3, (t - u).abs() / allowed);
+            self.note(3, (t - u).abs() / FAST_ACCURACY.transmission_error_urad);
         }
         if whole && let (Some(a), Some(b)) = (fast.lash, exact.lash) {
             for (x, y) in [(a.min_mm, b.min_mm), (a.mean_mm, b.mean_mm), (a.max_mm, b.max_mm)] {
-                self.note(4, 1e3 * (x - y).abs());
+                self.note(4, 1e3 * (x - y).abs() / FAST_ACCURACY.lash_um);
             }
         }
     }
@@ -115,5 +109,40 @@ fn fast_is_as_good_as_exact_where_axles_are_built() {
 /// As far as the fast route is said to be good.
 #[test]
 fn fast_is_as_good_as_exact_to_its_limits() {
-    compare_all([0.3, 0.3, 0.1, 0.1], 60);
+    let reach = FAST_REACH;
+    let most = [
+        reach.axial_mm,
+        reach.axial_mm,
+        reach.offset_mm,
+        reach.shaft_angle_rad.to_degrees(),
+    ];
+    compare_all(most, 60);
+}
+
+/// What people read of it are these numbers.
+#[test]
+fn the_readme_promises_what_is_kept() {
+    let words: Vec<&str> = include_str!("../../README.md").split_whitespace().collect();
+    let (accuracy, reach) = (FAST_ACCURACY, FAST_REACH);
+    let promises = [
+        format!(
+            "up to {} mm along the axes, {} mm of offset and {}° of shaft angle",
+            reach.axial_mm,
+            reach.offset_mm,
+            (1e9 * reach.shaft_angle_rad.to_degrees()).round() / 1e9
+        ),
+        format!(
+            "within {} in area, {} in the centre along the tooth and {} up it",
+            accuracy.area_fraction, accuracy.centroid[0], accuracy.centroid[1]
+        ),
+        format!(
+            "{} µrad (of 45 to 180) in transmission error",
+            accuracy.transmission_error_urad
+        ),
+        format!("{} µm in lash wherever the print keeps off the edges", accuracy.lash_um),
+    ];
+    let readme = words.join(" ");
+    for promise in promises {
+        assert!(readme.contains(&promise), "README.md does not say: {promise}");
+    }
 }

@@ -1,4 +1,5 @@
-//! Signs of design.md section 6, and the tests of `checks/gears.md` 8 that need no library.
+//! Signs of the tour of `lib.rs`, as shop rules have them (common practice, no source), and invariants of every gear
+//! pair.
 //!
 //! Swapping drive and coast cannot be asked of these sets: the drive flank is the convex one by definition, and a
 //! convex flank stays convex in a mirror. The mirror itself (a left-hand wheel) is not a set that the program takes; it
@@ -95,7 +96,7 @@ proptest! {
     }
 
     /// Wheel toward the pinion: toward root and less lash. The height of the drive print of uniform sets hardly answers
-    /// (gear-inputs.md, weak signs) and is left out.
+    /// and is left out.
     #[test]
     fn a_wheel_move(design in any_set()) {
         let out = mesh(&design, &wheel(MOVE_MM), FILM_MM);
@@ -108,8 +109,9 @@ proptest! {
             }
         }
         let slope = change.lash_mm / (2.0 * MOVE_MM);
-        // 3.2: 2 tan α sin δ2 / cos β_m2 at the mean radius, with the nominal angles: within 8 %, as the outside checks of
-        // the shipped sets show why (the flanks stand half a slot beside the mean point).
+        // The formula of bevel gear handbooks, 2 tan α sin δ2 / cos β_m2 at the mean radius, with the nominal angles:
+        // within 8 %, as the outside checks of the shipped sets show why (the flanks stand half a slot beside the
+        // mean point).
         let pitch = PitchCones::solve(&PitchInput::from(&design)).expect("the set has cones");
         let alpha = radians(design.pressure_angle_drive_deg);
         let (sine, cosine) = (math::sin(pitch.wheel_pitch_angle_rad), math::cos(pitch.wheel_spiral_angle_rad));

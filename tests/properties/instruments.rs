@@ -217,7 +217,7 @@ fn only_the_last_part_averages_away() {
     assert!(left > 0.7 * dial.set_up_mm, "after 400 readings {left} mm are left");
 }
 
-/// trade.md 1.2: along the motion the reading is the lash, square to the trace it is smaller by cos β, along the normal by
+/// Along the motion the reading is the lash, square to the trace it is smaller by cos β, along the normal by
 /// cos α cos β.
 #[test]
 fn the_stem_shows_its_share_of_the_lash() {
@@ -279,7 +279,7 @@ fn a_wrench_says_why_it_cannot_read() {
     }
 }
 
-/// trade.md 1.13: low drag prints faint, thick paste prints large, many passes smear.
+/// Low drag prints faint, thick paste prints large, many passes smear.
 #[test]
 fn a_print_is_as_good_as_its_rolling() {
     let paste = Paste::USUAL;

@@ -173,7 +173,7 @@ fn newer_journals_and_other_files_are_refused_by_name() {
         .split(",\"hash\"")
         .next()
         .expect("a body")
-        .replace("journal/1", "journal/9");
+        .replace("journal/2", "journal/9");
     let hash = blake3::hash(body.as_bytes()).to_hex();
     let newer = format!("{body},\"hash\":\"{hash}\"}}\n");
     let error = read(newer.as_bytes()).expect_err("newer");

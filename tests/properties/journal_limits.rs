@@ -19,7 +19,7 @@ fn other_versions_are_refused_by_name() {
         read(format!("{{\"format\":\"lashwright-journal/{version}\",\"kept\":\"otherwise\"}}\n").as_bytes())
             .expect_err("not ours")
     };
-    for version in ["2", "9", "10", "184467440737095516160"] {
+    for version in ["3", "9", "10", "184467440737095516160"] {
         let error = said(version);
         assert!(matches!(error, JournalError::Newer { .. }), "{version}: {error}");
         assert!(
@@ -36,8 +36,8 @@ fn other_versions_are_refused_by_name() {
         );
     }
     let (_, first) = begin();
-    for other in ["0", "3", "5", "9", "q"] {
-        let flipped = first.replacen("journal/1", &format!("journal/{other}"), 1);
+    for other in ["0", "3", "6", "9", "r"] {
+        let flipped = first.replacen("journal/2", &format!("journal/{other}"), 1);
         assert!(
             matches!(read(flipped.as_bytes()), Err(JournalError::Damaged { line: 1, .. })),
             "{other}"
@@ -60,7 +60,7 @@ fn other_versions_are_named_even_where_nothing_else_can_be_read() {
         };
         let said = |version| read(&[begins(version), end.clone()].concat()).expect_err("not ours");
         assert!(
-            matches!(said("2"), JournalError::Newer { ref format } if format == "lashwright-journal/2"),
+            matches!(said("3"), JournalError::Newer { ref format } if format == "lashwright-journal/3"),
             "{}",
             said("2")
         );
@@ -89,7 +89,7 @@ fn hashed(body: &str) -> String {
 #[test]
 fn lines_too_long_are_named() {
     let long = "[".repeat(1 << 20);
-    let first = format!("{{\"format\":\"lashwright-journal/1\",\"scenario\":{long}\n");
+    let first = format!("{{\"format\":\"lashwright-journal/2\",\"scenario\":{long}\n");
     assert!(
         matches!(read(first.as_bytes()), Err(JournalError::Damaged { line: 1, what }) if what.contains("longer")),
         "the first"

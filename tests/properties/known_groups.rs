@@ -103,7 +103,7 @@ fn the_first_moves_do_not_depend_on_the_truth() {
     let exercise = Arc::new(scenarios::find("feed-lorry-cartridge").expect("embedded").exercise);
     let first = |seed| {
         let attempt = play(&exercise, seed, Policy::Reference).expect("plays");
-        let steps: Vec<String> = attempt
+        let steps: Vec<&str> = attempt
             .steps()
             .iter()
             .take_while(|s| s.answer.readings.is_empty())

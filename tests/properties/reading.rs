@@ -191,7 +191,8 @@ proptest! {
     /// Numbers inside their ranges are read to the last bit, written plainly or with an exponent.
     #[test]
     fn numbers_come_in_as_written(offset in 0.0_f64..300.0, lash in 0.001_f64..2.0) {
-        let given = catalogue::GEAR_SETS[5]
+        let given = catalogue::gear_set("3.73-tapered-ring-224")
+            .expect("embedded")
             .text
             .lines()
             .map(|line| match line.split_once(" = ") {

@@ -7,6 +7,7 @@ use lashwright::catalogue::{self, SCENARIOS, Shelf};
 use lashwright::contact::{self, Film, Pair, Placement, Route};
 use lashwright::exercise::{ApprovalPrint, Attempt, Counted, Exercise, Factor, FaultKind, Fitted, Outcome, Scenario};
 use lashwright::gear::{EaseOff, GearSet, Side};
+use lashwright::words;
 
 /// A scenario of layout C that slips of the pen are put into.
 fn layout_c_text() -> &'static str {
@@ -49,9 +50,13 @@ fn cards_show_the_approval_prints_of_the_gears_as_designed() {
     for (name, exercise) in exercises() {
         let prints = exercise.approval_prints();
         let card = exercise.scenario();
-        let sets = match (name, card.plates.is_some()) {
-            ("leave-it-where-it-ran", _) => 0,
-            (_, true) => 2,
+        let old_teeth = card
+            .faults
+            .iter()
+            .any(|f| matches!(f.kind, FaultKind::WornFlanks { .. }));
+        let sets = match (old_teeth, card.plates.is_some()) {
+            (true, _) => 0,
+            (false, true) => 2,
             _ if card.counts.iter().any(|c| matches!(c, Counted::Depth | Counted::Print)) => 1,
             _ => 0,
         };
@@ -67,11 +72,28 @@ fn cards_show_the_approval_prints_of_the_gears_as_designed() {
                 let [_, height] = pattern.expect("a print").centroid;
                 println!(
                     "{name}, {side:?}: {height:+.3}, {}",
-                    flank.expect("a print").lean_words()
+                    words::approval::lean(flank.expect("a print").leans())
                 );
                 assert!((0.05..0.3).contains(&height), "{name}, {side:?}: {height}");
             }
         }
+    }
+}
+
+/// What no setting cures is there in the share of the seeds that the scenario gives its faults, and nowhere else.
+#[test]
+fn only_an_exercise_that_may_be_refused_has_seeds_that_nothing_cures() {
+    const SEEDS: u32 = 500;
+    for (name, exercise) in exercises() {
+        let card = exercise.scenario();
+        let kinds = card.faults.iter().filter(|f| f.kind.may_be_incurable());
+        let share: f64 = kinds.map(|f| f.share).sum();
+        let refused = (0..SEEDS).filter(|s| !exercise.incurable((*s).into()).is_empty());
+        let refused = refused.count() as f64 / f64::from(SEEDS);
+        println!("{name}: {refused} of the seeds, {share} by its faults");
+        assert_eq!(refused > 0.0, !card.is_solvable(), "{name}");
+        // Three deviations of a share of one half among so many.
+        assert!((refused - share).abs() < 0.07, "{name}: {refused}, {share}");
     }
 }
 
@@ -201,6 +223,183 @@ fn numbers_do_not_depend_on_their_neighbours() {
         };
         assert_eq!(with(&exercise), with(&fewer), "{name}");
     }
+}
+
+/// The truth of a seed by a text, which must read.
+fn truth_by(text: &str, seed: u64) -> Truth {
+    let scenario = Scenario::from_toml(text).unwrap_or_else(|p| panic!("{:?} in {text}", p.list()));
+    Exercise::prepare(scenario, &Shelf)
+        .unwrap_or_else(|error| panic!("{error}"))
+        .truth(seed)
+}
+
+/// A text with a fault before the others.
+fn with_fault_first(text: &str, fault: &str) -> String {
+    let at = text.find("[[fault]]").unwrap_or(text.len());
+    format!("{}\n[[fault]]\n{fault}\n{}", &text[..at], &text[at..])
+}
+
+/// A truth but for a size.
+fn without(mut truth: Truth, member: Member) -> Truth {
+    truth.deviations.set(member, 0.0);
+    if member == Member::PinionMark {
+        truth.mark_etched_mm = 0.0;
+    }
+    truth
+}
+
+/// A fault with a name of its own changes no other draw, though it stands before all others.
+#[test]
+fn a_new_fault_changes_no_other_draw() {
+    for entry in SCENARIOS.iter() {
+        let there = with_fault_first(
+            entry.text,
+            "name = \"put in by a test\"\nwhat = \"offset\"\nsize_mm = [0.2, 0.3]\nshare = 1.0\n",
+        );
+        let not_there = with_fault_first(
+            entry.text,
+            "name = \"put in by a test\"\nwhat = \"mismatched_gears\"\nflank_um = 40.0\nshare = 0.0\n",
+        );
+        for seed in 0..40 {
+            let before = truth_by(entry.text, seed);
+            let (with, out) = (truth_by(&there, seed), truth_by(&not_there, seed));
+            let more = with.deviations.get(Member::Offset) - before.deviations.get(Member::Offset);
+            assert!((0.199..0.301).contains(&more), "{}, {seed}: {more}", entry.name);
+            assert_eq!(
+                without(with, Member::Offset),
+                without(before.clone(), Member::Offset),
+                "{}, {seed}",
+                entry.name
+            );
+            assert_eq!(out, before, "{}, {seed}", entry.name);
+        }
+    }
+}
+
+/// The same for a size that the scenario did not spread.
+#[test]
+fn a_new_member_changes_no_other_draw() {
+    let mut tried = 0;
+    for (entry, (_, exercise)) in SCENARIOS.iter().zip(exercises()) {
+        let scenario = exercise.scenario();
+        let chain = lashwright::axle::Chain::of(scenario.layout);
+        for member in Member::ALL {
+            let made = scenario.made.iter().any(|(other, _)| *other == member);
+            if made || member.is_fitted() || chain.link(member).is_none() || !entry.text.contains("[made]\n") {
+                continue;
+            }
+            let line = format!("[made]\n{} = {{ between_mm = [0.01, 0.02] }}\n", member.name());
+            let text = entry.text.replacen("[made]\n", &line, 1);
+            for seed in 0..3 {
+                let (before, with) = (exercise.truth(seed), truth_by(&text, seed));
+                assert_ne!(with, before, "{}, {member:?}, {seed}: it is drawn", entry.name);
+                assert_eq!(
+                    without(with, member),
+                    without(before, member),
+                    "{}, {member:?}, {seed}",
+                    entry.name
+                );
+            }
+            tried += 1;
+        }
+    }
+    assert!(tried > 20, "{tried}");
+}
+
+/// What a factor set.
+fn factor_of(truth: &Truth, factor: Factor) -> f64 {
+    match factor {
+        Factor::MarkErrorMm => truth.mark_etched_mm,
+        Factor::SleeveYield => truth.sleeve.yield_times,
+        Factor::SleeveHardening => truth.sleeve.hardening_times,
+        Factor::NutFriction => truth.nut.friction_times,
+        Factor::NutScatter => truth.nut.scatter_share,
+        Factor::HeadFriction => truth.friction.head_times,
+        Factor::TailFriction => truth.friction.tail_times,
+        Factor::SideFriction => truth.friction.side_times,
+        Factor::SealDrag => truth.friction.seal_times,
+        Factor::CaseStiffness => truth.case.stiffness_times,
+        Factor::ThreadSlackMm => truth.case.thread_slack_mm[0],
+        Factor::WheelInterferenceMm => truth.wheel_fit.interference_mm,
+        Factor::HeadConePressN => truth.press.head_cone_n,
+        Factor::HeadCupPressN => truth.press.head_cup_n,
+        Factor::TailCupPressN => truth.press.tail_cup_n,
+    }
+}
+
+/// The same for a factor.
+#[test]
+fn a_new_factor_changes_no_other_draw() {
+    let mut tried = 0;
+    for (entry, (_, exercise)) in SCENARIOS.iter().zip(exercises()) {
+        for factor in Factor::ALL {
+            let given = exercise.scenario().factors.iter().any(|(other, _)| *other == factor);
+            if given || !entry.text.contains("[other]\n") {
+                continue;
+            }
+            let (name, [low, high]) = factor.name_and_range();
+            let line = format!("[other]\n{name} = [{}, {high}]\n", 0.5 * (low + high));
+            let text = entry.text.replacen("[other]\n", &line, 1);
+            for seed in 0..3 {
+                let (before, with) = (exercise.truth(seed), truth_by(&text, seed));
+                let all = |t: &Truth| (t.deviations.clone(), t.phases_rad.clone(), t.pair.clone());
+                assert_eq!(all(&with), all(&before), "{}, {name}, {seed}", entry.name);
+                for other in Factor::ALL {
+                    let same = factor_of(&with, other).to_bits() == factor_of(&before, other).to_bits();
+                    assert_eq!(same, other != factor, "{}, {name}, {other:?}, {seed}", entry.name);
+                }
+            }
+            tried += 1;
+        }
+    }
+    assert!(tried > 20, "{tried}");
+}
+
+/// A fault without a name is called by its place, and names are there once.
+#[test]
+fn faults_have_names_of_their_own() {
+    let named = catalogue::scenario("say-no").expect("embedded").text;
+    let names = |text: &str| {
+        let scenario = Scenario::from_toml(text)?;
+        Ok::<_, lashwright::text::Problems>(scenario.faults.into_iter().map(|f| f.name).collect::<Vec<_>>())
+    };
+    assert_eq!(names(named).expect("good"), ["0", "1", "2", "3"]);
+    let mut unnamed = named.to_owned();
+    for place in 0..4 {
+        unnamed = unnamed.replace(&format!("name = \"{place}\"\n"), "");
+    }
+    assert_eq!(names(&unnamed).expect("good"), ["0", "1", "2", "3"]);
+    for seed in 0..40 {
+        assert_eq!(truth_by(&unnamed, seed), truth_by(named, seed), "{seed}");
+    }
+    for (name, said, cure) in [
+        ("0", "two faults named \"0\"", "no other fault"),
+        ("", "0 characters", "1 to 40 characters"),
+        (&"x".repeat(41), "41 characters", "1 to 40 characters"),
+        ("0 there", "cannot be named", "does not end in"),
+    ] {
+        let text = named.replace("name = \"2\"", &format!("name = \"{name}\""));
+        let problems = names(&text).expect_err(said);
+        let [problem] = problems.list() else {
+            panic!("one problem: {:?}", problems.list());
+        };
+        assert!(
+            problem.what.contains(said) && problem.remedy.contains(cure),
+            "{problem:?}"
+        );
+        assert_eq!(
+            text.get(problem.span.clone()),
+            Some(format!("\"{name}\"").as_str()),
+            "{problem:?}"
+        );
+    }
+    // The place of an unnamed one may be the name of another.
+    let problems = names(&unnamed.replacen("[[fault]]\n", "[[fault]]\nname = \"3\"\n", 1)).expect_err("3 twice");
+    assert!(
+        problems.list()[0].what.contains("two faults named \"3\""),
+        "{:?}",
+        problems.list()
+    );
 }
 
 #[test]

@@ -5,9 +5,11 @@ use std::sync::Arc;
 use lashwright::bench::{Operation, Part, ReadingPart};
 use lashwright::catalogue::{SCENARIOS, Shelf};
 use lashwright::contact::{self, Contact, Film, Placement, Route};
+use lashwright::exercise::score::reason::{CapCause, OutcomeReason, ProcessReason, Whole};
 use lashwright::exercise::score::{CAP, approval, best_depth_mm};
-use lashwright::exercise::{Attempt, Exercise, Loss, Score, ScorePart, par, score};
+use lashwright::exercise::{Attempt, Exercise, Incurable, Loss, LossReason, Score, ScorePart, par, score};
 use lashwright::job::scenarios;
+use lashwright::words;
 use proptest::prelude::*;
 
 use super::solvable::build_up;
@@ -164,12 +166,12 @@ fn check(found: &Score) {
     );
     for loss in &found.losses {
         assert!(loss.points >= 0.0, "{loss:?}");
-        let number = loss.why.chars().any(|c| c.is_ascii_digit());
-        assert!(
-            number && loss.why.ends_with('.'),
-            "a sentence with a number: {}",
-            loss.why
-        );
+        let why = words::score::loss(&loss.reason);
+        let number = why.chars().any(|c| c.is_ascii_digit());
+        assert!(number && why.ends_with('.'), "a sentence with a number: {why}");
+        let json = serde_json::to_string(&loss.reason).expect("JSON");
+        let read: LossReason = serde_json::from_str(&json).unwrap_or_else(|e| panic!("{json}: {e}"));
+        assert_eq!(read, loss.reason, "the same reason out of {json}");
     }
     for (part, points, most) in [
         (ScorePart::Outcome, found.outcome, 50.0),
@@ -186,6 +188,14 @@ fn of(found: &Score, part: ScorePart) -> impl Iterator<Item = &Loss> {
     found.losses.iter().filter(move |l| l.part == part)
 }
 
+/// What caps a total.
+fn capped(found: &Score) -> impl Iterator<Item = &CapCause> {
+    of(found, ScorePart::Cap).filter_map(|l| match &l.reason {
+        LossReason::Whole(Whole::Capped { cause, .. }) => Some(cause),
+        _ => None,
+    })
+}
+
 fn show(what: &str, found: &Score) {
     println!(
         "{what}: {:.1} = outcome {:.1}, process {:.1}, understanding {:.1}, economy {:.1}",
@@ -194,8 +204,37 @@ fn show(what: &str, found: &Score) {
     for loss in &found.losses {
         println!(
             "   {:5.2} {:?} {:?} {}",
-            loss.points, loss.part, loss.operation, loss.why
+            loss.points,
+            loss.part,
+            loss.operation,
+            words::score::loss(&loss.reason)
         );
+    }
+}
+
+/// The names of all reasons in a schema.
+fn reason_names(schema: &serde_json::Value, names: &mut Vec<String>) {
+    if let Some(name) = schema["properties"]["reason"]["const"].as_str() {
+        names.push(name.to_owned());
+    }
+    match schema {
+        serde_json::Value::Object(map) => map.values().for_each(|v| reason_names(v, names)),
+        serde_json::Value::Array(list) => list.iter().for_each(|v| reason_names(v, names)),
+        _ => {}
+    }
+}
+
+/// A document names a reason by its key alone, so that no two parts may have the same.
+#[test]
+fn no_two_reasons_have_the_same_name() {
+    let schema = serde_json::to_value(schemars::schema_for!(LossReason)).expect("a schema");
+    let mut names = Vec::new();
+    reason_names(&schema, &mut names);
+    names.sort_unstable();
+    println!("{names:?}");
+    assert!(names.len() >= 50, "{} reasons", names.len());
+    for pair in names.windows(2) {
+        assert_ne!(pair[0], pair[1], "the name of one reason only");
     }
 }
 
@@ -316,7 +355,12 @@ fn a_reading_that_looks_right_wins_no_outcome() {
             does(&mut attempt, UNLOCK[2]);
         }
         let honest = finish(&mut attempt.clone());
-        let told = |found: &Score| of(found, ScorePart::Outcome).any(|l| l.why.starts_with("Lash at the tightest"));
+        let told = |found: &Score| {
+            of(found, ScorePart::Outcome).any(|l| {
+                matches!(l.reason, LossReason::Outcome(OutcomeReason::Lash { reads_mm, full_mm, .. })
+                    if !full_mm.holds(reads_mm))
+            })
+        };
         assert!(told(&honest), "lash is outside");
         // Again and again, until three places look right.
         let mut right = Vec::new();
@@ -344,7 +388,10 @@ fn a_reading_that_looks_right_wins_no_outcome() {
             "the truth alone counts"
         );
         assert!(told(&found), "{found:?}");
-        let verified = of(&found, ScorePart::Process).any(|l| l.why.contains("dial whose scatter"));
+        let verified = of(&found, ScorePart::Process).any(|l| {
+            matches!(l.reason, LossReason::Process(ProcessReason::LashUnverified { places: 0, coarse, .. })
+                if coarse > 0)
+        });
         assert!(verified, "a worn dial verifies nothing");
     }
     assert!(deceived >= 3, "the worn dial deceived in {deceived} seeds");
@@ -394,7 +441,7 @@ fn condemning_everything_loses() {
             assert!(together.total < 40.0 && apart.total < 20.0, "{name} {seed}");
             assert!(together.outcome < 1e-9, "{name} {seed}: {}", together.outcome);
             assert!(
-                of(&together, ScorePart::Cap).any(|l| l.why.contains("nothing is wrong with")),
+                capped(&together).any(|c| matches!(c, CapCause::FalseAlarm { .. })),
                 "{together:?}"
             );
         }
@@ -430,7 +477,10 @@ fn saying_no_with_evidence_wins() {
         let silent = finish(&mut silent);
         assert!(silent.total <= CAP, "{}", silent.total);
         assert!(
-            of(&silent, ScorePart::Cap).any(|l| l.why.contains("lapped")),
+            capped(&silent).any(|c| {
+                matches!(c, CapCause::Missed { fault: Incurable::NumbersDiffer { pinion_number, wheel_number }, .. }
+                    if pinion_number != wheel_number)
+            }),
             "{silent:?}"
         );
         let condemn = r#"{"do":"condemn","part":"gears","reason":"the numbers differ","evidence":[1]}"#;
@@ -501,7 +551,14 @@ fn a_verification_has_to_hold_at_the_end() {
     let stale = finish(&mut stale);
     show("stale", &stale);
     let overtaken = of(&stale, ScorePart::Process)
-        .filter(|l| l.why.contains("overtaken"))
+        .filter(|l| match &l.reason {
+            LossReason::Process(
+                ProcessReason::LashUnverified { overtaken, .. }
+                | ProcessReason::PrintUnverified { overtaken, .. }
+                | ProcessReason::TorqueUnverified { overtaken },
+            ) => *overtaken > 0,
+            _ => false,
+        })
         .count();
     assert!(overtaken >= 3 && stale.process < 10.0, "{overtaken}, {}", stale.process);
     let mut bunched = attempt.clone();
@@ -513,11 +570,21 @@ fn a_verification_has_to_hold_at_the_end() {
     write(&mut bunched, r#"{"quantity":"lash","tooth":0}"#, 0.5);
     let bunched = finish(&mut bunched);
     assert!(
-        of(&bunched, ScorePart::Process).any(|l| l.why.contains("on one side")),
+        of(&bunched, ScorePart::Process).any(|l| {
+            matches!(
+                l.reason,
+                LossReason::Process(ProcessReason::LashUnverified {
+                    places: 3,
+                    one_side: true,
+                    ..
+                })
+            )
+        }),
         "{bunched:?}"
     );
     assert!(
-        of(&bunched, ScorePart::Process).any(|l| l.why.contains("bears out")),
+        of(&bunched, ScorePart::Process)
+            .any(|l| matches!(l.reason, LossReason::Process(ProcessReason::NoteUnfounded { .. }))),
         "{bunched:?}"
     );
     assert!(

@@ -48,7 +48,7 @@ fn impossible_designs_say_why_in_a_sentence() {
 
 #[test]
 fn both_members_keep_to_sixty_thousand_triangles() {
-    for entry in GEAR_SETS {
+    for entry in GEAR_SETS.iter() {
         let design = Design::from_toml(entry.text).expect("reads");
         let pair = StagePair::new(&design).expect("exists");
         let triangles = pair.wheel.triangles().len() + pair.pinion.triangles().len();

@@ -4,12 +4,17 @@
 //! pinion, and the roll from the point's designed meeting. Its coefficients are differences of the whole exact gap, so
 //! that the ease-off travels with the pinion. The steps of the differences are as large as the moves that are asked about,
 //! which leaves cubic terms the least room.
+//!
+//! Source: our own; central differences and the implicit function theorem are textbook analysis. A form of second order
+//! near a contact is an idea of M. L. Baxter, Basic Geometry and Tooth Contact of Hypoid Gears, Industrial Mathematics
+//! 11 (1961).
 
 use nalgebra::Vector3;
 
 use crate::contact::gap::{Gap, Stand};
-use crate::contact::pair::{PreparedFlank, coordinate};
 use crate::contact::placement::Placement;
+use crate::contact::prepared::PreparedFlank;
+use crate::contact::resolution::coordinate;
 use crate::gear::{GearSet, Roll};
 
 /// Grid cells along the tooth and up the tooth.

@@ -3,11 +3,13 @@
 //! A node's gap over the roll is a parabola less the wheel's motion. Its depth, its roll and its bend are smooth over the
 //! flank and interpolated inside a cell; the motion, whose change-over between pairs is sharp, is taken at every point
 //! itself.
+//!
+//! Source: our own method.
 
 use crate::contact::gap_map::{GapMap, Least};
 use crate::contact::motion::{Envelope, Lookup};
-use crate::contact::pair::coordinate;
 use crate::contact::pattern::{Marked, Pattern};
+use crate::contact::resolution::coordinate;
 
 use super::form::{CELLS, COLUMNS, Column, ROWS};
 

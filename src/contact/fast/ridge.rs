@@ -1,12 +1,14 @@
 //! Motion of the wheel from the forms: where each height of the tooth touches first, and the first of all heights.
 //!
 //! At a fixed roll the rotation D has its least value along a height where dD/dx = 0. Each node gives the roll at which
-//! that place is itself, and D and dD/dφ there (of the least value too, since dD/dx = 0), so that one height's least D over the roll is a cubic from
-//! node to node. Beyond its ends the end of the flank touches. The first touch at a roll is the least over the heights,
-//! between them by a parabola, as far as the pinion's tip allows.
+//! that place is itself, and D and dD/dφ there (of the least value too, since dD/dx = 0), so that one height's least
+//! D over the roll is a cubic from node to node. Beyond its ends the end of the flank touches. The first touch at a
+//! roll is the least over the heights, between them by a parabola, as far as the pinion's tip allows.
+//!
+//! Source: our own method; Hermite's cubics are textbook analysis.
 
-use crate::contact::motion::{Curve, Envelope, Sample};
-use crate::contact::pair::coordinate;
+use crate::contact::motion::{Curve, Sample};
+use crate::contact::resolution::coordinate;
 use crate::contact::touch::FirstTouch;
 
 use super::form::{CELLS, COLUMNS, Column, ROWS};
@@ -241,8 +243,8 @@ fn first_touch(words: &[Option<Word>; ROWS]) -> Option<FirstTouch> {
     ))
 }
 
-/// Motion of one flank from its columns. None where at some roll no pair can touch.
-pub(super) fn envelope(columns: &[Column], pitch: f64) -> Option<Envelope> {
+/// The curve of first touch of one pair on one flank, from its columns, as far as no other pair forestalls it.
+pub(super) fn curve(columns: &[Column], pitch: f64) -> Option<Curve> {
     let heights: Vec<Height> = (0..ROWS).map(|row| height(columns, row)).collect();
     let (mut lowest, mut highest) = (f64::INFINITY, f64::NEG_INFINITY);
     for height in &heights {
@@ -277,7 +279,7 @@ pub(super) fn envelope(columns: &[Column], pitch: f64) -> Option<Envelope> {
             touch: first_touch(&words),
         });
     }
-    Envelope::new(&Curve::from_samples(near_first(samples)), pitch)
+    Some(Curve::from_samples(near_first(samples)))
 }
 
 /// Leaves out samples that other pairs forestall, with both of their neighbours.

@@ -4,11 +4,8 @@
 //! The best is where both prints come nearest to the approval prints of the set.
 
 use crate::contact::{self, Contact, FAST_REACH, Film, Pair, Placement, Route};
+use crate::exercise::judgement::{FLANK_WEIGHTS, PRINT_FULL};
 
-/// How far a print may lie from its approval print without a loss, along and up the tooth (common practice, no source).
-pub(in crate::exercise) const PRINT_FULL: [f64; 2] = [0.15, 0.20];
-/// Weights of the flanks: drive, coast.
-const WEIGHTS: [f64; 2] = [2.0, 1.0];
 /// Stands for the distance of a print that is not there, in full marks.
 const NO_PRINT: f64 = 10.0;
 /// Places at which depth is tried, mm apart; where the fast route does not hold, the exact one takes fewer.
@@ -42,7 +39,7 @@ pub fn best_depth_mm(pair: &Pair, at: Placement, approval: &Contact) -> Option<f
         ];
         let there = [true, contact.coast.pattern.is_some()];
         let mut sum = 0.0;
-        for (((print, there), wanted), weight) in prints.iter().zip(there).zip(wanted).zip(WEIGHTS) {
+        for (((print, there), wanted), weight) in prints.iter().zip(there).zip(wanted).zip(FLANK_WEIGHTS) {
             let far = |k: usize| (print.centroid[k] - wanted[k]) / PRINT_FULL[k];
             sum += weight
                 * if there {

@@ -3,11 +3,11 @@
 //! To leave an axle as it is saves nothing: the points are won in the measure in which the outcome was.
 
 use super::handed::Handed;
-use super::marks::{Mark, count, falling};
+use super::marks::{Mark, falling};
+use super::reason::EconomyReason;
 use super::verdict::Verdict;
 use crate::bench::Part;
 use crate::exercise::par::{self, Par};
-use crate::quantity::number;
 
 /// Tear-downs beyond par and one more that leave nothing of their share.
 const MOST_TEAR_DOWNS: f64 = 3.0;
@@ -17,11 +17,9 @@ const MOST_REFITS: f64 = 2.0;
 /// `reached` is the share of the outcome's points.
 pub(super) fn marks(handed: &Handed<'_>, verdict: &Verdict, par: &Par, reached: f64) -> Vec<Mark> {
     if !handed.is_together() && !verdict.is_rightful_stop() {
-        let why = || {
-            format!(
-                "{}: nothing was saved by leaving it.",
-                handed.missing(handed.asks_mesh())
-            )
+        let why = || EconomyReason::NothingSaved {
+            operation: handed.finish(),
+            missing: handed.missing(handed.asks_mesh()),
         };
         return vec![Mark::reached(1.0, false, Some(handed.finish()), why)];
     }
@@ -31,15 +29,10 @@ pub(super) fn marks(handed: &Handed<'_>, verdict: &Verdict, par: &Par, reached: 
     let beyond = ledger.tear_downs.saturating_sub(allowed);
     let first = history.iter().find(|m| m.tear_downs > allowed).map(|m| m.operation);
     let tear_downs = Mark::new(6.0, falling(f64::from(beyond), 0.0, MOST_TEAR_DOWNS), first, || {
-        format!(
-            "There were {} where par is {} and one more is free: bracket with two builds and go between them.",
-            count(
-                usize::try_from(ledger.tear_downs).unwrap_or(usize::MAX),
-                "tear-down",
-                "tear-downs"
-            ),
-            par.teardowns
-        )
+        EconomyReason::TearDowns {
+            tear_downs: ledger.tear_downs,
+            par: par.teardowns,
+        }
     });
     let refit = par::refit_price(handed.attempt.exercise(), &handed.bench().setting().tariff);
     let free = par.money + refit;
@@ -52,15 +45,12 @@ pub(super) fn marks(handed: &Handed<'_>, verdict: &Verdict, par: &Par, reached: 
         falling(over, 0.0, MOST_REFITS * refit)
     };
     let parts = Mark::new(4.0, share, scrap.map(|(o, _)| *o).or(first), || match scrap {
-        Some((operation, _)) => {
-            format!("Operation {operation} made scrap of the ring gear: keep under its temperature.")
-        }
-        None => format!(
-            "Parts for {} where par is {} and one refit for {} more is free: parts of single use are lost with each build.",
-            number(ledger.money, 0),
-            number(par.money, 0),
-            number(refit, 0)
-        ),
+        Some((operation, _)) => EconomyReason::RingGearScrapped { operation: *operation },
+        None => EconomyReason::Parts {
+            money: ledger.money,
+            par: par.money,
+            refit,
+        },
     });
     let mut marks = vec![tear_downs, parts];
     // What the outcome left open comes off first, the rest off what there is.
@@ -70,10 +60,7 @@ pub(super) fn marks(handed: &Handed<'_>, verdict: &Verdict, par: &Par, reached: 
         mark.weight *= reached;
     }
     marks.push(Mark::reached(saved, saved <= 0.0, Some(handed.finish()), || {
-        format!(
-            "{} % of the outcome was not reached, and what it did not take is not saved.",
-            number(100.0 * (1.0 - reached), 0)
-        )
+        EconomyReason::OutcomeNotReached { share: 1.0 - reached }
     }));
     marks
 }

@@ -1,6 +1,7 @@
 //! An axle as it was handed over.
 
 use super::best_depth::approval;
+use super::reason::Missing;
 use crate::axle::{Bearings, SpacerFitted};
 use crate::bench::Bench;
 use crate::contact::Contact;
@@ -93,15 +94,14 @@ impl<'a> Handed<'a> {
         found.map(|m| m.operation)
     }
 
-    /// What is missing for something to be judged, in a sentence.
-    pub(super) fn missing(&self, mesh: bool) -> String {
-        let what = if self.bench().wheel_is_scrap() && mesh {
-            "the ring gear was scrap, overheated"
+    /// What is missing for something to be judged.
+    pub(super) fn missing(&self, mesh: bool) -> Missing {
+        if self.bench().wheel_is_scrap() && mesh {
+            Missing::SoundRingGear
         } else if !self.pinion_stays {
-            "the pinion was not held by its own bearings, spacer and nut"
+            Missing::PinionHeld
         } else {
-            "the gears were not in mesh"
-        };
-        format!("At hand-over, operation {}, {what}", self.finish())
+            Missing::Mesh
+        }
     }
 }

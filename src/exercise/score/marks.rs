@@ -1,5 +1,6 @@
 //! From single marks to the points of a part.
 
+use super::reason::LossReason;
 use super::{Loss, ScorePart};
 use crate::exercise::scenario::Window;
 
@@ -12,25 +13,45 @@ pub(super) struct Mark {
     pub(super) share: f64,
     /// Where the rest was lost.
     pub(super) operation: Option<u32>,
-    /// Why; not looked at where all was reached.
-    pub(super) why: String,
+    /// Why; none where all was reached.
+    pub(super) reason: Option<LossReason>,
 }
 
 impl Mark {
     /// A mark that was reached or not.
-    pub(super) fn reached(weight: f64, reached: bool, operation: Option<u32>, why: impl FnOnce() -> String) -> Self {
+    pub(super) fn reached<R: Into<LossReason>>(
+        weight: f64,
+        reached: bool,
+        operation: Option<u32>,
+        why: impl FnOnce() -> R,
+    ) -> Self {
         Self::new(weight, if reached { 1.0 } else { 0.0 }, operation, why)
     }
 
+    /// A mark that was reached in full.
+    pub(super) fn full(weight: f64) -> Self {
+        Self {
+            weight,
+            share: 1.0,
+            operation: None,
+            reason: None,
+        }
+    }
+
     /// A mark that was reached by a share.
-    pub(super) fn new(weight: f64, share: f64, operation: Option<u32>, why: impl FnOnce() -> String) -> Self {
+    pub(super) fn new<R: Into<LossReason>>(
+        weight: f64,
+        share: f64,
+        operation: Option<u32>,
+        why: impl FnOnce() -> R,
+    ) -> Self {
         // A share that is no number was not reached.
         let share = if share > 0.0 { share.min(1.0) } else { 0.0 };
         Self {
             weight,
             share,
             operation,
-            why: if share < 1.0 { why() } else { String::new() },
+            reason: (share < 1.0).then(|| why().into()),
         }
     }
 }
@@ -39,14 +60,17 @@ impl Mark {
 pub(super) fn tally(part: ScorePart, full: f64, marks: &[Mark], losses: &mut Vec<Loss>) -> f64 {
     let weights: f64 = marks.iter().map(|m| m.weight).sum();
     let mut points = full;
-    for mark in marks.iter().filter(|m| m.share < 1.0 && weights > 0.0) {
+    for mark in marks {
+        let Some(reason) = mark.reason.as_ref().filter(|_| weights > 0.0) else {
+            continue;
+        };
         let lost = full * mark.weight * (1.0 - mark.share) / weights;
         points -= lost;
         losses.push(Loss {
             part,
             points: lost,
             operation: mark.operation,
-            why: mark.why.clone(),
+            reason: reason.clone(),
         });
     }
     // Rounding may leave a hair below nothing.
@@ -73,9 +97,4 @@ pub(super) fn falling(value: f64, full: f64, zero: f64) -> f64 {
     } else {
         0.0
     }
-}
-
-/// A number of things in words.
-pub(super) fn count(number: usize, one: &str, many: &str) -> String {
-    format!("{number} {}", if number == 1 { one } else { many })
 }

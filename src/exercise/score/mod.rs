@@ -13,30 +13,33 @@
 //! An unsafe act, an incurable fault that was not reported and a sound part condemned cap the total. How the points inside
 //! of a part are shared out is judgement; no source gives it. Sizes of bands stand in the scenario.
 //!
-//! Nothing is lost without a sentence: 100 − total is the sum of all losses.
+//! Nothing is lost without a reason: 100 − total is the sum of all losses, and each [`LossReason`] holds the numbers that it
+//! was judged by. Its sentence is made of it in `words`.
 
 mod best_depth;
 mod economy;
 mod handed;
 mod marks;
 mod process;
+pub mod reason;
 mod result;
 mod sheet;
 mod understanding;
 mod verdict;
 
 pub use best_depth::{approval, best_depth_mm};
-pub use sheet::PLATE_TOLERANCE_MM;
+pub use reason::LossReason;
 
-pub(super) use best_depth::PRINT_FULL;
+pub use super::judgement::PLATE_TOLERANCE_MM;
+pub(super) use super::judgement::PRINT_FULL;
 pub(super) use result::{COAST_TIMES, EDGE_SHARE, LASH_ZERO_MM, NUT_ZERO_SHARE, PRINT_ZERO, WRENCH_SHARE};
 pub(super) use sheet::PACK_MM;
 
 use super::attempt::Attempt;
 use super::par::Par;
-use crate::quantity::number;
 use handed::Handed;
 use marks::tally;
+use reason::{CapCause, Whole};
 use verdict::Verdict;
 
 /// The most that is left after an unsafe act, a missed fault or a false alarm.
@@ -96,8 +99,8 @@ pub struct Loss {
     pub points: f64,
     /// Number of the operation that it comes from, where there is one.
     pub operation: Option<u32>,
-    /// In a sentence with the numbers, and the way to do it better.
-    pub why: String,
+    /// What was judged, with its numbers.
+    pub reason: LossReason,
 }
 
 /// The score of an attempt against its par. Pure: the same attempt gives the same bits. An attempt that is not finished has
@@ -132,16 +135,17 @@ pub fn score(attempt: &Attempt, par: &Par) -> Score {
     let causes = cap_causes(attempt, &verdict);
     let total = if causes.is_empty() || sum < CAP { sum } else { CAP };
     let mut taken = sum - total;
-    for (operation, cause) in causes {
+    for cause in causes {
         losses.push(Loss {
             part: ScorePart::Cap,
             points: taken,
-            operation: Some(operation),
-            why: format!(
-                "{cause} No more than {} of 100 points are left; without it there were {}.",
-                number(CAP, 0),
-                number(sum, 1)
-            ),
+            operation: Some(cause.operation()),
+            reason: Whole::Capped {
+                cause,
+                most: CAP,
+                without: sum,
+            }
+            .into(),
         });
         taken = 0.0;
     }
@@ -155,16 +159,13 @@ pub fn score(attempt: &Attempt, par: &Par) -> Score {
     }
 }
 
-/// What caps a total: the operation and a sentence.
-fn cap_causes(attempt: &Attempt, verdict: &Verdict) -> Vec<(u32, String)> {
+/// What caps a total.
+fn cap_causes(attempt: &Attempt, verdict: &Verdict) -> Vec<CapCause> {
     let unsafe_acts = attempt.bench().ledger().unsafe_acts.iter().take(1);
     unsafe_acts
-        .map(|(operation, caution)| {
-            let sentence = format!(
-                "Operation {operation} was done without its precaution. {}",
-                caution.text()
-            );
-            (*operation, sentence)
+        .map(|(operation, caution)| CapCause::Unsafe {
+            operation: *operation,
+            caution: *caution,
         })
         .chain(verdict.missed())
         .chain(verdict.false_alarms())
@@ -173,7 +174,7 @@ fn cap_causes(attempt: &Attempt, verdict: &Verdict) -> Vec<(u32, String)> {
 
 /// No points yet.
 fn unfinished(attempt: &Attempt) -> Score {
-    let done = attempt.bench().operations();
+    let operations = attempt.bench().operations();
     let weights = attempt.exercise().scenario().weights;
     let parts = [
         (ScorePart::Outcome, weights.outcome),
@@ -193,7 +194,7 @@ fn unfinished(attempt: &Attempt) -> Score {
                 part,
                 points,
                 operation: None,
-                why: format!("The axle was not handed over in {done} operations: finish, and it is judged."),
+                reason: Whole::NotHandedOver { operations }.into(),
             })
             .collect(),
     }

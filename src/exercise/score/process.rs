@@ -1,9 +1,9 @@
 //! Process: a final verification that still holds, the sheet, and how the parts were put together.
 
-use super::best_depth::PRINT_FULL;
 use super::handed::Handed;
-use super::marks::{Mark, count};
-use super::result::{nut_share, nut_words};
+use super::marks::Mark;
+use super::reason::{Checked, ProcessReason, ReusedPart, UnsafeAct};
+use super::result::nut_share;
 use super::sheet;
 use super::verdict::Verdict;
 use crate::axle::{Caps, SideSetting};
@@ -11,12 +11,10 @@ use crate::bench::instrument::{Dial, WrenchKind};
 use crate::bench::{Instrument, Measurand, ReadingPart, Record};
 use crate::exercise::counted::Counted;
 use crate::exercise::history::Deed;
+use crate::exercise::judgement::{PRINT_FULL, TURNS};
 use crate::exercise::wanted::DepthFrom;
 use crate::gear::Side as Flank;
-use crate::quantity::number;
 
-/// Turns of the pinion before a torque is believed.
-const TURNS: f64 = 10.0;
 /// Places around the wheel at which lash is read.
 const PLACES: usize = 3;
 /// Largest share of a window that six deviations of an instrument may take (AIAG, Measurement Systems Analysis: over 30 %
@@ -50,11 +48,9 @@ pub(super) fn marks(handed: &Handed<'_>, verdict: &Verdict) -> Vec<Mark> {
         let [numbers, prints] = verdict.evidence();
         let told = verdict.reported();
         marks.push(Mark::reached(6.0, numbers, told, || {
-            "The gears were condemned before their 2 numbers had been compared: read what is etched first.".to_owned()
+            ProcessReason::NumbersNotCompared {}
         }));
-        marks.push(Mark::reached(6.0, prints, told, || {
-            "The verdict does not stand on 2 prints at different depths: bracket before a part is blamed.".to_owned()
-        }));
+        marks.push(Mark::reached(6.0, prints, told, || ProcessReason::NotBracketed {}));
         marks.extend([safety(handed), reuse(handed)]);
         return marks;
     }
@@ -67,11 +63,9 @@ pub(super) fn marks(handed: &Handed<'_>, verdict: &Verdict) -> Vec<Mark> {
     }
     if !handed.is_together() {
         // Work that was not done was not done well either.
-        let why = || {
-            format!(
-                "{}: nothing could be verified, and the way to it wins no points.",
-                handed.missing(handed.asks_mesh())
-            )
+        let why = || ProcessReason::NothingToVerify {
+            operation: handed.finish(),
+            missing: handed.missing(handed.asks_mesh()),
         };
         return vec![Mark::reached(1.0, false, Some(handed.finish()), why)];
     }
@@ -153,25 +147,14 @@ fn lash_check(handed: &Handed<'_>) -> Mark {
     };
     let (overtaken, last) = stale(handed, is_lash);
     Mark::new(CHECK, share, last.filter(|_| places == 0), || {
-        let mut why = format!(
-            "Lash as handed over was read at {} with a dial that can tell ({PLACES} around the ring gear are wanted)",
-            count(places, "place", "places")
-        );
-        if bunched && places >= PLACES {
-            why.push_str(", and all of them lie on one side");
+        ProcessReason::LashUnverified {
+            places,
+            wanted: PLACES,
+            one_side: bunched && places >= PLACES,
+            coarse,
+            acceptable_share: ACCEPTABLE_SHARE,
+            overtaken,
         }
-        if coarse > 0 {
-            let coarse = format!(
-                "; {} from a dial whose scatter fills more than 30 % of the window",
-                count(coarse, "reading came", "readings came")
-            );
-            why.push_str(&coarse);
-        }
-        if overtaken > 0 {
-            let overtaken = format!("; {} overtaken by a later change", count(overtaken, "was", "were"));
-            why.push_str(&overtaken);
-        }
-        why + ". Read it again after the last change."
     })
 }
 
@@ -198,11 +181,9 @@ fn print_check(handed: &Handed<'_>) -> Mark {
     }
     let (overtaken, last) = stale(handed, is_print);
     let Some((operation, seen)) = last_clear else {
-        return Mark::reached(PRINT_CHECK, false, last, || {
-            format!(
-                "No print of both flanks shows the axle as handed over ({faint} were too faint to read, {overtaken} overtaken \
-                 by a later change): paint, roll under a firm drag, and look again after the last change."
-            )
+        return Mark::reached(PRINT_CHECK, false, last, || ProcessReason::PrintUnverified {
+            faint,
+            overtaken,
         });
     };
     // Worn gears go back to where they ran, whatever their print looks like.
@@ -217,12 +198,7 @@ fn print_check(handed: &Handed<'_>) -> Mark {
         });
     let known = off.iter().zip(PRINT_FULL).any(|(off, full)| *off > KNOWN_WRONG * full);
     Mark::reached(PRINT_CHECK, !known, Some(operation), || {
-        format!(
-            "Operation {operation} saw the drive print {} along and {} up from the approved one, and the axle was handed over \
-             so: a check is there to be acted upon.",
-            number(off[0], 2),
-            number(off[1], 2)
-        )
+        ProcessReason::PrintKnownWrong { operation, off }
     })
 }
 
@@ -256,18 +232,12 @@ fn torque_check(handed: &Handed<'_>) -> Mark {
     let operation = turns.last().map(|(operation, _)| *operation).or(last);
     Mark::new(CHECK, share, operation, || {
         if turns.is_empty() {
-            format!(
-                "Rolling torque as handed over was read 0 times ({} overtaken by a later change): turn the pinion ten times and \
-                 read it with a pointer or a cord.",
-                count(overtaken, "reading was", "readings were")
-            )
+            ProcessReason::TorqueUnverified { overtaken }
         } else {
-            format!(
-                "Rolling torque was read after {} turns of the pinion: rollers that have not found their place drag more, so \
-                 turn it {} times first.",
-                number(most, 0),
-                number(TURNS, 0)
-            )
+            ProcessReason::TorqueReadEarly {
+                turns: most,
+                wanted_turns: TURNS,
+            }
         }
     })
 }
@@ -291,33 +261,37 @@ fn notes(handed: &Handed<'_>) -> Vec<Mark> {
     let mut marks = Vec::new();
     let asks = |of: &[Counted]| of.iter().any(|c| handed.counts().contains(c));
     if asks(LASH) {
-        marks.push(note(handed, "lash", is_lash, &lash_holds));
+        marks.push(note(handed, Checked::Lash, &lash_holds));
     }
     if handed.asks_mesh() && asks(PRINT) {
-        marks.push(note(handed, "the print", is_print, &|_| shows_right));
+        marks.push(note(handed, Checked::Print, &|_| shows_right));
     }
     if asks(TORQUE) {
-        marks.push(note(handed, "rolling torque", is_torque, &torque_holds));
+        marks.push(note(handed, Checked::RollingTorque, &torque_holds));
     }
     marks
 }
 
-fn note(handed: &Handed<'_>, name: &str, of: fn(Measurand) -> bool, holds: &dyn Fn(f64) -> bool) -> Mark {
+fn note(handed: &Handed<'_>, checked: Checked, holds: &dyn Fn(f64) -> bool) -> Mark {
+    let of = match checked {
+        Checked::Lash => is_lash,
+        Checked::Print => is_print,
+        Checked::RollingTorque => is_torque,
+    };
     let of_it: Vec<_> = handed.bench().notes().iter().filter(|n| of(n.what)).collect();
     let fresh = of_it.iter().filter(|n| !n.stale).count();
     let good = of_it.iter().any(|n| !n.stale && holds(n.value));
     Mark::reached(NOTE, good, of_it.last().map(|n| n.operation), || {
         if fresh == 0 {
-            format!(
-                "The sheet holds {} of {name} and none for the axle as handed over: write down what was read, with what, in which \
-                 state.",
-                count(of_it.len(), "note", "notes")
-            )
+            ProcessReason::NoteMissing {
+                of: checked,
+                notes: of_it.len(),
+            }
         } else {
-            format!(
-                "The sheet holds {} of {name} that no reading bears out: write down what the instrument showed.",
-                count(fresh, "note", "notes")
-            )
+            ProcessReason::NoteUnfounded {
+                of: checked,
+                notes: fresh,
+            }
         }
     })
 }
@@ -325,28 +299,20 @@ fn note(handed: &Handed<'_>, name: &str, of: fn(Measurand) -> bool, holds: &dyn 
 fn safety(handed: &Handed<'_>) -> Mark {
     let acts = &handed.bench().ledger().unsafe_acts;
     Mark::reached(SAFETY, acts.is_empty(), acts.first().map(|(o, _)| *o), || {
-        let which: Vec<String> = acts.iter().map(|(operation, _)| operation.to_string()).collect();
-        let first = acts.first().map_or("", |(_, caution)| caution.text());
-        format!(
-            "{} not met (operation {}). {first}",
-            count(acts.len(), "hazard was", "hazards were"),
-            which.join(", ")
-        )
+        let act = |&(operation, caution): &_| UnsafeAct { operation, caution };
+        ProcessReason::Hazards {
+            acts: acts.iter().map(act).collect(),
+        }
     })
 }
 
 fn reuse(handed: &Handed<'_>) -> Mark {
     let reused = &handed.bench().ledger().reused;
     Mark::reached(WAY, reused.is_empty(), reused.first().map(|(o, _)| *o), || {
-        let which: Vec<String> = reused
-            .iter()
-            .map(|(operation, part)| format!("{} at operation {operation}", part.name()))
-            .collect();
-        format!(
-            "{} used again that the card lets be used once ({}): take new ones.",
-            count(reused.len(), "part was", "parts were"),
-            which.join(", ")
-        )
+        let part = |&(operation, part): &_| ReusedPart { operation, part };
+        ProcessReason::Reused {
+            parts: reused.iter().map(part).collect(),
+        }
     })
 }
 
@@ -358,15 +324,13 @@ fn ways(handed: &Handed<'_>) -> Vec<Mark> {
     let mut marks = Vec::new();
     // Where the nut's torque is part of the outcome it is not charged twice.
     if !handed.counts().contains(&Counted::NutTorque) {
-        let (share, stands, limits) = nut_share(handed);
+        let (share, stands) = nut_share(handed);
         marks.push(Mark::new(WAY, share, handed.last(&Deed::Pinion), || {
-            nut_words(stands, limits)
+            ProcessReason::NutNotToCard(stands)
         }));
     }
     marks.push(Mark::reached(WAY, assembly.seal, Some(finish), || {
-        format!(
-            "The axle was handed over at operation {finish} without its pinion seal: fit a new one before the flange."
-        )
+        ProcessReason::NoSeal { operation: finish }
     }));
     if !handed.asks_mesh() {
         return marks;
@@ -374,23 +338,22 @@ fn ways(handed: &Handed<'_>) -> Vec<Mark> {
     if bench.setting().axle.layout().side_setting() == SideSetting::Adjusters {
         let locked = assembly.side.iter().filter(|s| s.locked).count();
         marks.push(Mark::new(WAY, 0.5 * locked as f64, handed.last(&Deed::Side), || {
-            format!("{locked} of 2 side adjusters have their lock in: go on to the next slot and lock it.")
+            ProcessReason::LocksOut { locked }
         }));
     }
     let caps = assembly.caps == Caps::Torqued && !assembly.caps_swapped;
     marks.push(Mark::reached(WAY, caps, handed.last(&Deed::Side), || {
         if assembly.caps == Caps::Torqued {
-            "The 2 caps stand in each other's place: they were bored with the case and fit their own side only."
-                .to_owned()
+            ProcessReason::CapsSwapped {}
         } else {
-            format!("At hand-over, operation {finish}, the caps were not at full torque: lash read so is another one.")
+            ProcessReason::CapsLoose { operation: finish }
         }
     }));
-    marks.push(Mark::reached(WAY, bench.bolts_are_sound(), handed.last(&Deed::Wheel), || {
-        format!(
-            "At hand-over, operation {finish}, the ring gear's bolts were not sound: torque them cold, with thread-lock on \
-             clean threads."
-        )
-    }));
+    marks.push(Mark::reached(
+        WAY,
+        bench.bolts_are_sound(),
+        handed.last(&Deed::Wheel),
+        || ProcessReason::BoltsUnsound { operation: finish },
+    ));
     marks
 }

@@ -1,17 +1,19 @@
 //! Outcome: the truth against the card's bands.
 
-use super::best_depth::{PRINT_FULL, best_depth_mm};
+use super::best_depth::best_depth_mm;
 use super::handed::Handed;
 use super::marks::{Mark, falling, within};
+use super::reason::{NutStands, OutcomeReason, PinionTorqueWay};
 use super::sheet;
 use super::verdict::Verdict;
 use crate::axle::Moves;
 use crate::contact::{self, FlankContact, Placement, Route};
 use crate::exercise::counted::Counted;
 use crate::exercise::history::Deed;
+use crate::exercise::judgement::PRINT_FULL;
 use crate::exercise::scenario::Window;
 use crate::exercise::wanted::DepthFrom;
-use crate::quantity::{number, signed};
+use crate::gear::Side;
 
 /// Lash outside of its window at which no marks are left, mm (common practice, no source).
 pub(in crate::exercise) const LASH_ZERO_MM: f64 = 0.05;
@@ -51,15 +53,13 @@ fn weight(counted: Counted) -> f64 {
 pub(super) fn marks(handed: &Handed<'_>, verdict: &Verdict) -> Vec<Mark> {
     if let Some(operation) = verdict.blanket() {
         return vec![Mark::reached(1.0, false, Some(operation), || {
-            format!(
-                "{} sound parts were condemned: a verdict on everything tells nobody anything. Condemn what the evidence \
-                 shows.",
-                verdict.alarms()
-            )
+            OutcomeReason::BlanketVerdict {
+                sound_parts: verdict.alarms(),
+            }
         })];
     }
     if verdict.reported_all() {
-        return vec![Mark::reached(1.0, true, None, String::new)];
+        return vec![Mark::full(1.0)];
     }
     let there = |counted: Counted| {
         if counted.needs_mesh() {
@@ -74,9 +74,12 @@ pub(super) fn marks(handed: &Handed<'_>, verdict: &Verdict) -> Vec<Mark> {
     if !missing.is_empty() {
         let weights = missing.iter().map(|c| weight(*c)).sum();
         marks.push(Mark::reached(weights, false, Some(handed.finish()), || {
-            let words: Vec<&str> = missing.iter().map(|c| c.words()).collect();
             let mesh = missing.iter().any(|c| c.needs_mesh());
-            format!("{}: there is no judging {}.", handed.missing(mesh), words.join(", "))
+            OutcomeReason::NotTogether {
+                operation: handed.finish(),
+                missing: handed.missing(mesh),
+                counted: missing,
+            }
         }));
     }
     marks
@@ -87,11 +90,8 @@ fn marks_of(handed: &Handed<'_>, counted: Counted) -> Vec<Mark> {
     let finished = Some(handed.finish());
     let (outcome, targets) = (&handed.outcome, &handed.attempt.exercise().scenario().targets);
     let nothing = || {
-        let why = || {
-            format!(
-                "At hand-over, operation {}, the teeth did not meet as gears.",
-                handed.finish()
-            )
+        let why = || OutcomeReason::TeethApart {
+            operation: handed.finish(),
         };
         vec![Mark::reached(weight, false, finished, why)]
     };
@@ -123,14 +123,10 @@ fn marks_of(handed: &Handed<'_>, counted: Counted) -> Vec<Mark> {
                 weight,
                 falling(spread, most, 2.0 * most),
                 handed.last(&Deed::Wheel),
-                || {
-                    format!(
-                        "Lash differs by {} mm around the ring gear (full marks up to {} mm, none from {} mm): clean the seat, \
-                     warm the ring gear, draw the bolts up crosswise, and read its runout.",
-                        number(spread, 3),
-                        number(most, 3),
-                        number(2.0 * most, 3)
-                    )
+                || OutcomeReason::LashSpread {
+                    spread_mm: spread,
+                    full_mm: most,
+                    zero_mm: 2.0 * most,
                 },
             )]
         }
@@ -141,14 +137,10 @@ fn marks_of(handed: &Handed<'_>, counted: Counted) -> Vec<Mark> {
                 weight,
                 falling(runout, most, 2.0 * most),
                 handed.last(&Deed::Wheel),
-                || {
-                    format!(
-                        "The ring gear's face runs out by {} mm (full marks up to {} mm, none from {} mm): look for a chip on \
-                     its seat and fit it warm.",
-                        number(runout, 3),
-                        number(most, 3),
-                        number(2.0 * most, 3)
-                    )
+                || OutcomeReason::FaceRunout {
+                    runout_mm: runout,
+                    full_mm: most,
+                    zero_mm: 2.0 * most,
                 },
             )]
         }
@@ -161,12 +153,10 @@ fn marks_of(handed: &Handed<'_>, counted: Counted) -> Vec<Mark> {
                 weight,
                 within(felt, full, zero),
                 handed.last(&Deed::Side),
-                || {
-                    format!(
-                        "The side bearings add {}: {} both sides by the same amount, so that the ring gear stays where it is.",
-                        torque_words(felt, full, zero),
-                        if felt < full.low { "tighten" } else { "ease" }
-                    )
+                || OutcomeReason::SideTorque {
+                    felt_nm: felt,
+                    full_nm: full,
+                    zero_nm: zero,
                 },
             )]
         }
@@ -178,20 +168,14 @@ fn depth(handed: &Handed<'_>, weight: f64, at: Placement) -> Mark {
     let bench = handed.bench();
     let operation = handed.last(&Deed::Depth);
     let found = handed.attempt.found_at_mm();
-    let best = match (handed.attempt.exercise().scenario().depth_from, found) {
+    let from = handed.attempt.exercise().scenario().depth_from;
+    let best = match (from, found) {
         (DepthFrom::Found, Some(found)) => Some(found),
-        _ => best_depth_mm(&bench.setting().pair, at, &handed.approval),
-    };
-    let words = match handed.attempt.exercise().scenario().depth_from {
-        DepthFrom::Best => "for the best that this axle can be set to",
-        DepthFrom::Found => "for where it ran before",
+        (DepthFrom::Best, _) | (DepthFrom::Found, None) => best_depth_mm(&bench.setting().pair, at, &handed.approval),
     };
     let Some(best) = best else {
-        return Mark::reached(weight, false, operation, || {
-            format!(
-                "With the ring gear {} mm from its place no depth leaves a print on the drive flank: set lash first.",
-                signed(at.wheel_axial_mm, 3)
-            )
+        return Mark::reached(weight, false, operation, || OutcomeReason::NoDepthPrints {
+            wheel_axial_mm: at.wheel_axial_mm,
         });
     };
     let off = at.pinion_axial_mm - best;
@@ -200,16 +184,13 @@ fn depth(handed: &Handed<'_>, weight: f64, at: Placement) -> Mark {
         let axle = &bench.setting().axle;
         let per_unit = axle.chain().per_unit(axle.depth_shim_member(), Moves::PinionAxial);
         let thicker = -off * per_unit > 0.0;
-        format!(
-            "The pinion stands {} mm too {} {words} (full marks within {} mm, none from {} \
-             mm): make the depth shim {} mm {}.",
-            number(off.abs(), 3),
-            if off > 0.0 { "shallow" } else { "deep" },
-            number(full, 3),
-            number(zero, 3),
-            number(off.abs(), 2),
-            if thicker { "thicker" } else { "thinner" }
-        )
+        OutcomeReason::Depth {
+            off_mm: off,
+            from,
+            full_mm: full,
+            zero_mm: zero,
+            shim_mm: if thicker { off.abs() } else { -off.abs() },
+        }
     })
 }
 
@@ -242,29 +223,13 @@ fn lash(handed: &Handed<'_>, weight: f64, tightest: f64, at: Placement) -> Mark 
         let slope = least(moved)
             .zip(least(at))
             .map_or(share, |(a, b)| share * (a - b) / BY_MM);
-        let away = (0.5 * (full.low + full.high) - reads) / if slope > 0.1 { slope } else { 1.0 };
-        format!(
-            "Lash at the tightest place is {} mm in the card's reading (full marks from {} to {} mm, none {} mm outside): \
-             move the ring gear {} mm {} the pinion, as much out of one side as into the other.",
-            number(reads, 3),
-            number(full.low, 3),
-            number(full.high, 3),
-            number(LASH_ZERO_MM, 3),
-            number(away.abs(), 2),
-            if away > 0.0 { "away from" } else { "toward" }
-        )
+        OutcomeReason::Lash {
+            reads_mm: reads,
+            full_mm: full,
+            zero_mm: LASH_ZERO_MM,
+            away_mm: (0.5 * (full.low + full.high) - reads) / if slope > 0.1 { slope } else { 1.0 },
+        }
     })
-}
-
-fn torque_words(felt_nm: f64, full: Window, zero: Window) -> String {
-    format!(
-        "{} N·m (full marks from {} to {} N·m, none from {} N·m down or {} N·m up)",
-        number(felt_nm, 2),
-        number(full.low, 2),
-        number(full.high, 2),
-        number(zero.low, 2),
-        number(zero.high, 2)
-    )
 }
 
 fn pinion_torque(handed: &Handed<'_>, weight: f64) -> Mark {
@@ -274,31 +239,36 @@ fn pinion_torque(handed: &Handed<'_>, weight: f64) -> Mark {
     Mark::new(weight, within(felt, full, zero), handed.last(&Deed::Pinion), || {
         let low = felt < full.low;
         let way = match (handed.bench().setting().axle.layout().has_sleeve(), low) {
-            (true, true) => "turn the nut on, by half of what is missing each time".to_owned(),
-            (true, false) => "fit a new sleeve and stop earlier: backing off leaves no preload".to_owned(),
-            (false, low) => format!(
-                "make the spacer shims about {} mm {}",
-                number(full.outside(felt) / NM_PER_SHIM_MM, 3),
-                if low { "thinner" } else { "thicker" }
-            ),
+            (true, true) => PinionTorqueWay::TurnNutOn {},
+            (true, false) => PinionTorqueWay::NewSleeve {},
+            (false, low) => {
+                let by_mm = full.outside(felt) / NM_PER_SHIM_MM;
+                PinionTorqueWay::SpacerShims {
+                    thicker_mm: if low { -by_mm } else { by_mm },
+                }
+            }
         };
-        format!(
-            "Settled, the pinion alone turns with {}: {way}.",
-            torque_words(felt, full, zero)
-        )
+        OutcomeReason::PinionTorque {
+            felt_nm: felt,
+            full_nm: full,
+            zero_nm: zero,
+            way,
+        }
     })
 }
 
 fn nut_torque(handed: &Handed<'_>, weight: f64) -> Mark {
-    let (share, stands, limits) = nut_share(handed);
-    Mark::new(weight, share, handed.last(&Deed::Pinion), || nut_words(stands, limits))
+    let (share, stands) = nut_share(handed);
+    Mark::new(weight, share, handed.last(&Deed::Pinion), || {
+        OutcomeReason::NutTorque(stands)
+    })
 }
 
-/// How far the nut's torque keeps to its limits, what it stands at, and the limits, N m.
-pub(super) fn nut_share(handed: &Handed<'_>) -> (f64, f64, [f64; 2]) {
+/// How far the nut's torque keeps to its limits, and what it stands at.
+pub(super) fn nut_share(handed: &Handed<'_>) -> (f64, NutStands) {
     let targets = &handed.attempt.exercise().scenario().targets;
-    let [least, most] = [targets.nut_torque_nm, targets.most_nut_torque_nm];
-    let stands = handed.bench().nut_torque_nm().unwrap_or(0.0);
+    let (least, most) = (targets.nut_torque_nm, targets.most_nut_torque_nm);
+    let stands_nm = handed.bench().nut_torque_nm().unwrap_or(0.0);
     // A wrench that is right within what is permitted to it must not cost anything.
     let full = Window {
         low: (1.0 - WRENCH_SHARE) * least,
@@ -308,35 +278,26 @@ pub(super) fn nut_share(handed: &Handed<'_>) -> (f64, f64, [f64; 2]) {
         low: full.low - NUT_ZERO_SHARE * least,
         high: (1.0 + NUT_ZERO_SHARE) * most,
     };
-    (within(stands, full, zero), stands, [least, most])
-}
-
-pub(super) fn nut_words(stands_nm: f64, [least, most]: [f64; 2]) -> String {
-    format!(
-        "The pinion nut stands at {} N·m; the card wants {} N·m at least and {} N·m at most: {}.",
-        number(stands_nm, 0),
-        number(least, 0),
-        number(most, 0),
-        if stands_nm < least {
-            "less clamp lets the parts work loose, so tighten it to the card"
-        } else {
-            "more spoils thread and spacer, so begin again with new parts"
-        }
-    )
+    let stands = NutStands {
+        stands_nm,
+        least_nm: least,
+        most_nm: most,
+    };
+    (within(stands_nm, full, zero), stands)
 }
 
 fn prints(handed: &Handed<'_>, weight: f64) -> Vec<Mark> {
     let operation = handed.last(&Deed::Depth).or_else(|| handed.last(&Deed::Side));
     let Some(flanks) = &handed.outcome.flanks else {
-        return vec![Mark::reached(weight, false, operation, || {
-            format!("At hand-over, operation {}, there was no print.", handed.finish())
+        return vec![Mark::reached(weight, false, operation, || OutcomeReason::NoPrints {
+            operation: handed.finish(),
         })];
     };
     let approved = [&handed.approval.drive, &handed.approval.coast];
-    let named = [("drive", 1.0), ("coast", COAST_TIMES)];
+    let sides = [(Side::Drive, 1.0), (Side::Coast, COAST_TIMES)];
     let mut marks = Vec::new();
-    for (((flank, approved), (name, times)), part) in flanks.iter().zip(approved).zip(named).zip(FLANKS) {
-        marks.push(print(weight * part, flank, approved, (name, times), operation));
+    for (((flank, approved), side), part) in flanks.iter().zip(approved).zip(sides).zip(FLANKS) {
+        marks.push(print(weight * part, flank, approved, side, operation));
     }
     marks
 }
@@ -345,13 +306,13 @@ fn print(
     weight: f64,
     flank: &FlankContact,
     approved: &FlankContact,
-    (name, times): (&str, f64),
+    (side, times): (Side, f64),
     operation: Option<u32>,
 ) -> Mark {
     let edge = |f: &FlankContact| f.edge_contact.map_or(0.0, |e| e.wheel + e.pinion_tip);
     let (Some(print), Some(wanted)) = (flank.pattern, approved.pattern) else {
-        return Mark::reached(weight, false, operation, || {
-            format!("The {name} flank shows no print: 0 % of it is marked. Set depth and lash first.")
+        return Mark::reached(weight, false, operation, || OutcomeReason::NoPrintOnFlank {
+            flank: side,
         });
     };
     let on_edge = edge(flank) - edge(approved);
@@ -363,25 +324,18 @@ fn print(
         if along < up { along } else { up }
     };
     Mark::new(weight, share, operation, || {
-        let bands = format!(
-            "full marks within {} along and {} up, none from {}",
-            number(times * PRINT_FULL[0], 2),
-            number(times * PRINT_FULL[1], 2),
-            number(times * PRINT_ZERO, 2)
-        );
         if on_edge > EDGE_SHARE {
-            format!(
-                "On the {name} flank an edge touches over {} % of the roll: bring the height right by depth before anything \
-                 else.",
-                number(100.0 * on_edge, 0)
-            )
+            OutcomeReason::EdgeContact {
+                flank: side,
+                share: on_edge,
+            }
         } else {
-            format!(
-                "The {name} print lies {} along and {} up from the approval print ({bands}): height on both flanks first, by \
-                 depth; length is the second witness.",
-                signed(off[0], 2),
-                signed(off[1], 2)
-            )
+            OutcomeReason::PrintOff {
+                flank: side,
+                off,
+                full: PRINT_FULL.map(|full| times * full),
+                zero: times * PRINT_ZERO,
+            }
         }
     })
 }

@@ -1,22 +1,19 @@
 //! Outcome of exercises that ask for something else than an axle: values, a pack, judgements of painted plates.
 
 use super::handed::Handed;
-use super::marks::{Mark, count, falling};
+use super::marks::{Mark, falling};
+use super::reason::{OutcomeReason, PlateNeeds, ProcessReason};
 use crate::bench::{Measurand, Operation, PlateJudged};
 use crate::exercise::attempt::Attempt;
+use crate::exercise::judgement::{PLATE_TOLERANCE_MM, TURNS};
 use crate::exercise::wanted::{Asked, AskedFor};
-use crate::quantity::number;
 
-/// A pinion nearer than this to its place is right on a painted plate, mm (0.002 in; common practice, no source).
-pub const PLATE_TOLERANCE_MM: f64 = 0.05;
 /// A pack is right within, and worth nothing beyond, mm.
 pub(in crate::exercise) const PACK_MM: [f64; 2] = [0.010, 0.030];
 /// Share of the plates that has to be judged right for full marks, and the share that guessing reaches.
 const PLATES: [f64; 2] = [10.0 / 12.0, 1.0 / 3.0];
 /// Readings that a value stands on, at least.
 const READINGS: usize = 2;
-/// Turns of the pinion before a torque is believed.
-const TURNS: f64 = 10.0;
 
 /// Marks of everything besides the axle that the exercise asks for.
 pub(super) fn marks(handed: &Handed<'_>) -> Vec<Mark> {
@@ -38,21 +35,16 @@ pub(super) fn ways(handed: &Handed<'_>) -> Vec<Mark> {
             .filter(|r| !r.stale && asked.what.is(r.what))
             .count();
         let share = read.min(READINGS) as f64 / READINGS as f64;
-        marks.push(Mark::new(3.0, share, None, || {
-            format!(
-                "{} of {} stood behind the value: set the instrument up afresh and read again, {READINGS} times at least.",
-                count(read, "reading", "readings"),
-                asked.what.words()
-            )
+        marks.push(Mark::new(3.0, share, None, || ProcessReason::FewReadings {
+            asked: asked.what,
+            read,
+            wanted: READINGS,
         }));
         if asked.what == AskedFor::RollingTorque {
             let turned = bench.assembly().pinion_turns;
-            marks.push(Mark::reached(3.0, turned >= TURNS, None, || {
-                format!(
-                    "The pinion was turned {} times in all: rollers find their place over {}.",
-                    number(turned, 0),
-                    number(TURNS, 0)
-                )
+            marks.push(Mark::reached(3.0, turned >= TURNS, None, || ProcessReason::FewTurns {
+                turned,
+                wanted_turns: TURNS,
             }));
         }
     }
@@ -60,7 +52,7 @@ pub(super) fn ways(handed: &Handed<'_>) -> Vec<Mark> {
         let what = Measurand::ShimPack { place: wanted.place };
         let measured = bench.records().iter().filter(|r| !r.stale && r.what == what).count();
         marks.push(Mark::reached(3.0, measured > 0, None, || {
-            "The pack was measured 0 times as it lies there: labels and sums are not a measurement.".to_owned()
+            ProcessReason::PackNotMeasured {}
         }));
     }
     if scenario.plates.is_some() {
@@ -77,7 +69,7 @@ pub(super) fn ways(handed: &Handed<'_>) -> Vec<Mark> {
             })
             .count();
         marks.push(Mark::new(3.0, looked as f64 / all.max(1) as f64, None, || {
-            format!("{looked} of {all} plates were looked at and then judged.")
+            ProcessReason::PlatesNotLookedAt { looked, all }
         }));
     }
     marks
@@ -87,33 +79,25 @@ pub(super) fn ways(handed: &Handed<'_>) -> Vec<Mark> {
 fn value(handed: &Handed<'_>, asked: &Asked) -> Mark {
     let notes = handed.bench().notes();
     let Some(note) = notes.iter().rev().find(|n| asked.what.is(n.what)) else {
-        return Mark::reached(1.0, false, Some(handed.finish()), || {
-            format!(
-                "The card asks for {}, and 0 values of it were written down.",
-                asked.what.words()
-            )
+        return Mark::reached(1.0, false, Some(handed.finish()), || OutcomeReason::ValueNotWritten {
+            asked: asked.what,
         });
     };
     let Some(truth) = truth(handed, asked.what, note.what) else {
-        return Mark::reached(1.0, false, Some(note.operation), || {
-            format!(
-                "Operation {} wrote {} down, but what it speaks of is not together.",
-                note.operation,
-                number(note.value, 3)
-            )
+        return Mark::reached(1.0, false, Some(note.operation), || OutcomeReason::ValueOfNothing {
+            operation: note.operation,
+            noted: note.value,
         });
     };
     let off = (note.value - truth).abs();
     Mark::new(1.0, falling(off, asked.full, asked.zero), Some(note.operation), || {
-        format!(
-            "Written down for {} was {}, true is {} (full marks within {}, none from {}): look for the error in how the \
-             instrument was laid on before you look for it in the axle.",
-            asked.what.words(),
-            number(note.value, 3),
-            number(truth, 3),
-            number(asked.full, 3),
-            number(asked.zero, 3)
-        )
+        OutcomeReason::ValueOff {
+            asked: asked.what,
+            noted: note.value,
+            truth,
+            full: asked.full,
+            zero: asked.zero,
+        }
     })
 }
 
@@ -154,26 +138,25 @@ fn pack(handed: &Handed<'_>) -> Option<Mark> {
         .rev()
         .find(|s| s.answer.done && fits(&s.operation));
     Some(Mark::new(1.0, share, last.map(|s| s.answer.operation), || {
-        format!(
-            "The pack is {} mm of {} (wanted {} mm, full marks within {} mm, none from {}, of {most} at most): measure each \
-             piece, a label is a claim.",
-            number(size_mm, 3),
-            count(pieces, "piece", "pieces"),
-            number(wanted.size_mm, 3),
-            number(full, 3),
-            number(zero, 3)
-        )
+        OutcomeReason::Pack {
+            size_mm,
+            pieces,
+            wanted_mm: wanted.size_mm,
+            full_mm: full,
+            zero_mm: zero,
+            most_pieces: most,
+        }
     }))
 }
 
-/// What a plate needs, as the place in the chances of a judgement: 0 deeper, 1 nothing, 2 shallower.
-fn needs(pinion_axial_mm: f64) -> usize {
+/// What a plate needs.
+fn needs(pinion_axial_mm: f64) -> PlateNeeds {
     if pinion_axial_mm > PLATE_TOLERANCE_MM {
-        0
+        PlateNeeds::Deeper
     } else if pinion_axial_mm < -PLATE_TOLERANCE_MM {
-        2
+        PlateNeeds::Shallower
     } else {
-        1
+        PlateNeeds::Nothing
     }
 }
 
@@ -183,7 +166,7 @@ fn first_said(attempt: &Attempt, plate: u32) -> Option<&PlateJudged> {
 }
 
 /// For each plate its number, what it needs, and what was said of it.
-pub(super) fn judged(attempt: &Attempt) -> Vec<(u32, usize, Option<&PlateJudged>)> {
+pub(super) fn judged(attempt: &Attempt) -> Vec<(u32, PlateNeeds, Option<&PlateJudged>)> {
     (0_u32..)
         .zip(&attempt.bench().setting().plates)
         .map(|(plate, painted)| {
@@ -197,7 +180,8 @@ pub(super) fn judged(attempt: &Attempt) -> Vec<(u32, usize, Option<&PlateJudged>
 }
 
 /// Whether what is needed was called the likeliest.
-fn is_right(needed: usize, said: &PlateJudged) -> bool {
+fn is_right(needed: PlateNeeds, said: &PlateJudged) -> bool {
+    let needed = needed.index();
     let own = said.chances.get(needed).copied().unwrap_or(0.0);
     (0..3)
         .zip(said.chances)
@@ -217,11 +201,9 @@ fn plates(handed: &Handed<'_>) -> Option<Mark> {
     let all = judged.len();
     let [full, none] = PLATES;
     let share = (right as f64 / all.max(1) as f64 - none) / (full - none);
-    Some(Mark::new(1.0, share.min(1.0), wrong, || {
-        format!(
-            "{right} of {all} plates were judged right; full marks from {} on: height on both flanks first, with the chart of \
-             the set that is written on the plate.",
-            number((full * all as f64).ceil(), 0)
-        )
+    Some(Mark::new(1.0, share.min(1.0), wrong, || OutcomeReason::Plates {
+        right,
+        all,
+        full_from: (full * all as f64).ceil(),
     }))
 }

@@ -7,12 +7,12 @@
 //! counts where nothing moved, and nothing where the change is too weak to be told.
 
 use super::marks::Mark;
+use super::reason::UnderstandingReason;
 use super::sheet;
 use crate::bench::{Measurand, Predicted, Prediction};
 use crate::contact::{self, Contact, Film, Pair, Placement, Route};
 use crate::exercise::attempt::Attempt;
 use crate::exercise::history::{Deed, Moment};
-use crate::quantity::{number, signed};
 
 /// Worth of "nothing known".
 const NOTHING_KNOWN: f64 = 2.0 / 3.0;
@@ -42,7 +42,21 @@ impl Look {
             Measurand::Lash { .. } => Some(Self::Lash),
             Measurand::RollingTorque {} | Measurand::BreakawayTorque {} => Some(Self::Torque),
             Measurand::Print {} => Some(Self::Print),
-            _ => None,
+            Measurand::WheelFaceRunout {}
+            | Measurand::WheelRadialRunout {}
+            | Measurand::PinionRunout {}
+            | Measurand::NutTorque {}
+            | Measurand::CarrierTorque {}
+            | Measurand::PinionDepth {}
+            | Measurand::PinionEndPlay {}
+            | Measurand::CarrierEndPlay {}
+            | Measurand::CaseSpread {}
+            | Measurand::ShimPiece { .. }
+            | Measurand::ShimPack { .. }
+            | Measurand::SeatGap { .. }
+            | Measurand::WheelTemperature {}
+            | Measurand::Plate { .. }
+            | Measurand::MatchNumbers {} => None,
         }
     }
 
@@ -73,9 +87,7 @@ pub(super) fn marks(attempt: &Attempt) -> Vec<Mark> {
     builds.dedup();
     if builds.is_empty() {
         return vec![Mark::new(1.0, NOTHING_KNOWN, None, || {
-            "0 changes were looked at again, so nothing could be predicted: look before a change and after it, and say in \
-             between what will come."
-                .to_owned()
+            UnderstandingReason::NothingToPredict {}
         })];
     }
     let pair = &attempt.bench().setting().pair;
@@ -87,12 +99,8 @@ pub(super) fn marks(attempt: &Attempt) -> Vec<Mark> {
             let judged = predictions.find_map(|p| judge(pair, of_build(), p));
             judged.unwrap_or_else(|| {
                 let looked = of_build().next().map(|o| o.after.operation);
-                Mark::new(1.0, NOTHING_KNOWN, looked, || {
-                    format!(
-                        "Operation {} looked at a change that nobody had predicted: that counts as 1/3 for each outcome. Say \
-                         what will come before looking.",
-                        looked.unwrap_or(0)
-                    )
+                Mark::new(1.0, NOTHING_KNOWN, looked, || UnderstandingReason::NotPredicted {
+                    operation: looked.unwrap_or(0),
                 })
             })
         })
@@ -105,13 +113,12 @@ fn plates(attempt: &Attempt) -> Vec<Mark> {
         .into_iter()
         .map(|(plate, needed, said)| {
             let chances = said.map_or([1.0 / 3.0; 3], |s| s.chances);
-            let needs = ["to come deeper", "nothing", "to stand shallower"];
-            Mark::new(1.0, worth(chances, needed), said.map(|s| s.operation), || {
-                format!(
-                    "Plate {plate} needs {}, and {} % was given to that.",
-                    needs.get(needed).unwrap_or(&"nothing"),
-                    number(100.0 * chances.get(needed).copied().unwrap_or(0.0), 0)
-                )
+            Mark::new(1.0, worth(chances, needed.index()), said.map(|s| s.operation), || {
+                UnderstandingReason::Plate {
+                    plate,
+                    needs: needed,
+                    chance: chances.get(needed.index()).copied().unwrap_or(0.0),
+                }
             })
         })
         .collect()
@@ -205,32 +212,13 @@ fn judge<'a>(
     };
     let chance = prediction.chances.get(came).copied().unwrap_or(0.0);
     Some(Mark::new(1.0, worth(prediction.chances, came), Some(made), || {
-        format!(
-            "Operation {made} gave {} % to what came: {} changed by {}.",
-            number(100.0 * chance, 0),
-            words(prediction.about),
-            change_words(prediction.about, change)
-        )
+        UnderstandingReason::Predicted {
+            operation: made,
+            chance,
+            about: prediction.about,
+            change,
+        }
     }))
-}
-
-fn words(about: Predicted) -> &'static str {
-    match about {
-        Predicted::Lash => "lash",
-        Predicted::PinionTorque => "the torque at the nut",
-        Predicted::DriveLength => "the drive print's place along the tooth",
-        Predicted::DriveHeight => "the drive print's height",
-        Predicted::CoastLength => "the coast print's place along the tooth",
-        Predicted::CoastHeight => "the coast print's height",
-    }
-}
-
-fn change_words(about: Predicted, change: f64) -> String {
-    match about {
-        Predicted::Lash => format!("{} mm", signed(change, 3)),
-        Predicted::PinionTorque => format!("{} %", signed(100.0 * change, 0)),
-        _ => format!("{} of half a tooth", signed(change, 2)),
-    }
 }
 
 /// How much something truly changed between two looks, and up to what change it counts as the same. None where it cannot

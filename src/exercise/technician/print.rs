@@ -3,12 +3,9 @@
 use super::chart::FlankChart;
 use super::{SeenPrint, Technician};
 use crate::bench::{Answer, Brushing, Measurand, Operation, Predicted, StemChoice};
+use crate::exercise::judgement::{FLANK_WEIGHTS, PRINT_FULL};
 use crate::gear::Side as Flank;
 
-/// Distances in length and height that make no difference to anybody. Common practice, no source.
-const BAND: [f64; 2] = [0.15, 0.20];
-/// Weights of drive and coast. Common practice, no source.
-const WEIGHTS: [f64; 2] = [2.0, 1.0];
 /// Drag and passes that leave a clear print.
 const DRAG_NM: f64 = 20.0;
 const PASSES: u32 = 5;
@@ -32,11 +29,11 @@ pub(in crate::exercise) fn asks(charts: [FlankChart; 2], middles: Middles) -> (f
         charts
             .iter()
             .zip(middles)
-            .zip(WEIGHTS)
+            .zip(FLANK_WEIGHTS)
             .flat_map(|((chart, middle), weight)| {
                 [0, 1].map(|k: usize| {
-                    let slope = chart.deeper[k] / BAND[k];
-                    let off = (middle[k] - chart.approved[k]) / BAND[k];
+                    let slope = chart.deeper[k] / PRINT_FULL[k];
+                    let off = (middle[k] - chart.approved[k]) / PRINT_FULL[k];
                     (weight, slope, off)
                 })
             })

@@ -1,4 +1,6 @@
 //! Bodies behind the teeth: turned about the axis. Proportions for the eye, nothing is computed from them.
+//!
+//! Source: our own construction, for drawing.
 
 use crate::gear::GearSet;
 use crate::numerics::math;

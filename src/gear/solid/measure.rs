@@ -1,4 +1,6 @@
 //! Measures of a surface: is it closed, what does it enclose.
+//!
+//! Source: volume by the divergence theorem, closedness by edges that are met twice; textbook geometry.
 
 use super::Solid;
 

@@ -1,5 +1,7 @@
 //! From sections to a closed surface: everything is a grid of points with rows from the start of the outline to its end
 //! and columns around the axis, so that neighbours share their points.
+//!
+//! Source: our own construction, for drawing.
 
 use nalgebra::Vector3;
 

@@ -1,4 +1,6 @@
 //! Teeth of the pinion: the eased envelope where it is regular, and a fillet for the eye.
+//!
+//! Source: our own construction, for drawing.
 
 use nalgebra::Vector3;
 

@@ -1,4 +1,6 @@
 //! Sections of one tooth space, in cylinder coordinates about the member's axis.
+//!
+//! Source: our own construction, for drawing.
 
 use crate::gear::Side;
 

@@ -1,4 +1,6 @@
 //! Teeth of the wheel: what the cutter leaves.
+//!
+//! Source: our own construction, for drawing.
 
 use nalgebra::Vector3;
 

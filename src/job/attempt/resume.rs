@@ -3,8 +3,7 @@
 use std::path::Path;
 use std::sync::OnceLock;
 
-use super::{Journal, Session, answered, begin, texts, value};
-use crate::bench::Operation;
+use super::{Journal, Session, answered, begin, texts};
 use crate::exercise::{journal, score};
 use crate::job::{Failure, scenarios};
 use crate::store::JournalFile;
@@ -24,10 +23,11 @@ impl Session {
         let mut attempt = begin(&found, read.header.seed)?;
         let mut operations = Vec::with_capacity(read.entries.len());
         for (index, entry) in read.entries.iter().enumerate() {
-            let operation: Operation = serde_json::from_value(entry.operation.clone())
+            let operation = read
+                .operation(entry)
                 .map_err(|error| fail(format!("operation {} cannot be read any more: {error}.", index + 1)))?;
             let answer = answered(&mut attempt, &operation);
-            if value(&answer)? != entry.answer {
+            if !read.is_answer(entry, &answer) {
                 let why = if read.same_physics() && read.same_texts(texts(&found)) {
                     "The file or the program is not what it was."
                 } else {

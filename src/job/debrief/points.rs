@@ -7,6 +7,7 @@ use crate::exercise::debrief::Debrief;
 use crate::exercise::{Attempt, Loss, Par, Score};
 use crate::quantity::number;
 use crate::words::debrief::amount::hours;
+use crate::words::score as words;
 
 pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     let weights = attempt.exercise().scenario().weights;
@@ -45,9 +46,9 @@ pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
                 "",
                 &[
                     ("n", format!("<b>{}</b>", lost(loss.points))),
-                    ("", escaped(loss.part.name())),
+                    ("", escaped(words::part(loss.part))),
                     ("n", loss.operation.map_or_else(String::new, operation)),
-                    ("", escaped(&loss.why)),
+                    ("", escaped(&words::loss(&loss.reason))),
                 ],
             )
         })

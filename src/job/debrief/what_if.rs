@@ -9,6 +9,7 @@ use crate::exercise::debrief::{Build, Debrief};
 use crate::quantity::number;
 use crate::words::debrief::amount::{HAIR_MM, deeper};
 use crate::words::debrief::build as words;
+use crate::words::score;
 
 pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     let judged: Vec<&Build> = debrief.builds.iter().filter(|b| b.what_if.is_some()).collect();
@@ -50,7 +51,14 @@ fn what_if_row(build: &Build, per_shim: f64, full_mm: f64) -> Option<String> {
     let lost: Vec<String> = losses
         .iter()
         .take(2)
-        .map(|l| format!("{} {}: {}", number(-l.points, 1), l.part.name(), escaped(&l.why)))
+        .map(|l| {
+            format!(
+                "{} {}: {}",
+                number(-l.points, 1),
+                score::part(l.part),
+                escaped(&score::loss(&l.reason))
+            )
+        })
         .collect();
     let lost = if lost.is_empty() {
         "Nothing.".to_owned()

@@ -9,6 +9,7 @@ use crate::panels::theme::Ink;
 use crate::panels::widget::{ButtonFace, Rank};
 use crate::view::bench::{Amount, Face, Reading, note};
 use crate::view::{BenchView, Command, WindowView};
+use crate::words::answer::reading_part;
 
 /// Draws the reading in hand.
 pub(super) fn instrument(
@@ -141,7 +142,11 @@ fn values(reading: &Reading, view: &WindowView<'_>) -> String {
             value
         }
     };
-    let all: Vec<String> = reading.values.iter().map(|s| one(&s.name, s.value)).collect();
+    let all: Vec<String> = reading
+        .values
+        .iter()
+        .map(|s| one(reading_part(s.part), s.value))
+        .collect();
     all.join(", ")
 }
 

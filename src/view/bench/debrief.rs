@@ -6,7 +6,7 @@ use crate::exercise::debrief::{Build, Debrief, HiddenSize, Measure, SizeUnit};
 pub use crate::exercise::debrief::{Place as Verdict, Standing};
 use crate::exercise::{Attempt, Outcome, Score};
 use crate::quantity::{Units, deviation, number, signed};
-use crate::words::debrief as words;
+use crate::words;
 
 /// Sizes that are nearer to their drawing are not told one by one, mm or degrees.
 const AS_DRAWN: f64 = 0.002;
@@ -136,7 +136,7 @@ impl DebriefView {
                 .faults
                 .iter()
                 .filter(|f| f.there)
-                .map(|f| words::hidden::fault(&f.kind))
+                .map(|f| words::debrief::hidden::fault(&f.kind))
                 .collect(),
             prints: true_prints(&debrief.outcome),
             total: score.total,
@@ -157,7 +157,7 @@ fn losses(score: &Score) -> Vec<LossLine> {
         .map(|loss| LossLine {
             points: loss.points,
             operation: loss.operation,
-            why: loss.why.clone(),
+            why: words::score::loss(&loss.reason),
         })
         .collect();
     losses.sort_by(|a, b| b.points.total_cmp(&a.points));
@@ -170,21 +170,21 @@ fn made_line(size: &HiddenSize) -> MadeLine {
         SizeUnit::Degree => [(); 2].map(|()| format!("{}°", signed(size.off, 3))),
     };
     MadeLine {
-        name: words::hidden::member(size.member),
+        name: words::debrief::hidden::member(size.member),
         off,
-        found_by: words::hidden::found_by(size.member),
+        found_by: words::debrief::hidden::found_by(size.member),
     }
 }
 
 fn build_line(build: &Build) -> BuildLine {
     let saw = |units: Units| {
         let told = build.saw.told().into_iter();
-        told.map(|(kind, value)| words::build::saw(kind, value, units))
+        told.map(|(kind, value)| words::debrief::build::saw(kind, value, units))
             .collect()
     };
     BuildLine {
-        name: words::build::name(build),
-        changed: build.changed.iter().map(words::build::change).collect(),
+        name: words::debrief::build::name(build),
+        changed: build.changed.iter().map(words::debrief::build::change).collect(),
         saw: [saw(Units::Metric), saw(Units::Inch)],
         deeper_mm: build.truth_deeper_mm,
         worth: build.what_if.as_ref().map(|what_if| what_if.score.total),

@@ -1,8 +1,9 @@
 //! What was judged, and where it lies in its bands.
 
+use crate::exercise::DepthFrom;
 use crate::exercise::debrief::{Judged, Place, PrintAxis};
-use crate::exercise::{AskedFor, DepthFrom};
 use crate::gear;
+use crate::words::score::asked_for;
 
 /// Name of what was judged.
 pub fn name(what: Judged) -> String {
@@ -28,17 +29,6 @@ pub fn name(what: Judged) -> String {
         }
         Judged::Written(asked) => format!("Written down for {}", asked_for(asked)),
         Judged::Pack => "Thickness of the pack".to_owned(),
-    }
-}
-
-/// A quantity that the card asks for, in the middle of a sentence.
-const fn asked_for(what: AskedFor) -> &'static str {
-    match what {
-        AskedFor::Lash => "lash",
-        AskedFor::RollingTorque => "rotating torque",
-        AskedFor::PinionDepth => "the pinion's depth",
-        AskedFor::PinionEndPlay => "the pinion's end play",
-        AskedFor::WheelFaceRunout => "the ring gear's runout",
     }
 }
 

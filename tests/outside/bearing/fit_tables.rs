@@ -1,4 +1,4 @@
-//! Press fits: NTN catalogue 2203/E table 17.4.1, NSK catalogue chapter 9, and a worked web example: rows H9 to H16.
+//! Press fits: NTN catalogue 2203/E table 17.4.1, NSK catalogue chapter 9, and a worked web example.
 
 use lashwright::bearing::fit::{
     BEARING_HEAT_LIMIT_C, EXPANSION_BEARING_STEEL_PER_K, EXPANSION_GEAR_STEEL_PER_K, Elastic, FRICTION_PRESS_OFF,
@@ -12,14 +12,14 @@ use super::parts::{LM501349, M88048, M802048, Part};
 const NTN: Source = Source::Second("formulas of the NTN catalogue 2203/E, table 17.4.1, in Python");
 const EXPANSION: Source = Source::Second("length × coefficient × rise, by hand");
 
-/// H9: pin Ø25.020 in a hub 25.000/50.000, 20 long, E 210 000, µ 0.1 (worked example on the web).
+/// Pin Ø25.020 in a hub 25.000/50.000, 20 long, E 210 000, µ 0.1 (worked example on the web).
 fn h9_pin_in_hub() -> Vec<Row> {
     let mut row = Row::relative(
-        "H9 pin Ø25.020 in a hub 25.000/50.000: pressure, hoop stress, force",
+        "Pin Ø25.020 in a hub 25.000/50.000: pressure, hoop stress, force",
         Source::Published("worked example on the web"),
         0.002,
     );
-    let mut loose = Row::stated("H9 a loose fit presses on nothing", Source::Law("contact"), "equal");
+    let mut loose = Row::stated("A loose fit presses on nothing", Source::Law("contact"), "equal");
     let steel = Elastic {
         young_n_per_mm2: 210_000.0,
         poisson: 0.3,
@@ -43,18 +43,12 @@ fn cone(part: Part) -> PressFit {
     PressFit::cone_on_shaft(&part.bearing(), part.cone_width)
 }
 
-/// H10, H11: cones at three interferences: pressure, force on and off, stress.
+/// Cones at three interferences: pressure, force on and off, stress.
 fn h10_h11_cones() -> Vec<Row> {
     // Tighter than the 0.5 % asked for: the values must round to the digits printed.
-    let mut pressures = Row::printed(
-        "H10, H11 pressure of two cones, three fits each",
-        NTN,
-        0.1,
-        0.0,
-        "N/mm²",
-    );
-    let mut forces = Row::printed("H10, H11 force to press them on and off", NTN, 0.1, 0.0, "kN");
-    let mut stresses = Row::printed("H10, H11 hoop stress in them", NTN, 1.0, 0.0, "N/mm²");
+    let mut pressures = Row::printed("Pressure of two cones, three fits each", NTN, 0.1, 0.0, "N/mm²");
+    let mut forces = Row::printed("Force to press them on and off", NTN, 0.1, 0.0, "kN");
+    let mut stresses = Row::printed("Hoop stress in them", NTN, 1.0, 0.0, "N/mm²");
     let rows = [
         (
             M802048,
@@ -87,10 +81,10 @@ fn h10_h11_cones() -> Vec<Row> {
     vec![pressures, forces, stresses]
 }
 
-/// H12: a tail cone with a sleeve follows the nut, since little force moves it. Two of the values are printed with two
+/// A tail cone with a sleeve follows the nut, since little force moves it. Two of the values are printed with two
 /// digits.
 fn h12_tail_cone_slides() -> Vec<Row> {
-    let mut row = Row::printed("H12 force to move a tail cone, three fits", NTN, 0.1, 0.0, "kN");
+    let mut row = Row::printed("Force to move a tail cone, three fits", NTN, 0.1, 0.0, "kN");
     let fit = cone(M88048);
     for (interference, want) in [(0.005, 1.6), (0.0175, 5.7), (0.030, 9.7)] {
         let got = 1e-3 * fit.press_force_n(interference, FRICTION_PRESS_ON);
@@ -99,12 +93,12 @@ fn h12_tail_cone_slides() -> Vec<Row> {
     vec![row]
 }
 
-/// H13: Lamé's general form with one steel and a solid shaft is the catalogue's short form.
+/// Lamé's general form with one steel and a solid shaft is the catalogue's short form.
 fn h13_general_form_reduces_to_the_short_one() -> Vec<Row> {
-    let mut raceway_row = Row::relative("H13 mean raceway diameter of a cone", NTN, 0.0005);
-    let mut pressure = Row::relative("H13 pressure of a cone by the short form", NTN, 1e-3);
+    let mut raceway_row = Row::relative("Mean raceway diameter of a cone", NTN, 0.0005);
+    let mut pressure = Row::relative("Pressure of a cone by the short form", NTN, 1e-3);
     let mut both = Row::relative(
-        "H13 Lamé's general form gives the same for one steel, cone and cup",
+        "Lamé's general form gives the same for one steel, cone and cup",
         Source::Law("Lamé's equations"),
         1e-12,
     );
@@ -131,12 +125,12 @@ fn h13_general_form_reduces_to_the_short_one() -> Vec<Row> {
     vec![raceway_row, pressure, both]
 }
 
-/// H14: heat that clears an interference: 99 K for a pinion cone, which a bearing stands; 198 K for twice that, which
+/// Heat that clears an interference: 99 K for a pinion cone, which a bearing stands; 198 K for twice that, which
 /// it does not.
 fn h14_heating_a_cone() -> Vec<Row> {
-    let mut row = Row::relative("H14 rise that clears 0.051 and 0.102 mm at Ø41.275", EXPANSION, 0.01);
+    let mut row = Row::relative("Rise that clears 0.051 and 0.102 mm at Ø41.275", EXPANSION, 0.01);
     let mut refused_row = Row::stated(
-        "H14 the second is above 200 °C and refused: press it",
+        "The second is above 200 °C and refused: press it",
         Source::Published("NSK catalogue, 14 (at most 120 °C)"),
         "as stated",
     );
@@ -158,20 +152,20 @@ fn h14_heating_a_cone() -> Vec<Row> {
     vec![row, refused_row]
 }
 
-/// H15: a wheel's register of 180 mm, 80 K warmer, grows past any interference and stays far from softening.
+/// A wheel's register of 180 mm, 80 K warmer, grows past any interference and stays far from softening.
 fn h15_heating_a_wheel() -> Vec<Row> {
-    let mut row = Row::relative("H15 growth of a register of 180 mm, 80 K warmer", EXPANSION, 0.01);
-    let mut warm = Row::stated("H15 0.1 mm of interference clears under 100 °C", EXPANSION, "order");
+    let mut row = Row::relative("Growth of a register of 180 mm, 80 K warmer", EXPANSION, 0.01);
+    let mut warm = Row::stated("0.1 mm of interference clears under 100 °C", EXPANSION, "order");
     row.near("mm", growth_mm(180.0, EXPANSION_GEAR_STEEL_PER_K, 80.0), 0.166);
     let temperature = fitting_temperature_c(0.1, 180.0, EXPANSION_GEAR_STEEL_PER_K, 20.0, WHEEL_HEAT_LIMIT_C);
     warm.is(format_args!("{temperature:?}"), temperature.is_ok_and(|t| t < 100.0));
     vec![row, warm]
 }
 
-/// H16: interference lost while the bearing is warmer than the shaft (NSK).
+/// Interference lost while the bearing is warmer than the shaft (NSK).
 fn h16_interference_lost_with_heat() -> Vec<Row> {
     let mut row = Row::relative(
-        "H16 interference lost on 40 mm with the bearing 40 K warmer",
+        "Interference lost on 40 mm with the bearing 40 K warmer",
         Source::Second("formula of the NSK catalogue, 9.1, by hand"),
         0.001,
     );

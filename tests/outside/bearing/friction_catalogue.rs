@@ -1,4 +1,4 @@
-//! SKF General Catalogue (2005/2008 text), friction chapter: rows T1 to T4 and T10.
+//! SKF General Catalogue (2005/2008 text), friction chapter.
 #![expect(
     clippy::disallowed_methods,
     reason = "published formulas are computed a second time without the core's door"
@@ -13,7 +13,7 @@ const CATALOGUE: Source =
     Source::Published("SKF General Catalogue (2005/2008), friction chapter, worked example 22208 E");
 const AGAIN: Source = Source::Second("formulas of the SKF General Catalogue, in Python");
 
-/// T1: the catalogue's worked example, a spherical roller bearing 22208 E. Its geometry functions are those of
+/// The catalogue's worked example, a spherical roller bearing 22208 E. Its geometry functions are those of
 /// spherical bearings and stand here; everything around them is the core's.
 fn t1_worked_example_22208() -> Vec<Row> {
     let (d, outside, width, mean, n, radial, axial, nu): (f64, f64, f64, f64, f64, f64, f64, f64) =
@@ -37,14 +37,14 @@ fn t1_worked_example_22208() -> Vec<Row> {
     let drag = friction::oil_bath_drag_nmm(d, outside, width, n, 3.0e-5, 0.8, 5.5);
     let total = shear * starvation * rolling + sliding + drag;
     let mut coarse = Row::printed(
-        "T1 worked example: G_rr.e, printed with two digits",
+        "Worked example: G_rr.e, printed with two digits",
         CATALOGUE,
         0.01,
         0.0,
         "",
     );
     coarse.near("G_rr.e", g_rr_e, 0.26);
-    let mut parts = Row::relative("T1 worked example: geometry, moments, factors, drag", CATALOGUE, 0.005);
+    let mut parts = Row::relative("Worked example: geometry, moments, factors, drag", CATALOGUE, 0.005);
     parts.near("G_rr.l", g_rr_l, 0.436);
     parts.near("G_sl.e", g_sl_e, 434.0);
     parts.near("G_sl.l", g_sl_l, 1236.6);
@@ -53,18 +53,18 @@ fn t1_worked_example_22208() -> Vec<Row> {
     parts.near("φ_ish", shear, 0.85);
     parts.near("φ_rs", starvation, 0.8);
     parts.near("M_drag", drag, 14.5);
-    let mut whole = Row::relative("T1 worked example: friction moment", CATALOGUE, 0.01);
+    let mut whole = Row::relative("Worked example: friction moment", CATALOGUE, 0.01);
     whole.near("M", total, 334.0);
-    let mut again = Row::relative("T1 G_rr.e and M without the example's rounding", AGAIN, 0.0005);
+    let mut again = Row::relative("G_rr.e and M without the example's rounding", AGAIN, 0.0005);
     again.near("G_rr.e", g_rr_e, 0.2585);
     again.near("M", total, 331.1);
     vec![coarse, parts, whole, again]
 }
 
-/// T2: M88048, 5 kN, 400 mm²/s, boundary coefficient 0.15 (recomputed values of the same formula).
+/// M88048, 5 kN, 400 mm²/s, boundary coefficient 0.15 (recomputed values of the same formula).
 fn t2_small_pinion_bearing() -> Vec<Row> {
     let mut row = Row::relative(
-        "T2 M88048 under 5 kN: factors, parts and moments at 5 to 200 r/min",
+        "M88048 under 5 kN: factors, parts and moments at 5 to 200 r/min",
         AGAIN,
         0.001,
     );
@@ -101,10 +101,10 @@ fn t2_small_pinion_bearing() -> Vec<Row> {
     vec![row]
 }
 
-/// T3: M802048 at the same point.
+/// M802048 at the same point.
 fn t3_larger_pinion_bearing() -> Vec<Row> {
     let mut row = Row::relative(
-        "T3 M802048 under 5 kN: factors and moments at 20 and 60 r/min",
+        "M802048 under 5 kN: factors and moments at 20 and 60 r/min",
         AGAIN,
         0.001,
     );
@@ -133,20 +133,20 @@ fn t3_larger_pinion_bearing() -> Vec<Row> {
     vec![row]
 }
 
-/// T4: both at 5 kN each: the torque hardly depends on how fast the hand turns, and starting takes 9 to 23 % more.
+/// Both at 5 kN each: the torque hardly depends on how fast the hand turns, and starting takes 9 to 23 % more.
 fn t4_pair_is_flat_over_hand_speed() -> Vec<Row> {
     let mut torques = Row::relative(
-        "T4 M88048 with M802048 under 5 kN: starting torque, and turning at 5 to 60 r/min in four oils",
+        "M88048 with M802048 under 5 kN: starting torque, and turning at 5 to 60 r/min in four oils",
         AGAIN,
         0.005,
     );
     let mut flat = Row::range(
-        "T4 greatest turning torque over the middle, less 1, over all speeds and oils",
+        "Greatest turning torque over the middle, less 1, over all speeds and oils",
         AGAIN,
         ..0.07,
         "",
     );
-    let mut ratio = Row::printed("T4 starting over turning torque, least and most", AGAIN, 0.01, 0.0, "");
+    let mut ratio = Row::printed("Starting over turning torque, least and most", AGAIN, 0.01, 0.0, "");
     let pair = [M88048.bearing(), M802048.bearing()];
     let rows = [
         (50.0, [1.137, 1.196, 1.243]),
@@ -179,13 +179,9 @@ fn t4_pair_is_flat_over_hand_speed() -> Vec<Row> {
     vec![torques, flat, ratio]
 }
 
-/// T10: the arm of rib friction that the constants imply, about a millimetre.
+/// The arm of rib friction that the constants imply, about a millimetre.
 fn t10_effective_rib_arm() -> Vec<Row> {
-    let mut row = Row::relative(
-        "T10 arm of rib friction that the constants imply, six parts",
-        AGAIN,
-        0.005,
-    );
+    let mut row = Row::relative("Arm of rib friction that the constants imply, six parts", AGAIN, 0.005);
     let rows = [
         (M88048, 0.827),
         (M802048, 0.972),

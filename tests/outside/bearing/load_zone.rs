@@ -1,5 +1,5 @@
 //! Load zones: NSK Technical Report E728g 5.1, Harris's table, and the routine `fcylrolbear` of the Python package
-//! `tribology` 0.4.5 (DIN 26281): rows S4 to S6.
+//! `tribology` 0.4.5 (DIN 26281).
 
 use lashwright::bearing::stiffness::{greatest_roller_share, load_zone};
 
@@ -7,15 +7,15 @@ use super::super::guide::{Row, Source, checks};
 
 const QUADRATURE: Source = Source::Second("quadrature with SciPy");
 
-/// S4: half the circumference loaded; three exponents.
+/// Half the circumference loaded; three exponents.
 fn s4_half_the_circumference() -> Vec<Row> {
     let mut integrals = Row::relative(
-        "S4 load zone integrals with half the circumference loaded, three exponents",
+        "Load zone integrals with half the circumference loaded, three exponents",
         QUADRATURE,
         0.0005,
     );
     let mut report = Row::relative(
-        "S4 thrust and greatest roller load, line and point contact",
+        "Thrust and greatest roller load, line and point contact",
         Source::Published("NSK Technical Report E728g, 5.1"),
         0.003,
     );
@@ -41,10 +41,10 @@ fn s4_half_the_circumference() -> Vec<Row> {
     vec![integrals, report]
 }
 
-/// S5: discrete rollers, no clearance.
+/// Discrete rollers, no clearance.
 fn s5_discrete_rollers() -> Vec<Row> {
     let mut row = Row::relative(
-        "S5 greatest roller load with 17, 40 and 100 rollers, no clearance",
+        "Greatest roller load with 17, 40 and 100 rollers, no clearance",
         Source::Second("routine fcylrolbear of the Python package tribology 0.4.5 (DIN 26281)"),
         0.002,
     );
@@ -54,10 +54,10 @@ fn s5_discrete_rollers() -> Vec<Row> {
     vec![row]
 }
 
-/// S6: other zones, line contact with t = 1.1 (same as Harris's table, from memory): J_r, J_a, F_r tan α/F_a.
+/// Other zones, line contact with t = 1.1 (same as Harris's table, from memory): J_r, J_a, F_r tan α/F_a.
 fn s6_other_zones() -> Vec<Row> {
     let mut row = Row::relative(
-        "S6 load zone integrals of four other zones (as in Harris's table, from memory)",
+        "Load zone integrals of four other zones (as in Harris's table, from memory)",
         QUADRATURE,
         0.005,
     );

@@ -1,5 +1,5 @@
 //! Threads: VDI 2230 table (class 8.8, as printed in a distributor's catalogue), Machinery's Handbook 31 p. 1665,
-//! Shigley example 8-3, and patent US 9,039,287 B2 on sleeves: rows N5 to N11.
+//! Shigley example 8-3, and patent US 9,039,287 B2 on sleeves.
 #![expect(
     clippy::disallowed_methods,
     reason = "published formulas are computed a second time without the core's door"
@@ -23,15 +23,15 @@ fn joint(thread: MetricThread, face_mean_diameter_mm: f64, friction: f64) -> Thr
     }
 }
 
-/// N5: four threads at three frictions. The face diameters are not in the table; they were fitted within the sizes of
+/// Four threads at three frictions. The face diameters are not in the table; they were fitted within the sizes of
 /// normal hexagons.
 fn n5_vdi_table() -> Vec<Row> {
     const VDI: Source =
         Source::Published("VDI 2230 table, class 8.8, in a distributor's catalogue; face diameters fitted");
-    let mut rounded = Row::relative("N5 torque over clamp of four threads, rounded form", VDI, 0.005);
+    let mut rounded = Row::relative("Torque over clamp of four threads, rounded form", VDI, 0.005);
     // The exact form differs from the rounded one by the rounding of its constants.
-    let mut exact = Row::relative("N5 the same, exact form", VDI, 0.008);
-    let mut clamp = Row::relative("N5 assembly clamp of four threads", VDI, 0.005);
+    let mut exact = Row::relative("The same, exact form", VDI, 0.008);
+    let mut clamp = Row::relative("Assembly clamp of four threads", VDI, 0.005);
     let rows = [
         (
             16.0,
@@ -83,11 +83,11 @@ fn n5_vdi_table() -> Vec<Row> {
     vec![rounded, exact, clamp]
 }
 
-/// N6: 1/2-13 grade 8 at 55 % of 150 000 psi, 0.1419 in², µ 0.15 everywhere; lbf and in.
+/// 1/2-13 grade 8 at 55 % of 150 000 psi, 0.1419 in², µ 0.15 everywhere; lbf and in.
 fn n6_machinerys_handbook() -> Vec<Row> {
     const HANDBOOK: Source = Source::Published("Machinery's Handbook, 31st ed., p. 1665");
-    let mut force = Row::relative("Yardstick: N6 force of 1/2-13 grade 8 at 55 %", HANDBOOK, 0.001);
-    let mut torque = Row::relative("N6 its torque, short form", HANDBOOK, 0.001);
+    let mut force = Row::relative("Yardstick: force of 1/2-13 grade 8 at 55 %", HANDBOOK, 0.001);
+    let mut torque = Row::relative("Its torque, short form", HANDBOOK, 0.001);
     let force_lbf = 0.55 * 150_000.0 * 0.1419;
     force.near("lbf", force_lbf, 11_707.0);
     torque.near("lb·in", force_lbf * short_form_arm(1.0 / 13.0, 0.15, 0.5), 1158.0);
@@ -95,12 +95,12 @@ fn n6_machinerys_handbook() -> Vec<Row> {
     vec![force, torque]
 }
 
-/// N7: Shigley example 8-3, 3/4-16 UNF, 25 000 lbf, f = 0.15 (numbers from memory, sure).
+/// Shigley example 8-3, 3/4-16 UNF, 25 000 lbf, f = 0.15 (numbers from memory, sure).
 fn n7_shigley_example() -> Vec<Row> {
     const SHIGLEY: Source = Source::Memory("Shigley, example 8-3");
-    let mut screw = Row::relative("N7 torque of 3/4-16 UNF at 25 000 lbf, full screw form", SHIGLEY, 0.001);
-    let mut everyday = Row::relative("N7 the same, everyday form", SHIGLEY, 0.005);
-    let mut coefficient = Row::relative("Yardstick: N7 the same with K = 0.2", SHIGLEY, 1e-12);
+    let mut screw = Row::relative("Torque of 3/4-16 UNF at 25 000 lbf, full screw form", SHIGLEY, 0.001);
+    let mut everyday = Row::relative("The same, everyday form", SHIGLEY, 0.005);
+    let mut coefficient = Row::relative("Yardstick: the same with K = 0.2", SHIGLEY, 1e-12);
     let arm_in = screw_arm(0.7094, radians(1.6066), radians(30.0), 0.15, 0.15, 0.625 * 0.75);
     screw.near("lbf·in", 25_000.0 * arm_in, 3551.0);
     // The everyday form leaves out a product of small terms.
@@ -116,17 +116,12 @@ fn n7_shigley_example() -> Vec<Row> {
     vec![screw, everyday, coefficient]
 }
 
-/// N8: torque per clamp of pinion nuts at four frictions (recomputed), and K.
+/// Torque per clamp of pinion nuts at four frictions (recomputed), and K.
 fn n8_pinion_nuts() -> Vec<Row> {
     let again = Source::Second("everyday torque formula, in Python");
-    let mut arms = Row::relative("N8 torque over clamp of four pinion nuts, four frictions", again, 0.001);
-    let mut shares = Row::range(
-        "N8 share of the pitch in that torque, 4 to 10 %",
-        again,
-        0.04..0.105,
-        "",
-    );
-    let mut coefficient = Row::printed("N8 K of 3/4-20 at µ 0.12", again, 0.001, 0.001, "");
+    let mut arms = Row::relative("Torque over clamp of four pinion nuts, four frictions", again, 0.001);
+    let mut shares = Row::range("Share of the pitch in that torque, 4 to 10 %", again, 0.04..0.105, "");
+    let mut coefficient = Row::printed("K of 3/4-20 at µ 0.12", again, 0.001, 0.001, "");
     let rows = [
         ("3/4-20", 19.05, 1.27, 24.0, [2.454, 2.905, 3.580, 4.707]),
         ("M20x1.5", 20.0, 1.5, 25.0, [2.587, 3.057, 3.761, 4.936]),
@@ -153,7 +148,7 @@ fn n8_pinion_nuts() -> Vec<Row> {
     vec![arms, shares, coefficient]
 }
 
-/// Loosening takes less than tightening by twice the pitch term, T_on − T_off = F p/π (follows from N1; VDI 2230 gives
+/// Loosening takes less than tightening by twice the pitch term, T_on − T_off = F p/π (follows from the torque formula; VDI 2230 gives
 /// the same pitch term 0.16 P for both ways): a pinion nut at µ 0.12 starts back at about 85 % of its torque.
 fn loosening_takes_less_than_tightening() -> Vec<Row> {
     let mut difference = Row::relative(
@@ -189,11 +184,11 @@ fn loosening_takes_less_than_tightening() -> Vec<Row> {
     vec![difference, ratio, slips]
 }
 
-/// N9: 100 kN, the most a sleeve of the patent's kind reaches, takes 290 to 340 N m: inside the range of service pages
+/// 100 kN, the most a sleeve of the patent's kind reaches, takes 290 to 340 N m: inside the range of service pages
 /// (190 to 475 N m for a first pull, common practice).
 fn n9_torque_to_crush() -> Vec<Row> {
     let mut row = Row::range(
-        "N9 torque that crushes a sleeve of 100 kN, two threads",
+        "Torque that crushes a sleeve of 100 kN, two threads",
         Source::Practice("100 kN from US patent 9,039,287 B2; service pages say 190 to 475 N·m"),
         285.0..345.0,
         "N·m",
@@ -209,20 +204,20 @@ fn n9_torque_to_crush() -> Vec<Row> {
     vec![row]
 }
 
-/// N10, N11: a sleeve of 44 mm outside, wall 2.0, 45 mm long, 320 N/mm²; a factor 1.5 was allowed, it is exact.
+/// A sleeve of 44 mm outside, wall 2.0, 45 mm long, 320 N/mm²; a factor 1.5 was allowed, it is exact.
 /// Let go, it springs back by several times the travel of the bearings, so it cannot be set again by backing off.
 fn n10_n11_sleeve() -> Vec<Row> {
     let tube = Source::Second("straight tube, by hand");
-    let mut area_row = Row::relative("Yardstick: N10 area of a sleeve 44 × 2.0 mm", tube, 0.005);
-    let mut force_row = Row::relative("Yardstick: N10 force at its yield", tube, 0.01);
-    let mut stiffness = Row::relative("N10 its stiffness, and its shortening at yield", tube, 0.01);
+    let mut area_row = Row::relative("Yardstick: area of a sleeve 44 × 2.0 mm", tube, 0.005);
+    let mut force_row = Row::relative("Yardstick: force at its yield", tube, 0.01);
+    let mut stiffness = Row::relative("Its stiffness, and its shortening at yield", tube, 0.01);
     let mut elastic = Row::relative(
-        "N11 let go, it springs back by force times compliance",
+        "Let go, it springs back by force times compliance",
         Source::Law("unloading is elastic"),
         1e-9,
     );
     let mut more = Row::range(
-        "N11 it springs back by more than the bearings' preload travel, 0.02 to 0.05 mm",
+        "It springs back by more than the bearings' preload travel, 0.02 to 0.05 mm",
         tube,
         (Bound::Excluded(0.05), Bound::Unbounded),
         "mm",
@@ -243,7 +238,7 @@ fn n10_n11_sleeve() -> Vec<Row> {
         .shortening_mm(320.0 * area, SpacerMemory::default())
         .expect("carries it");
     stiffness.near("shortening, µm", 1e3 * at_yield, 70.0);
-    // N11: crushed by 0.3 mm, then let go.
+    // Crushed by 0.3 mm, then let go.
     let crushed = sleeve.remember(0.3, SpacerMemory::default());
     let force = sleeve.force_n(0.3, crushed);
     let spring_back = 0.3 - crushed.plastic_shortening_mm;

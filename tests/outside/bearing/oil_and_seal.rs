@@ -71,22 +71,22 @@ fn grades_of_j306() -> Vec<Row> {
     vec![row]
 }
 
-/// F16 at four diameters, and F17 (values from memory).
+/// Drag of a seal at four diameters, and from the load of its lip (values from memory).
 fn seal_drag() -> Vec<Row> {
     let mut drags = Row::printed(
-        "F16 drag of a seal on 35 to 50 mm",
+        "Drag of a seal on 35 to 50 mm",
         Source::Second("ISO 14179-2's form, read second hand, in Python"),
         0.001,
         0.0007,
         "N·m",
     );
     let mut power = Row::relative(
-        "F16 the same from the loss of power",
+        "The same from the loss of power",
         Source::Published("ISO 14179-2, read second hand"),
         0.001,
     );
     let mut lip = Row::relative(
-        "F17 drag of a seal on 45 mm from the load of its lip",
+        "Drag of a seal on 45 mm from the load of its lip",
         Source::Memory("lip load and friction of rotary seals"),
         0.01,
     );

@@ -1,5 +1,5 @@
-//! Opposed pairs: closed forms and an independent solution with SciPy (rows P11 to P16, P20, P21), and the pair example
-//! of the SKF General Catalogue, p. 209–211 (P1).
+//! Opposed pairs: closed forms and an independent solution with SciPy; and the pair example
+//! of the SKF General Catalogue, p. 209–211.
 #![expect(
     clippy::disallowed_methods,
     reason = "published formulas are computed a second time without the core's door"
@@ -34,20 +34,20 @@ fn equal_pair() -> OpposedPair {
     }
 }
 
-/// P11: equal line contacts fall slack at 2^(10/9) times the preload.
+/// Equal line contacts fall slack at 2^(10/9) times the preload.
 fn p11_slackening_load() -> Vec<Row> {
     const LAW: Source = Source::Law("two equal springs F ∝ δ^(10/9)");
-    let mut row = Row::relative("P11 equal bearings fall slack at 2.1601 times the preload", LAW, 1e-4);
-    let mut exact = Row::relative("P11 the same against 2^(10/9)", LAW, 1e-11);
+    let mut row = Row::relative("Equal bearings fall slack at 2.1601 times the preload", LAW, 1e-4);
+    let mut exact = Row::relative("The same against 2^(10/9)", LAW, 1e-11);
     let slack = equal_pair().slackening_load_n(5000.0).expect("numbers");
     row.near("5 kN", slack / 5000.0, 2.1601);
     exact.near("5 kN", slack / 5000.0, 2.0_f64.powf(10.0 / 9.0));
     vec![row, exact]
 }
 
-/// P12: load sharing of an equal pair.
+/// Load sharing of an equal pair.
 fn p12_load_sharing() -> Vec<Row> {
-    let mut row = Row::relative("P12 shares of an equal pair under five loads", SCIPY, 1e-3);
+    let mut row = Row::relative("Shares of an equal pair under five loads", SCIPY, 1e-3);
     let rows = [
         (0.25, 1.1258, 0.8758),
         (0.5, 1.2532, 0.7532),
@@ -63,9 +63,9 @@ fn p12_load_sharing() -> Vec<Row> {
     vec![row]
 }
 
-/// P13: unequal pair, both ways.
+/// Unequal pair, both ways.
 fn p13_unequal_pair() -> Vec<Row> {
-    let mut row = Row::relative("P13 load that slackens either bearing of an unequal pair", SCIPY, 0.005);
+    let mut row = Row::relative("Load that slackens either bearing of an unequal pair", SCIPY, 0.005);
     let rigid = OpposedPair {
         structure_mm_per_n: 0.0,
         ..pair(1.0)
@@ -89,10 +89,10 @@ fn p13_unequal_pair() -> Vec<Row> {
     vec![row]
 }
 
-/// P14, P15: stiffness of the pair, alone and with a structure; kN per 0.001 in.
+/// Stiffness of the pair, alone and with a structure; kN per 0.001 in.
 fn p14_p15_stiffness_of_the_pair() -> Vec<Row> {
-    let mut bare = Row::relative("P14 stiffness of the pair alone at three preloads", SCIPY, 0.10);
-    let mut with_structure = Row::relative("P15 stiffness of the pair with four structures at 5 kN", SCIPY, 0.01);
+    let mut bare = Row::relative("Stiffness of the pair alone at three preloads", SCIPY, 0.10);
+    let mut with_structure = Row::relative("Stiffness of the pair with four structures at 5 kN", SCIPY, 0.01);
     let rigid = OpposedPair {
         structure_mm_per_n: 0.0,
         ..pair(1.0)
@@ -115,17 +115,17 @@ fn p14_p15_stiffness_of_the_pair() -> Vec<Row> {
     vec![bare, with_structure]
 }
 
-/// P16: torque per 0.001 in of shim at 110 N/µm, three rib coefficients.
+/// Torque per 0.001 in of shim at 110 N/µm, three rib coefficients.
 fn p16_torque_per_thousandth() -> Vec<Row> {
     let by_hand = Source::Second("coefficient × arm × force, by hand");
-    let mut arms_row = Row::relative("P16 sum of both rib arms", by_hand, 0.005);
+    let mut arms_row = Row::relative("Sum of both rib arms", by_hand, 0.005);
     let mut torques = Row::relative(
-        "P16 torque for 0.001 in of shim at 110 N/µm, three coefficients",
+        "Torque for 0.001 in of shim at 110 N/µm, three coefficients",
         by_hand,
         0.02,
     );
     let mut record = Row::range(
-        "P16 the same within a factor 2 of a shop's record, 7 in·lb",
+        "The same within a factor 2 of a shop's record, 7 in·lb",
         Source::Practice(""),
         3.5..14.0,
         "in·lb",
@@ -143,10 +143,10 @@ fn p16_torque_per_thousandth() -> Vec<Row> {
     vec![arms_row, torques, record]
 }
 
-/// P20: aluminium carrier housing of 180 mm, 60 K warmer.
+/// Aluminium carrier housing of 180 mm, 60 K warmer.
 fn p20_aluminium_housing() -> Vec<Row> {
     let mut row = Row::relative(
-        "P20 growth of an aluminium housing of 180 mm over steel, 60 K warmer",
+        "Growth of an aluminium housing of 180 mm over steel, 60 K warmer",
         Source::Second("length × difference of coefficients × rise, by hand"),
         0.003,
     );
@@ -154,12 +154,12 @@ fn p20_aluminium_housing() -> Vec<Row> {
     vec![row]
 }
 
-/// P21: degrees of nut per kilonewton while a sleeve yields.
+/// Degrees of nut per kilonewton while a sleeve yields.
 fn p21_nut_angle() -> Vec<Row> {
     let by_hand = Source::Second("pitch over stiffness, by hand");
-    let mut pitch = Row::relative("P21 travel of a nut a degree", by_hand, 1e-4);
-    let mut given = Row::relative("P21 degrees of nut a kilonewton at three stiffnesses", by_hand, 0.003);
-    let mut springs = Row::relative("P21 the same from the springs of pair and structure", by_hand, 0.02);
+    let mut pitch = Row::relative("Travel of a nut a degree", by_hand, 1e-4);
+    let mut given = Row::relative("Degrees of nut a kilonewton at three stiffnesses", by_hand, 0.003);
+    let mut springs = Row::relative("The same from the springs of pair and structure", by_hand, 0.02);
     let nut = ThreadJoint {
         pitch_mm: 1.5,
         pitch_diameter_mm: 21.0,
@@ -175,7 +175,7 @@ fn p21_nut_angle() -> Vec<Row> {
             want,
         );
     }
-    // The same from the springs themselves; P15's structure of 100 N/µm makes 73, not 72.
+    // The same from the springs themselves; the structure above of 100 N/µm makes 73, not 72.
     for (structure, want) in [(100.0, 3.33), (150.0, 2.47), (250.0, 1.83)] {
         let degrees_per_kn = 1e3 / pair(structure).stiffness_n_per_mm(5e3) / nut.travel_mm(1.0);
         springs.near(format_args!("structure {structure}"), degrees_per_kn, want);
@@ -183,11 +183,11 @@ fn p21_nut_angle() -> Vec<Row> {
     vec![pitch, given, springs]
 }
 
-/// P1: linear springs, pair of the catalogue's pinion example: the relation F0 = Ka c_B/(c_A + c_B). With the bearings
+/// Linear springs, pair of the catalogue's pinion example: the relation F0 = Ka c_B/(c_A + c_B). With the bearings
 /// made far stiffer than the structure our pair has two equal linear springs, so Ka at slackening is 2 F0.
 fn p1_linear_springs() -> Vec<Row> {
     let mut row = Row::relative(
-        "P1 two equal linear springs fall slack at twice the preload",
+        "Two equal linear springs fall slack at twice the preload",
         Source::Published("SKF General Catalogue, p. 209–211"),
         1e-5,
     );

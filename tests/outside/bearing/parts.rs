@@ -142,7 +142,8 @@ impl Part {
         TaperedBearing {
             bore_mm: self.bore,
             outside_diameter_mm: self.outside,
-            friction_series: self.series,
+            friction: self.series.constants(),
+            steep: self.series.is_steep(),
             thrust_factor_y: self.y,
             roller_count,
             roller_length_mm,

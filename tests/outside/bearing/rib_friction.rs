@@ -1,5 +1,5 @@
 //! Rib friction: NSK catalogue 15.4 and Technical Report E728g 7.2, NTN 10.3, and a measured rib reaction (J. R. Karna,
-//! ASLE Transactions 17, 1974, 14–21): rows T8, T9, T11.
+//! ASLE Transactions 17, 1974, 14–21).
 #![expect(
     clippy::disallowed_methods,
     reason = "published formulas are computed a second time without the core's door"
@@ -13,15 +13,15 @@ use lashwright::quantity::{N_PER_POUND_FORCE, radians};
 use super::super::guide::{Row, Source, checks};
 use super::parts::ALL;
 
-/// T8: the power lost at the rib over the shaft's speed gives M = µ e F_a exactly; NSK's cos β differs by 0.06 %.
+/// The power lost at the rib over the shaft's speed gives M = µ e F_a exactly; NSK's cos β differs by 0.06 %.
 fn t8_power_balance() -> Vec<Row> {
     let mut balance = Row::relative(
-        "T8 torque from the power lost at the rib, M = µ e F_a, three geometries",
+        "Torque from the power lost at the rib, M = µ e F_a, three geometries",
         Source::Law("power balance of roller and rib"),
         1.0e-6,
     );
     let mut catalogue = Row::relative(
-        "T8 starting torque with cos β, against that",
+        "Starting torque with cos β, against that",
         Source::Published("NSK catalogue, 15.4"),
         0.0007,
     );
@@ -35,15 +35,15 @@ fn t8_power_balance() -> Vec<Row> {
     vec![balance, catalogue]
 }
 
-/// T9: 3000 lbf of thrust gave a rib reaction of about 24 lbf a roller; geometries of normal bearings bracket it.
+/// 3000 lbf of thrust gave a rib reaction of about 24 lbf a roller; geometries of normal bearings bracket it.
 fn t9_measured_rib_reaction() -> Vec<Row> {
     let mut bracket = Row::stated(
-        "T9 rib reactions of usual geometries bracket 24 lbf measured at 3000 lbf of thrust",
+        "Rib reactions of usual geometries bracket 24 lbf measured at 3000 lbf of thrust",
         Source::Published("Karna, ASLE Transactions 17 (1974) 14–21"),
         "order",
     );
     let mut forces_row = Row::relative(
-        "T9 cone and rib carry together what the cup gives",
+        "Cone and rib carry together what the cup gives",
         Source::Law("equilibrium of the roller"),
         1e-12,
     );
@@ -59,10 +59,10 @@ fn t9_measured_rib_reaction() -> Vec<Row> {
     vec![bracket, forces_row]
 }
 
-/// T11: the starting torque charts of NSK (fig. 15.10) and NTN (fig. 10.2) end at 5000 N mm for 15 000 N.
+/// The starting torque charts of NSK (fig. 15.10) and NTN (fig. 10.2) end at 5000 N mm for 15 000 N.
 fn t11_charts_bound_the_starting_torque() -> Vec<Row> {
     let mut row = Row::range(
-        "T11 starting torque over axial force of parts under 45 mm bore",
+        "Starting torque over axial force of parts under 45 mm bore",
         Source::Published("ends of the charts of NSK, fig. 15.10, and NTN, fig. 10.2"),
         0.16..0.33,
         "mm",

@@ -1,5 +1,5 @@
 //! Timken Engineering Manual, p. 180–182 (running torque and the speed below which its formula must not be used), and
-//! the other makers' formulas at hand speed: rows T5, T6, T7, T12.
+//! the other makers' formulas at hand speed.
 
 use lashwright::bearing::friction::{self, Running};
 use lashwright::bearing::friction_other::{
@@ -21,16 +21,16 @@ fn factors(part: Part) -> SpeedFactors {
     }
 }
 
-/// T5: at hand speed the formula is out of its range and would say a quarter of the truth: it is refused.
+/// At hand speed the formula is out of its range and would say a quarter of the truth: it is refused.
 fn t5_hand_speed_is_refused() -> Vec<Row> {
     let mut limit = Row::relative(
-        "T5 M88048 at 5 kN: least speed of the road-speed formula, and what it would say at 20 r/min",
+        "M88048 at 5 kN: least speed of the road-speed formula, and what it would say at 20 r/min",
         MANUAL,
         0.005,
     );
-    let mut hand = Row::relative("T5 the friction catalogue's torque there", CATALOGUE, 0.01);
+    let mut hand = Row::relative("The friction catalogue's torque of M88048 there", CATALOGUE, 0.01);
     let mut refused = Row::stated(
-        "T5 refused below its least speed, allowed just above",
+        "Refused below its least speed, allowed just above",
         Source::Published("Timken Engineering Manual, p. 180–182"),
         "as stated",
     );
@@ -52,10 +52,10 @@ fn t5_hand_speed_is_refused() -> Vec<Row> {
     vec![limit, hand, refused]
 }
 
-/// T6: four more parts, 5 kN, 354 mPa s.
+/// Four more parts, 5 kN, 354 mPa s.
 fn t6_limits_of_four_parts() -> Vec<Row> {
     let mut row = Row::relative(
-        "T6 four more parts: least speed, torque there, and what the formula would say at 20 r/min",
+        "Four more parts: least speed, torque there, and what the formula would say at 20 r/min",
         MANUAL,
         0.005,
     );
@@ -81,18 +81,18 @@ fn t6_limits_of_four_parts() -> Vec<Row> {
     vec![row]
 }
 
-/// T7: at road speed in a full film both makers agree.
+/// At road speed in a full film both makers agree.
 fn t7_full_film_agrees_with_the_friction_catalogue() -> Vec<Row> {
     let mut viscosity = Row::relative(
-        "T7 dynamic viscosity from kinematic, 0.885 g/cm³",
+        "Dynamic viscosity from kinematic, 0.885 g/cm³",
         Source::Second("product by hand"),
         0.0005,
     );
-    let mut road_row = Row::relative("T7 HM803146 at 1500 r/min: torque and least speed", MANUAL, 0.005);
-    let mut film_row = Row::relative("T7 the friction catalogue's rolling part and total", CATALOGUE, 0.005);
-    let mut sliding = Row::printed("T7 its sliding part", CATALOGUE, 0.001, 0.0, "N·m");
+    let mut road_row = Row::relative("HM803146 at 1500 r/min: torque and least speed", MANUAL, 0.005);
+    let mut film_row = Row::relative("The friction catalogue's rolling part and total", CATALOGUE, 0.005);
+    let mut sliding = Row::printed("Its sliding part", CATALOGUE, 0.001, 0.0, "N·m");
     let mut makers = Row::relative(
-        "T7 in a full film two makers' formulas agree",
+        "In a full film two makers' formulas agree",
         Source::Second("formula of the Timken Engineering Manual against that of the SKF General Catalogue"),
         0.15,
     );
@@ -113,31 +113,26 @@ fn t7_full_film_agrees_with_the_friction_catalogue() -> Vec<Row> {
     vec![viscosity, road_row, film_row, sliding, makers]
 }
 
-/// T12: what the other formulas say at hand speed, all but the starting torque far too little.
+/// What the other formulas say at hand speed, all but the starting torque far too little.
 fn t12_wrong_models_at_hand_speed() -> Vec<Row> {
     let mut models = Row::relative(
-        "T12 M802048 at 20 r/min: what Palmgren's, the constant coefficients' and NSK's breakaway formula say",
+        "M802048 at 20 r/min: what Palmgren's, the constant coefficients' and NSK's breakaway formula say",
         Source::Second("formulas of the Schaeffler, SKF and NSK catalogues, in Python"),
         0.005,
     );
     let mut road = Row::range(
-        "T12 what the road-speed formula would say, about 0.25",
+        "What the road-speed formula would say, about 0.25",
         MANUAL,
         0.2..0.26,
         "N·m",
     );
     let mut right = Row::range(
-        "T12 the friction catalogue's torque there",
+        "The friction catalogue's torque of M802048 at 20 r/min",
         CATALOGUE,
         0.65..=0.76,
         "N·m",
     );
-    let mut too_low = Row::range(
-        "T12 that over what Palmgren and road speed say",
-        CATALOGUE,
-        2.0..5.0,
-        "",
-    );
+    let mut too_low = Row::range("That over what Palmgren and road speed say", CATALOGUE, 2.0..5.0, "");
     let bearing = M802048.bearing();
     let running = Running {
         speed_rpm: 20.0,
@@ -173,7 +168,7 @@ fn t12_wrong_models_at_hand_speed() -> Vec<Row> {
 /// The lower branch of Palmgren's viscous part joins the upper one at ν n = 2000 to 1 %.
 fn two_part_torque_joins_its_branches() -> Vec<Row> {
     let mut row = Row::relative(
-        "F11 Palmgren's viscous part joins at ν n = 2000",
+        "Palmgren's viscous part joins at ν n = 2000",
         Source::Law("both branches belong to one formula (Schaeffler HR1, 2006, p. 55–60)"),
         0.01,
     );

@@ -1,4 +1,4 @@
-//! Timken catalogue p. 28–31 and Engineering Manual p. 121: what fits and heat do to the setting; rows P17 to P19.
+//! Timken catalogue p. 28–31 and Engineering Manual p. 121: what fits and heat do to the setting.
 
 use lashwright::bearing::setting::{
     Mounting, Seat, lost_by_cone_fit_mm, lost_by_cup_fit_mm, lost_by_warm_shaft_mm, neutral_spread_mm,
@@ -19,17 +19,17 @@ const PINION: [Seat; 2] = [
     },
 ];
 
-/// P17: 0.001 in of interference closes the pair by 27.4 µm. US Army TM 5-4210-220-34 tells to use a spacer 0.001 in
+/// 0.001 in of interference closes the pair by 27.4 µm. US Army TM 5-4210-220-34 tells to use a spacer 0.001 in
 /// longer "to offset bearing growth when pressed on".
 fn p17_cone_growth() -> Vec<Row> {
-    let mut formula = Row::relative("P17 setting lost by 0.025 mm of cone interference", MANUAL, 0.005);
+    let mut formula = Row::relative("Setting lost by 0.025 mm of cone interference", MANUAL, 0.005);
     let mut rule = Row::relative(
-        "P17 the same against a spacer 0.001 in longer \"to offset bearing growth\"",
+        "The same against a spacer 0.001 in longer \"to offset bearing growth\"",
         Source::Published("US Army TM 5-4210-220-34"),
         0.25,
     );
     let mut cup_row = Row::relative(
-        "P17 the same of a cup in a heavy housing",
+        "The same of a cup in a heavy housing",
         Source::Second("the catalogue's cup formula, written out"),
         1e-12,
     );
@@ -42,13 +42,9 @@ fn p17_cone_growth() -> Vec<Row> {
     vec![formula, rule, cup_row]
 }
 
-/// P18: shaft 10 K warmer than the housing.
+/// Shaft 10 K warmer than the housing.
 fn p18_warm_shaft() -> Vec<Row> {
-    let mut row = Row::relative(
-        "P18 setting lost by a shaft 10 K warmer, pinion and carrier",
-        MANUAL,
-        0.001,
-    );
+    let mut row = Row::relative("Setting lost by a shaft 10 K warmer, pinion and carrier", MANUAL, 0.001);
     let pinion = 1e3 * lost_by_warm_shaft_mm(PINION, Mounting::Indirect, 80.0, 10.0);
     row.near("pinion, µm", pinion, 12.95);
     let side = Seat {
@@ -60,11 +56,11 @@ fn p18_warm_shaft() -> Vec<Row> {
     vec![row]
 }
 
-/// P19: the spread at which heat does nothing.
+/// The spread at which heat does nothing.
 fn p19_neutral_spread() -> Vec<Row> {
-    let mut row = Row::relative("P19 spread at which heat does nothing", MANUAL, 0.001);
+    let mut row = Row::relative("Spread at which heat does nothing", MANUAL, 0.001);
     let mut nothing = Row::absolute(
-        "P19 what heat does at that spread",
+        "What heat does at that spread",
         Source::Law("the definition of the neutral spread"),
         1e-12,
         "mm",

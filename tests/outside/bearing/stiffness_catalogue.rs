@@ -1,5 +1,4 @@
-//! Axial approach: NSK catalogue 15.1 (2), Harris/Palmgren, ISO/TS 16281, and the tables of catalogue parts: rows S1 to
-//! S3, S7 to S10.
+//! Axial approach: NSK catalogue 15.1 (2), Harris/Palmgren, ISO/TS 16281, and the tables of catalogue parts.
 #![expect(
     clippy::disallowed_methods,
     reason = "published formulas are computed a second time without the core's door"
@@ -14,10 +13,10 @@ use super::parts::{ALL, HM89449, HM803146, HM804846, LM501349, LM603049, M88048,
 
 const FORMULA: Source = Source::Second("formula of the NSK catalogue, 15.1 (2), in Python; roller lengths derived");
 
-/// S1: the bearing's constant is twice that of one line contact.
+/// The bearing's constant is twice that of one line contact.
 fn s1_two_line_contacts_make_the_catalogue_constant() -> Vec<Row> {
     let mut row = Row::relative(
-        "S1 the catalogue's constant 7.70e-5 is that of two line contacts, 2 × 3.84e-5",
+        "The catalogue's constant 7.70e-5 is that of two line contacts, 2 × 3.84e-5",
         Source::Published("NSK catalogue, 15.1 (2), against Harris/Palmgren (from memory)"),
         0.003,
     );
@@ -33,15 +32,15 @@ fn s1_two_line_contacts_make_the_catalogue_constant() -> Vec<Row> {
     vec![row]
 }
 
-/// S2: Palmgren inverted, two contacts, against ISO.
+/// Palmgren inverted, two contacts, against ISO.
 fn s2_iso_is_softer() -> Vec<Row> {
     let mut constants = Row::relative(
-        "Yardstick: S2 Palmgren's constant inverted, and ISO/TS 16281's 35 948 over it",
+        "Yardstick: Palmgren's constant inverted, and ISO/TS 16281's 35 948 over it",
         Source::Second("constants of both, in Python"),
         1e-4,
     );
     let mut softer = Row::relative(
-        "S2 ISO/TS 16281 is softer than Palmgren",
+        "ISO/TS 16281 is softer than Palmgren",
         Source::Second("constants of both, in Python"),
         5e-4,
     );
@@ -53,10 +52,10 @@ fn s2_iso_is_softer() -> Vec<Row> {
     vec![constants, softer]
 }
 
-/// S3: 1000 N on 10 mm.
+/// 1000 N on 10 mm.
 fn s3_thousand_newtons_on_ten_millimetres() -> Vec<Row> {
     let mut row = Row::relative(
-        "S3 approach of 1000 N on 10 mm: one contact, two, ISO/TS 16281",
+        "Approach of 1000 N on 10 mm: one contact, two, ISO/TS 16281",
         Source::Second("Palmgren's formula and DIN 26281, in Python"),
         0.001,
     );
@@ -66,16 +65,16 @@ fn s3_thousand_newtons_on_ten_millimetres() -> Vec<Row> {
     vec![row]
 }
 
-/// S7: a point read off a maker's displacement chart in a trade journal (Power Transmission Engineering, 2015):
+/// A point read off a maker's displacement chart in a trade journal (Power Transmission Engineering, 2015):
 /// HM804846, 20 kN, 27.4 µm. Roller numbers are not published, so three likely ones are tried.
 fn s7_published_chart_point() -> Vec<Row> {
     let mut again = Row::relative(
-        "S7 approach of HM804846 at 20 kN with 15, 17 and 20 rollers",
+        "Approach of HM804846 at 20 kN with 15, 17 and 20 rollers",
         FORMULA,
         0.005,
     );
     let mut chart = Row::relative(
-        "S7 the same against 27.4 µm of a maker's chart (roller number not published)",
+        "The same against 27.4 µm of a maker's chart (roller number not published)",
         Source::Published("Power Transmission Engineering, March 2015"),
         0.12,
     );
@@ -87,10 +86,10 @@ fn s7_published_chart_point() -> Vec<Row> {
     vec![again, chart]
 }
 
-/// S8: 10 µm of radial ring growth on the same part move the setting by 27.4 µm.
+/// 10 µm of radial ring growth on the same part move the setting by 27.4 µm.
 fn s8_radial_to_axial() -> Vec<Row> {
     let mut row = Row::relative(
-        "S8 setting of HM804846 for 10 µm of radial growth",
+        "Setting of HM804846 for 10 µm of radial growth",
         Source::Published("Power Transmission Engineering, March 2015"),
         0.002,
     );
@@ -98,13 +97,13 @@ fn s8_radial_to_axial() -> Vec<Row> {
     vec![row]
 }
 
-/// S9: Y/K = 1.028 on real parts, and the contact angle from Y is that of the catalogue.
+/// Y/K = 1.028 on real parts, and the contact angle from Y is that of the catalogue.
 fn s9_thrust_factor_against_rating_ratio() -> Vec<Row> {
     let catalogue = Source::Published("Timken Tapered Roller Bearing Catalog");
-    let mut ratio = Row::relative("Yardstick: S9 Y over K of eight parts is 1.028", catalogue, 0.007);
-    let mut rating = Row::relative("S9 K from Y, eight parts", catalogue, 0.007);
+    let mut ratio = Row::relative("Yardstick: Y over K of eight parts is 1.028", catalogue, 0.007);
+    let mut rating = Row::relative("K from Y, eight parts", catalogue, 0.007);
     let mut angles = Row::relative(
-        "S9 contact angle from Y against that from K, eight parts",
+        "Contact angle from Y against that from K, eight parts",
         catalogue,
         0.005,
     );
@@ -117,10 +116,10 @@ fn s9_thrust_factor_against_rating_ratio() -> Vec<Row> {
     vec![ratio, rating, angles]
 }
 
-/// S10: rating for one million from that for ninety million revolutions.
+/// Rating for one million from that for ninety million revolutions.
 fn s10_rating_conversion() -> Vec<Row> {
     let mut row = Row::relative(
-        "S10 rating for one million revolutions from that for ninety, M88048",
+        "Rating for one million revolutions from that for ninety, M88048",
         Source::Published("Timken Tapered Roller Bearing Catalog"),
         0.002,
     );

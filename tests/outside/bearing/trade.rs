@@ -19,12 +19,13 @@ const NEW: SpacerMemory = SpacerMemory {
 
 /// The sample of the file format's description.
 const SAMPLE: &str = r#"
-format = "lashwright-support/1"
+format = "lashwright-support/2"
 name = "Sample"
+nut_torque_nm = 217.0
 [head_bearing]
 bore_mm = 41.275
 outside_diameter_mm = 82.55
-friction_series = "M"
+friction = { r1 = 2.48e-6, r2 = 10.9, s1 = 0.015, s2 = 2.0 }
 thrust_factor_y = 1.10
 roller_count = 18
 roller_length_mm = 16.0
@@ -32,7 +33,7 @@ friction_factor = 1.0
 [tail_bearing]
 bore_mm = 41.275
 outside_diameter_mm = 82.55
-friction_series = "M"
+friction = { r1 = 2.48e-6, r2 = 10.9, s1 = 0.015, s2 = 2.0 }
 thrust_factor_y = 1.10
 roller_count = 18
 roller_length_mm = 16.0

@@ -1,4 +1,4 @@
-//! Tooth depths and cones of design.md section 5, written down a second time.
+//! Tooth depths and cones of `lashwright::gear::Blank`, our own definition, written down a second time.
 
 use super::numbers::Numbers;
 use super::pitch_vectors::Pitch;

@@ -414,7 +414,7 @@ impl<'a> Motion<'a> {
     }
 }
 
-/// Lash over one pitch: least, mean, largest, mm (design.md section 6).
+/// Lash over one pitch: least, mean, largest, mm (definition of `lashwright::contact::Lash`).
 pub(crate) fn lash(drive: &Motion<'_>, coast: &Motion<'_>) -> Option<[f64; 3]> {
     let n = &drive.side.gears.numbers;
     let shift = 2.0 * drive.side.sense * n.lash / n.d_e2;

@@ -1,6 +1,6 @@
 //! The numbers of a gear set file, as the oracles want them.
 
-/// Lengths in mm, angles in degrees, ease-off in µm. Names as in design.md section 5.
+/// Lengths in mm, angles in degrees, ease-off in µm. Names as in the files of `assets/gears`, in short.
 #[derive(Debug, Clone)]
 pub(crate) struct Numbers {
     pub(crate) z1: f64,

@@ -1,5 +1,5 @@
-//! ISO 23509 method 1 for a shaft angle of 90°, as an iteration: the steps of `checks/gears.md` 1.1, number by number.
-//! From memory there, and confirmed by the plain vector model of `pitch_vectors`.
+//! ISO 23509 method 1 for a shaft angle of 90°, as an iteration: the steps in the
+//! standard's order, numbered from 1 to 28. From memory, and confirmed by the plain vector model of `pitch_vectors`.
 
 use super::vector::halve;
 

@@ -1,8 +1,9 @@
 //! Pitch cones from plain vectors: two skew axes, one plane through P whose normal meets both axes, and the sliding
 //! velocity. No formula of the iteration is used.
 //!
-//! Routes named in `checks/gears.md` 1.1: the limit normal n is square to the tooth trace t and
-//! n·(ω1 × v2 − ω2 × v1) = 0; the limit curvature is n·(ω12 × t)/|v12|; t is parallel to v12.
+//! The geometric meaning of the quantities of ISO 23509:2006, method 1, in place of its iteration: the limit normal n
+//! is square to the tooth trace t and n·(ω1 × v2 − ω2 × v1) = 0; the limit curvature is n·(ω12 × t)/|v12|; t is
+//! parallel to v12.
 
 use super::numbers::Numbers;
 use super::vector::{V, X, Y, Z, solve};
@@ -108,8 +109,9 @@ pub(crate) fn at(z1: f64, z2: f64, a: f64, r_m2: f64, beta_m1_if_bevel: f64, del
     }
 }
 
-/// The pitch cones of design.md section 5: mean radius of the final pitch angle, spiral angle and limit radius as
-/// given. Newton's method from the iteration's start values; `None` where it does not arrive.
+/// The pitch cones of a design as `lashwright::gear::PitchCones` defines them: mean radius of the final pitch angle,
+/// spiral angle and limit radius as given. Newton's method from the iteration's start values; `None` where it does
+/// not arrive.
 pub(crate) fn try_pitch(n: &Numbers) -> Option<Pitch> {
     let beta = n.beta_m1_deg.to_radians();
     if n.offset == 0.0 {
