@@ -19,7 +19,7 @@ const IN_CIRCLES: &[(&str, usize)] = &[
     ("cli", 7),
     ("exercise", 17),
     ("gear", 4),
-    ("job", 5),
+    ("job", 2),
     ("panels", 11),
     ("view", 4),
 ];
