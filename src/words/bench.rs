@@ -90,6 +90,11 @@ pub fn tool(name: &str) -> String {
     }
 }
 
+/// The number that people give a painted plate: they count from 1.
+pub const fn plate_number(plate: u32) -> u32 {
+    plate.saturating_add(1)
+}
+
 /// What is measured, as a heading.
 pub fn measurand(what: Measurand) -> String {
     match what {
@@ -110,7 +115,7 @@ pub fn measurand(what: Measurand) -> String {
         Measurand::SeatGap { ring: of } => format!("Gap behind the {}", ring(of)),
         Measurand::WheelTemperature {} => "Temperature, ring gear".to_owned(),
         Measurand::Print {} => "Print".to_owned(),
-        Measurand::Plate { plate } => format!("Painted plate {}", plate + 1),
+        Measurand::Plate { plate } => format!("Painted plate {}", plate_number(plate)),
         Measurand::MatchNumbers {} => "Numbers on both gears".to_owned(),
     }
 }
@@ -292,7 +297,7 @@ pub fn operation(done: &Operation, units: Units) -> String {
             format!("Write down {}: {}", measurand(*what), amount(*what).text(*value, units))
         }
         Operation::Predict { about, .. } => format!("Slip signed: {}", predicted(*about)),
-        Operation::JudgePlate { plate, .. } => format!("Judge painted plate {}", plate + 1),
+        Operation::JudgePlate { plate, .. } => format!("Judge painted plate {}", plate_number(*plate)),
         Operation::Hint { level } => format!("Hint {level}"),
         Operation::Condemn { part, .. } => format!("Condemn the {}", self::part(*part)),
         Operation::Finish {} => "Hand the axle over".to_owned(),

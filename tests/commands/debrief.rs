@@ -223,6 +223,31 @@ fn the_torque_of_a_nut_is_told_in_foot_pounds() {
     assert!(page.contains("N·m (126 to 310 ft·lb)"), "the card's limits of the nut");
 }
 
+/// The page tells as much of an operation as the log does, and numbers plates as the window does: from 1.
+#[test]
+fn the_page_counts_plates_from_one_and_tells_marks_that_are_out() {
+    let folder = Folder::new("debrief-plates");
+    let lines = [
+        r#"{"do":"set_carrier_in","marks_out_teeth":2}"#,
+        r#"{"do":"judge_plate","plate":0,"chances":[0.2,0.5,0.3]}"#,
+        r#"{"do":"finish"}"#,
+    ];
+    let file = operations(&folder, &lines);
+    let page_file = folder.file("debrief.html");
+    let run = attempt("twelve-prints", 1, &file, &["--debrief", words(&page_file)]);
+    assert_eq!((run.code, run.err.as_str()), (0, ""));
+    let page = page_of(&page_file).replace('\u{a0}', " ");
+    for said in [
+        "Set the carrier in, timing marks out by 2 teeth.",
+        "Judged plate 1: deeper 20 %, right 50 %, shallower 30 %",
+        "<b>Plate 1</b>",
+        "<b>Plate 12</b>",
+    ] {
+        assert!(page.contains(said), "{said}");
+    }
+    assert!(!page.contains("late 0"), "no plate is the zeroth");
+}
+
 #[test]
 fn an_attempt_that_is_not_finished_has_no_debrief() {
     let folder = Folder::new("debrief-unfinished");

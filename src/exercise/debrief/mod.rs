@@ -37,7 +37,7 @@ pub use build::{Build, WhatIf};
 pub use change::Change;
 pub use hidden::{Hidden, HiddenFault, HiddenNumber, HiddenSize, NumberUnit, Shift, SizeUnit};
 pub use line::{Line, LineKind};
-pub use pack::{GearMarks, PackFitted, PieceFitted, PlateNeeds, PlateSeen};
+pub use pack::{GearMarks, PackFitted, PieceFitted, PlateSeen};
 pub use print::{Asks, BuildPrint};
 pub use saw::{Saw, SawKind};
 pub use standing::{Judged, Place, PrintAxis, Standing};

@@ -3,7 +3,7 @@
 use crate::axle::Member;
 use crate::bench::{Measurand, Record, ShimPlace};
 use crate::exercise::attempt::Attempt;
-use crate::exercise::score::PLATE_TOLERANCE_MM;
+use crate::exercise::score::PlateNeeds;
 
 /// A pack as handed over.
 #[derive(Debug, Clone, PartialEq)]
@@ -59,17 +59,6 @@ pub struct PlateSeen {
     pub needs: PlateNeeds,
     /// What was said first: operation, chances of deeper, right, shallower.
     pub said: Option<(u32, [f64; 3])>,
-}
-
-/// What the pinion of a painted plate needs, in the order of the chances that are said of it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum PlateNeeds {
-    /// To come deeper.
-    Deeper,
-    /// Nothing.
-    Nothing,
-    /// To stand shallower.
-    Shallower,
 }
 
 /// All packs that are fitted, in the order of their places.
@@ -132,13 +121,7 @@ pub(super) fn plates(attempt: &Attempt) -> Vec<PlateSeen> {
                 plate,
                 gears: painted.gears.clone(),
                 deeper_truth_mm: out_mm,
-                needs: if out_mm > PLATE_TOLERANCE_MM {
-                    PlateNeeds::Deeper
-                } else if out_mm < -PLATE_TOLERANCE_MM {
-                    PlateNeeds::Shallower
-                } else {
-                    PlateNeeds::Nothing
-                },
+                needs: PlateNeeds::of(out_mm),
                 said: said.map(|s| (s.operation, s.chances)),
             }
         })

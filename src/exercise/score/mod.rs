@@ -28,7 +28,7 @@ mod understanding;
 mod verdict;
 
 pub use best_depth::{approval, best_depth_mm};
-pub use reason::LossReason;
+pub use reason::{LossReason, PlateNeeds};
 
 pub use super::judgement::PLATE_TOLERANCE_MM;
 pub(super) use super::judgement::PRINT_FULL;

@@ -5,7 +5,7 @@ use super::marks::{Mark, falling};
 use super::reason::{OutcomeReason, PlateNeeds, ProcessReason};
 use crate::bench::{Measurand, Operation, PlateJudged};
 use crate::exercise::attempt::Attempt;
-use crate::exercise::judgement::{PLATE_TOLERANCE_MM, TURNS};
+use crate::exercise::judgement::TURNS;
 use crate::exercise::wanted::{Asked, AskedFor};
 
 /// A pack is right within, and worth nothing beyond, mm.
@@ -149,17 +149,6 @@ fn pack(handed: &Handed<'_>) -> Option<Mark> {
     }))
 }
 
-/// What a plate needs.
-fn needs(pinion_axial_mm: f64) -> PlateNeeds {
-    if pinion_axial_mm > PLATE_TOLERANCE_MM {
-        PlateNeeds::Deeper
-    } else if pinion_axial_mm < -PLATE_TOLERANCE_MM {
-        PlateNeeds::Shallower
-    } else {
-        PlateNeeds::Nothing
-    }
-}
-
 /// The first judgement of a plate: what is said after it does not count.
 fn first_said(attempt: &Attempt, plate: u32) -> Option<&PlateJudged> {
     attempt.bench().plates_judged().iter().find(|j| j.plate == plate)
@@ -172,7 +161,7 @@ pub(super) fn judged(attempt: &Attempt) -> Vec<(u32, PlateNeeds, Option<&PlateJu
         .map(|(plate, painted)| {
             (
                 plate,
-                needs(painted.placement.pinion_axial_mm),
+                PlateNeeds::of(painted.placement.pinion_axial_mm),
                 first_said(attempt, plate),
             )
         })

@@ -2,8 +2,9 @@
 
 use crate::bench::Measurand;
 use crate::exercise::debrief::{Read, Subject};
+use crate::words::bench::plate_number;
 
-use super::quantity::{pack, plain, plate, ring, stem};
+use super::quantity::{pack, plain, ring, stem};
 
 /// What a belief is about.
 pub fn subject(subject: Subject) -> String {
@@ -28,7 +29,7 @@ pub fn subject(subject: Subject) -> String {
             Measurand::ShimPack { place } => format!("Thickness of the {}", pack(place)),
             Measurand::WheelTemperature {} => "Temperature of the ring gear".to_owned(),
             Measurand::Print {} => "Print".to_owned(),
-            Measurand::Plate { plate: of } => format!("Plate {}", plate(of)),
+            Measurand::Plate { plate: of } => format!("Plate {}", plate_number(of)),
             Measurand::MatchNumbers {} => "Etched numbers".to_owned(),
         },
     }

@@ -6,10 +6,10 @@ use crate::bench::{
 };
 use crate::exercise::debrief::Line;
 use crate::quantity::{number, signed};
-use crate::words::bench::part as part_name;
+use crate::words::bench::{part as part_name, plate_number};
 
 use super::amount::{HAIR_MM, both, both_nut_torque};
-use super::quantity::{pack, plain, plate, quantity, ring, side, stem, turned};
+use super::quantity::{pack, plain, quantity, ring, side, stem, turned};
 pub use super::shown::shown;
 use super::shown::value_of;
 
@@ -108,7 +108,7 @@ pub fn did(line: &Line) -> String {
         Operation::Predict { about, chances } => format!("Predicted {}: {}", predicted(*about), odds(*about, *chances)),
         Operation::JudgePlate { plate: of, chances } => {
             let [deeper, right, shallower] = chances.map(|c| number(100.0 * c, 0));
-            let plate = plate(*of);
+            let plate = plate_number(*of);
             format!("Judged plate {plate}: deeper {deeper}\u{a0}%, right {right}\u{a0}%, shallower {shallower}\u{a0}%")
         }
         Operation::Hint { level } => format!("Asked for hint {level}"),

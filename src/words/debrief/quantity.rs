@@ -1,6 +1,7 @@
 //! Quantities, packs, rings and sides in the middle of a sentence.
 
 use crate::bench::{Measurand, Ring, ShimPlace, Side, StemChoice, Turned};
+use crate::words::bench::plate_number;
 
 /// A quantity, exactly enough for one line.
 pub fn quantity(what: Measurand) -> String {
@@ -22,17 +23,12 @@ pub fn quantity(what: Measurand) -> String {
         Measurand::SeatGap { ring: of } => format!("the gap behind the {}", ring(of)),
         Measurand::WheelTemperature {} => "the ring gear's temperature".to_owned(),
         Measurand::Print {} => "the print".to_owned(),
-        Measurand::Plate { plate: of } => format!("plate {}", plate(of)),
+        Measurand::Plate { plate: of } => format!("plate {}", plate_number(of)),
         Measurand::MatchNumbers {} => "the etched numbers".to_owned(),
     }
 }
 
 pub(super) const PINION_DEPTH: &str = "the pinion's depth by arbor and block";
-
-/// The number that people give a plate: they count from 1.
-pub const fn plate(plate: u32) -> u32 {
-    plate.saturating_add(1)
-}
 
 /// Where shims go.
 pub const fn pack(place: ShimPlace) -> &'static str {

@@ -1,10 +1,11 @@
 //! What stands on labels, gears and plates.
 
 use crate::bench::ShimPlace;
-use crate::exercise::debrief::{GearMarks, PackFitted, PieceFitted, PlateNeeds, PlateSeen};
+use crate::exercise::debrief::{GearMarks, PackFitted, PieceFitted, PlateSeen};
 use crate::quantity::{Units, deviation, length, number};
 
-use super::quantity::plate as plate_number;
+use crate::words::bench::plate_number;
+use crate::words::score::plate_needs as plate_needs_words;
 
 /// Where a pack lies, at the head of a row.
 pub const fn pack(pack: &PackFitted) -> &'static str {
@@ -55,11 +56,7 @@ pub fn plate(seen: &PlateSeen) -> String {
 
 /// What the pinion of a painted plate needs.
 pub fn plate_needs(seen: &PlateSeen) -> String {
-    let needs = match seen.needs {
-        PlateNeeds::Deeper => "to come deeper",
-        PlateNeeds::Nothing => "nothing",
-        PlateNeeds::Shallower => "to stand shallower",
-    };
+    let needs = plate_needs_words(seen.needs);
     format!(
         "Needs {needs}: {} from its place",
         length(seen.deeper_truth_mm.abs(), Units::Metric)

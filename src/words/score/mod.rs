@@ -6,6 +6,8 @@ mod process;
 mod understanding;
 mod whole;
 
+pub use understanding::plate_needs;
+
 use crate::exercise::score::reason::{Missing, NutStands};
 use crate::exercise::{AskedFor, Counted, LossReason, ScorePart};
 use crate::quantity::number;

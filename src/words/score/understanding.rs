@@ -3,6 +3,7 @@
 use crate::bench::Predicted;
 use crate::exercise::score::reason::{PlateNeeds, UnderstandingReason};
 use crate::quantity::{number, signed};
+use crate::words::bench::plate_number;
 
 pub(super) fn words(reason: &UnderstandingReason) -> String {
     match reason {
@@ -31,14 +32,16 @@ pub(super) fn words(reason: &UnderstandingReason) -> String {
             needs: what,
             chance,
         } => format!(
-            "Plate {plate} needs {}, and {} % was given to that.",
-            needs(*what),
+            "Plate {} needs {}, and {} % was given to that.",
+            plate_number(*plate),
+            plate_needs(*what),
             number(100.0 * chance, 0)
         ),
     }
 }
 
-fn needs(needs: PlateNeeds) -> &'static str {
+/// What the pinion of a painted plate needs.
+pub fn plate_needs(needs: PlateNeeds) -> &'static str {
     match needs {
         PlateNeeds::Deeper => "to come deeper",
         PlateNeeds::Nothing => "nothing",

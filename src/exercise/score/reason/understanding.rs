@@ -4,6 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::bench::Predicted;
+use crate::exercise::judgement::PLATE_TOLERANCE_MM;
 
 /// What was foreseen.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -51,6 +52,17 @@ pub enum PlateNeeds {
 }
 
 impl PlateNeeds {
+    /// Of a plate whose pinion stands so far out of its place, mm; negative: too deep.
+    pub fn of(pinion_axial_mm: f64) -> Self {
+        if pinion_axial_mm > PLATE_TOLERANCE_MM {
+            Self::Deeper
+        } else if pinion_axial_mm < -PLATE_TOLERANCE_MM {
+            Self::Shallower
+        } else {
+            Self::Nothing
+        }
+    }
+
     /// Its place in the chances of a judgement.
     pub fn index(self) -> usize {
         match self {
