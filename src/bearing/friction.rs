@@ -4,8 +4,7 @@
 //! M_sl = G_sl µ_sl of roller ends against the guide rib. At hand speed the rib carries nearly everything and works in
 //! boundary lubrication: the torque is then proportional to the thrust, which is why a torque wrench can tell preload.
 //!
-//! Source: all constants from the SKF General Catalogue (2005/2008), friction chapter; the
-//! boundary coefficient 0.12 when turning and 0.15 at rest from the newer text of the same catalogue. Moments N mm,
+//! Source: all constants from the SKF General Catalogue (2005/2008), friction chapter; the boundary coefficient 0.12 when turning and 0.15 at rest from the newer text of the same catalogue. Moments N mm,
 //! viscosity mm²/s, speed r/min, forces N, diameters mm.
 
 use super::tapered::TaperedBearing;
@@ -17,20 +16,6 @@ pub const BOUNDARY_COEFFICIENT_TURNING: f64 = 0.12;
 pub const BOUNDARY_COEFFICIENT_AT_REST: f64 = 0.15;
 /// µ_EHL of tapered roller bearings under a full film.
 pub const FULL_FILM_COEFFICIENT: f64 = 0.002;
-
-/// Geometry constants of a tapered roller bearing in [`rolling_moment_factor`] and [`sliding_moment_factor_nmm`]. The third
-/// constants R3 and S3 of the source's other kinds of bearing have no place in these formulas.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct FrictionConstants {
-    /// R1, of the rolling moment: N mm for d_m in mm, loads in N and ν n in mm²/s · r/min.
-    pub r1: f64,
-    /// R2, share of Y F_a in the load of the rolling moment.
-    pub r2: f64,
-    /// S1, of the sliding moment: N mm for d_m in mm and loads in N.
-    pub s1: f64,
-    /// S2, share of Y F_a in the load of the sliding moment.
-    pub s2: f64,
-}
 
 /// The speed of the shaft and the oil between the surfaces.
 #[derive(Debug, Clone, Copy, PartialEq)]

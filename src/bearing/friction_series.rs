@@ -2,7 +2,7 @@
 //!
 //! Source: SKF General Catalogue (2005/2008 text), friction chapter, table 3d.
 
-use super::friction::FrictionConstants;
+use super::friction_constants::FrictionConstants;
 
 /// Which row of the table a bearing belongs to: the ISO dimension series, or the prefix of an inch bearing.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -16,6 +16,7 @@
 pub mod fastener;
 pub mod fit;
 pub mod friction;
+mod friction_constants;
 pub mod friction_other;
 mod friction_series;
 pub mod oil;
@@ -31,7 +32,7 @@ mod support_file;
 mod tapered;
 mod under_load;
 
-pub use friction::FrictionConstants;
+pub use friction_constants::FrictionConstants;
 pub use friction_series::FrictionSeries;
 pub use pair::{OpposedPair, SharedLoad};
 pub use seating::{SeatGap, Seating};

@@ -4,7 +4,7 @@
 //! Source: the format and its ranges are our own.
 
 use super::fastener::ThreadJoint;
-use super::friction::FrictionConstants;
+use super::friction_constants::FrictionConstants;
 use super::friction_series::FrictionSeries;
 use super::oil::Oil;
 use super::spacer::{LengthFault, Spacer, SpacerKind};

@@ -3,7 +3,7 @@
 //! Source: ISO 281 (contact angle from Y, ratings); Timken Engineering Manual (K); NSK Technical Report E728g, 7.2
 //! (roller forces).
 
-use super::friction::FrictionConstants;
+use super::friction_constants::FrictionConstants;
 use crate::numerics::math;
 
 /// A single-row tapered roller bearing as a catalogue lists it.

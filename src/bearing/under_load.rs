@@ -3,6 +3,8 @@
 //! They are for the contact under load: the torque of the teeth moves the pinion and the ring gear on these springs, and
 //! the print with them. Preload and friction of the [`Support`](super::Support) do not ask for them, and nothing else does
 //! yet.
+//!
+//! Source: Hooke's law; that bearing, seat, housing and shaft are one spring a bearing is our own definition.
 
 use crate::text::{NumberRange, Problems, Table};
 

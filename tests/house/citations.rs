@@ -127,7 +127,7 @@ fn words(line: &str) -> impl Iterator<Item = (&str, Option<char>, Option<char>)>
 
 /// Citations of other places in a line of a file.
 fn cited(file: &str, line: &str) -> Vec<String> {
-    let line = said(line, file.ends_with(".rs"));
+    let line = said(line, is_rust(file));
     let mut found: Vec<String> = ELSEWHERE
         .iter()
         .map(|(a, b)| format!("{a}{b}"))
@@ -148,7 +148,7 @@ fn cited(file: &str, line: &str) -> Vec<String> {
             found.push(word.to_owned());
         }
         let number = (1..=2).contains(&word.len()) && word.chars().all(|c| c.is_ascii_digit());
-        let comment = !file.ends_with(".rs") || line.trim_start().starts_with("//");
+        let comment = !is_rust(file) || line.trim_start().starts_with("//");
         // A number in brackets behind a space; data have none there, and code is no comment.
         if number && comment && !is_data(file) && before == Some('[') && behind == Some(']') {
             let bracket = format!(" [{word}]");
@@ -160,10 +160,18 @@ fn cited(file: &str, line: &str) -> Vec<String> {
     found
 }
 
+fn is_rust(file: &str) -> bool {
+    ends_in(file, &["rs"])
+}
+
 fn is_data(file: &str) -> bool {
-    [".toml", ".jsonl", ".csv", ".svg"]
-        .iter()
-        .any(|end| file.ends_with(end))
+    ends_in(file, &["toml", "jsonl", "csv", "svg"])
+}
+
+fn ends_in(file: &str, ends: &[&str]) -> bool {
+    Path::new(file)
+        .extension()
+        .is_some_and(|e| ends.iter().any(|end| e == *end))
 }
 
 #[test]

@@ -460,7 +460,7 @@ fn what_is_done_too_little_or_too_much_stays() -> Vec<Row> {
             b,
             &format!(r#"{{"do":"press","ring":"head_cone","force_kn":{force_kn}}}"#),
         );
-        if answer.noticed.iter().any(|n| *n == Notice::RingPartWayOn) {
+        if answer.noticed.contains(&Notice::RingPartWayOn) {
             ring.is("more force, less way", gaps.is_empty());
             continue;
         }

@@ -1,6 +1,6 @@
 //! Contact as the checks ask the core for it: the one place that knows its interface.
 
-use lashwright::contact::{FAST_ACCURACY, Film, FlankContact, Pair, Placement, Route, solve};
+use lashwright::contact::{Film, FlankContact, Pair, Placement, Route, solve};
 use lashwright::gear::{Design, GearSet};
 
 /// Contact of one flank.
@@ -15,8 +15,6 @@ pub(crate) struct Flank {
     pub(crate) transmission_error_urad: Option<f64>,
     pub(crate) edge_wheel: Option<f64>,
     pub(crate) edge_pinion_tip: Option<f64>,
-    /// Whether there is a print that keeps off the edges, so that the fast route promises its numbers.
-    pub(crate) fast_promises: bool,
 }
 
 /// Contact of a set at a placement.
@@ -39,7 +37,6 @@ fn flank(contact: &FlankContact) -> Flank {
         transmission_error_urad: contact.transmission_error_urad,
         edge_wheel: contact.edge_contact.map(|e| e.wheel),
         edge_pinion_tip: contact.edge_contact.map(|e| e.pinion_tip),
-        fast_promises: pattern.is_some_and(|p| FAST_ACCURACY.holds_for(&p)),
     }
 }
 
