@@ -22,7 +22,11 @@ fn main() -> io::Result<()> {
     for (folder, constant) in FOLDERS {
         // Of a folder cargo looks at the times of all that lies in it, and of itself.
         println!("cargo::rerun-if-changed={folder}");
-        code += &format!("/// Files of `{folder}`, by name.\nconst {constant}: &[Embedded] = &[\n");
+        writeln!(
+            code,
+            "/// Files of `{folder}`, by name.\nconst {constant}: &[Embedded] = &["
+        )
+        .map_err(io::Error::other)?;
         for file in toml_files(&root.join(folder))? {
             let (name, path) = (plain(file.file_stem().map(Path::new))?, plain(Some(&file))?);
             writeln!(code, "    Embedded {{ name: {name:?}, text: include_str!({path:?}) }},")

@@ -108,8 +108,8 @@ impl Bench {
             Measurand::Lash { tooth } => TrueValue::Play {
                 transverse_mm: self.play_mm(tooth, tool.1.readings)?,
             },
-            // What is measurable has a value, except gears whose teeth do not meet.
-            _ => self.true_value(what).ok_or(Refusal::TeethDoNotTouch)?,
+            // What is measurable has a value.
+            other => self.true_value(other).ok_or(Refusal::CannotBe)?,
         };
         let values = self.shown(&value, what, instrument, tool, stem)?;
         let behind = Aspects::behind(what, &self.setting.axle, self.carrier.carrier_in);
@@ -159,7 +159,7 @@ impl Bench {
                 need(in_case, Refusal::CartridgeNotBolted)
             }
             Measurand::CarrierEndPlay {} => carrier_held(),
-            Measurand::CaseSpread {} | Measurand::WheelTemperature {} => Ok(()),
+            Measurand::CaseSpread {} | Measurand::WheelTemperature {} | Measurand::ShimPack { .. } => Ok(()),
             Measurand::ShimPiece { piece } => {
                 let index = usize::try_from(piece).unwrap_or(usize::MAX);
                 need(index < self.setting.kit.len(), Refusal::NoSuchPiece)?;
@@ -168,7 +168,6 @@ impl Bench {
                     .any(|p| self.shop.packs.at(p).contains(&index));
                 need(!fitted, Refusal::PieceFitted)
             }
-            Measurand::ShimPack { .. } => Ok(()),
             Measurand::SeatGap { ring } => need(self.pinion.ring_on(ring), Refusal::RingNotOn { ring }),
             Measurand::Print {} => {
                 let paste = self.carrier.paste.as_ref().ok_or(Refusal::NoPaste)?;
@@ -303,6 +302,7 @@ impl Bench {
             | TrueValue::Temperature { c: value } => value,
             TrueValue::Torque { start_nm, running_nm } => match what {
                 Measurand::BreakawayTorque {} => start_nm,
+                // Of every other quantity a torque is what keeps it turning.
                 _ => running_nm,
             },
             TrueValue::Print { .. } | TrueValue::Plate { .. } | TrueValue::Etched { .. } => return None,

@@ -41,7 +41,9 @@ fn an_attempt_is_answered_line_by_line_and_ends_with_the_truth() {
         );
     }
     assert!(
-        lines[2]["refused"].as_str().is_some_and(|why| why.contains("beam")),
+        lines[2]["refused_text"]
+            .as_str()
+            .is_some_and(|why| why.contains("beam")),
         "says what can: {}",
         lines[2]
     );

@@ -358,11 +358,21 @@ fn what_is_read_is_written_in_the_units_at_hand() {
         harness.key_press(Key::Enter);
         harness.run();
         let commands = asked(&mut harness);
-        let Operation::Note { what, value, remark } = only(&commands) else {
+        let Operation::Note {
+            what,
+            value,
+            record,
+            remark,
+        } = only(&commands)
+        else {
             panic!("{commands:?}");
         };
         assert_eq!(*what, Measurand::Lash { tooth: 0 });
-        assert_eq!(remark, "record 1, dial indicator, stem square to the tooth's trace");
+        assert_eq!(
+            (*record, remark.as_str()),
+            (Some(1), ""),
+            "the reading that it was read from"
+        );
         assert!((value - wanted).abs() < 1e-9, "{value}");
     }
 }
@@ -572,7 +582,7 @@ fn the_torque_of_the_whole_does_not_stand_for_the_pinions() {
         let all = harness.query_all_by_label_contains(name);
         all.filter_map(|node| node.accesskit_node().value()).collect::<String>()
     };
-    let pinion = card("Turning torque, pinion alone, wanted");
+    let pinion = card("Rotating torque, pinion alone, wanted");
     assert!(
         pinion.ends_with(": 2.50\u{a0}N·m, stale") || pinion.ends_with(": 2.50\u{a0}N·m"),
         "{pinion}"

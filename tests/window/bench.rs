@@ -86,7 +86,7 @@ fn an_exercise_from_the_start_page_to_the_debrief() {
     }
     work(&mut session, AxlePart::RingGear, "Look at the print");
     work(&mut session, AxlePart::Pinion, "Turn");
-    work(&mut session, AxlePart::Nut, "Feel the turning torque");
+    work(&mut session, AxlePart::Nut, "Feel the rotating torque");
     ask(&mut session, Command::SetTurning(true));
     assert!(!board(&session).prints.is_empty(), "a print is to be seen");
     let reading = board(&session).readings.last().expect("read").clone();

@@ -358,7 +358,7 @@ fn wanted(seen: &Seen, in_mesh: &dyn Fn(u32) -> bool) -> Vec<Wanted> {
             // It stands first, below.
             Counted::NutTorque => continue,
             Counted::PinionTorque => row(
-                "Turning torque, pinion alone",
+                "Rotating torque, pinion alone",
                 some,
                 between(Amount::HandTorque, targets.pinion_torque_nm),
                 torque(false),
@@ -415,7 +415,7 @@ fn wanted(seen: &Seen, in_mesh: &dyn Fn(u32) -> bool) -> Vec<Wanted> {
 fn asked_words(what: AskedFor) -> (&'static str, Amount) {
     match what {
         AskedFor::Lash => ("Lash, as the dial shows it", Amount::FineLength),
-        AskedFor::RollingTorque => ("Turning torque, settled", Amount::HandTorque),
+        AskedFor::RollingTorque => ("Rotating torque, settled", Amount::HandTorque),
         AskedFor::PinionDepth => ("Pinion depth, gauged", Amount::FineLength),
         AskedFor::PinionEndPlay => ("End play of the pinion", Amount::FineLength),
         AskedFor::WheelFaceRunout => ("Face runout, ring gear", Amount::FineLength),

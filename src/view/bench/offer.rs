@@ -116,11 +116,12 @@ impl Table<'_> {
     /// Why an operation cannot be done now, if that is plain to see.
     fn not_now(&self, operation: &Operation) -> Option<String> {
         let mut tried = operation.clone();
-        match &mut tried {
-            // Of work with a choice it is asked whether any of it can be done.
-            Operation::TakeApart { to, .. } => *to = Level::Bearings,
-            Operation::Condemn { evidence, .. } => evidence.extend(self.seen.records.first().map(|r| r.number)),
-            _ => {}
+        // Of work with a choice it is asked whether any of it can be done.
+        if let Operation::TakeApart { to, .. } = &mut tried {
+            *to = Level::Bearings;
+        }
+        if let Operation::Condemn { evidence, .. } = &mut tried {
+            evidence.extend(self.seen.records.first().map(|r| r.number));
         }
         let refusal = self.bench.plain_refusal(&tried)?;
         Some(answer::refusal(&refusal))
