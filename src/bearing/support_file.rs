@@ -83,7 +83,7 @@ impl Support {
             let (spacer, zero_preload_length_mm, structure_stiffness_n_per_um) = spacer?;
             Some(Self {
                 name: name?,
-                meant_nut_torque_nm: meant?,
+                meant_nut_torque_nm: meant.ok()?,
                 head_bearing: head?,
                 tail_bearing: tail?,
                 spacer,
@@ -99,14 +99,15 @@ impl Support {
     }
 }
 
-/// Nut torque that the support is meant for; version 1 does not have it.
-fn read_meant_nut_torque(root: &mut Table<'_>, version: Version, p: &mut Problems) -> Option<Option<f64>> {
+/// Nut torque that the support is meant for; version 1 does not have it. An error where it is wrong,
+/// which then stands among the problems.
+fn read_meant_nut_torque(root: &mut Table<'_>, version: Version, p: &mut Problems) -> Result<Option<f64>, ()> {
     let torque = NumberRange::closed(1.0, 3_000.0);
     match version {
-        Version::Two => root.number("nut_torque_nm", torque, p).map(Some),
+        Version::Two => root.number("nut_torque_nm", torque, p).map(Some).ok_or(()),
         Version::One => {
             version.refuse(root, "nut_torque_nm", TO_VERSION_2, p);
-            Some(None)
+            Ok(None)
         }
     }
 }

@@ -64,7 +64,7 @@ pub(super) fn read(mut table: Table<'_>, p: &mut Problems) -> Option<UnderLoad> 
             "Check that the two places are not exchanged; both count from the crossing point toward the flange.",
         );
     }
-    if let (Some(head), Some(Some(pilot))) = (head, pilot)
+    if let (Some(head), Ok(Some(pilot))) = (head, &pilot)
         && pilot.place_mm >= head.place_mm
     {
         p.note(
@@ -81,7 +81,7 @@ pub(super) fn read(mut table: Table<'_>, p: &mut Problems) -> Option<UnderLoad> 
     Some(UnderLoad {
         head: head?,
         tail: tail?,
-        pilot: pilot?,
+        pilot: pilot.ok()?,
         pinion_axial_n_per_mm: pinion_axial_n_per_mm?,
         back: back?,
         front: front?,
@@ -108,15 +108,17 @@ fn read_rate(table: &mut Table<'_>, key: &'static str, p: &mut Problems) -> Opti
     table.number(key, RATES_N_PER_UM, p).map(|rate| 1.0e3 * rate)
 }
 
-/// The pilot bearing: both keys or none.
-fn read_pilot(table: &mut Table<'_>, p: &mut Problems) -> Option<Option<RadialSpring>> {
+/// The pilot bearing: both keys or none. An error where they are wrong, which then stands among the problems.
+fn read_pilot(table: &mut Table<'_>, p: &mut Problems) -> Result<Option<RadialSpring>, ()> {
     let keys = ["pilot_mm", "pilot_n_per_um"];
     if keys.iter().any(|key| table.has(key)) {
-        return read_spring(table, keys, -FARTHEST_MM, FARTHEST_MM, p).map(Some);
+        return read_spring(table, keys, -FARTHEST_MM, FARTHEST_MM, p)
+            .map(Some)
+            .ok_or(());
     }
     // Known all the same, so that a slip of the pen finds its neighbour.
     for key in keys {
         table.optional_number(key, RATES_N_PER_UM, p);
     }
-    Some(None)
+    Ok(None)
 }

@@ -174,6 +174,7 @@ pub const fn reading_part(of: ReadingPart) -> &'static str {
 }
 
 /// Why something is not done.
+#[expect(clippy::too_many_lines, reason = "a line a refusal")]
 pub fn refusal(of: &Refusal) -> String {
     let said = match of {
         Refusal::HandedOver => "The axle has been handed over.",
