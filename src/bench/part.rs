@@ -59,20 +59,4 @@ impl Part {
             Self::Carrier => "carrier",
         }
     }
-
-    /// As people say it.
-    pub fn name(self) -> &'static str {
-        match self {
-            Self::Sleeve => "sleeve",
-            Self::SolidSpacer => "solid spacer",
-            Self::Nut => "pinion nut",
-            Self::Seal => "pinion seal",
-            Self::PinionBearings => "pinion bearings",
-            Self::SideBearings => "side bearings",
-            Self::RingBolts => "ring gear bolts",
-            Self::Gears => "ring gear and pinion",
-            Self::Case => "case",
-            Self::Carrier => "carrier",
-        }
-    }
 }

@@ -216,8 +216,8 @@ pub struct Read {
     pub entries: Vec<Entry>,
     /// The score that it was sealed with; none while the attempt is not finished.
     pub sealed: Option<Value>,
-    /// What was dropped at the end, for people; none where nothing was.
-    pub torn: Option<String>,
+    /// Bytes of a last line that was not written to its end and was dropped; none where nothing was.
+    pub torn: Option<usize>,
     /// Bytes up to the end of the last whole line.
     pub whole_bytes: usize,
     writer: Writer,
@@ -393,12 +393,7 @@ pub fn read(bytes: &[u8]) -> Result<Read, JournalError> {
             answer: line.answer,
         });
     }
-    let torn = (!rest.is_empty()).then(|| {
-        format!(
-            "The last line was not written to its end ({} bytes); it was left out. At most the operation in flight is missing.",
-            rest.len()
-        )
-    });
+    let torn = (!rest.is_empty()).then_some(rest.len());
     if sealed.is_some() && torn.is_some() {
         let line = entries.len() + 3;
         return Err(JournalError::Damaged {

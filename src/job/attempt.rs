@@ -15,6 +15,8 @@ use crate::exercise::technician::{Policy, play};
 use crate::exercise::{Attempt, Par, Score, par, score};
 use crate::store::{self, JournalFile};
 
+use crate::words;
+
 use super::attempt_journal::Journal;
 use super::scenarios::{self, FoundScenario};
 use super::{Failure, debrief, text_file};
@@ -311,7 +313,7 @@ fn done_again(path: &Path) -> Result<(ReplayDocument, Attempt), Failure> {
         sealed: read.sealed.is_some(),
         score: points,
         score_identical,
-        notice: read.torn.clone(),
+        notice: read.torn.map(words::answer::torn_line),
         state_hash: attempt.bench().state_hash(),
     };
     Ok((document, attempt))

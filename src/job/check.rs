@@ -6,6 +6,7 @@ use crate::catalogue;
 use crate::exercise::journal;
 use crate::store;
 use crate::text::{Document, Limits, Problems, decode};
+use crate::words::answer::torn_line;
 
 use super::{Failure, gear_sets, scenarios, supports};
 
@@ -70,7 +71,7 @@ fn journal_line(source: &str, path: &Path) -> Result<String, Failure> {
     let end = match (&read.sealed, &read.torn) {
         (Some(_), _) => "finished and sealed: no problem found".to_owned(),
         (None, None) => "not finished: no problem found".to_owned(),
-        (None, Some(notice)) => format!("not finished. {notice}"),
+        (None, Some(bytes)) => format!("not finished. {}", torn_line(*bytes)),
     };
     Ok(format!(
         "{source}: journal of `{}`, seed {}, {} operations, {end}",

@@ -300,3 +300,10 @@ pub fn refusal(of: &Refusal) -> String {
     };
     said.to_owned()
 }
+
+/// A last line of a journal that was not written to its end; `bytes` of it are there.
+pub fn torn_line(bytes: usize) -> String {
+    format!(
+        "The last line was not written to its end ({bytes} bytes); it was left out. At most the operation in flight is missing."
+    )
+}

@@ -7,6 +7,7 @@ use super::{Journal, Session, answered, begin, texts};
 use crate::exercise::{journal, score};
 use crate::job::{Failure, scenarios};
 use crate::store::JournalFile;
+use crate::words::answer::torn_line;
 
 impl Session {
     /// Opens a journal, does everything in it again and goes on with it: what is done next is added at its end. A torn last
@@ -52,6 +53,6 @@ impl Session {
         if session.attempt.is_finished() {
             session.score = Some(score(&session.attempt, &session.par()?));
         }
-        Ok((session, read.torn))
+        Ok((session, read.torn.map(torn_line)))
     }
 }
