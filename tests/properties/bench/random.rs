@@ -105,6 +105,7 @@ fn fitting_tool(what: MeasurandKind) -> &'static str {
 }
 
 /// Any operation of a kind.
+#[expect(clippy::too_many_lines, reason = "one arm a kind of operation")]
 pub(super) fn any_of(kind: OperationKind) -> BoxedStrategy<Operation> {
     use OperationKind as Kind;
     match kind {
