@@ -1,7 +1,7 @@
 //! What a state consists of, and what each reading depends on: so that a value is known to be stale after a change.
 
+use super::choices::ShimPlace;
 use super::measurand::Measurand;
-use super::operation::ShimPlace;
 use crate::axle::{Assembly, Axle, Moves};
 
 /// A part of the state that readings depend on.

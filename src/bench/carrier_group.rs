@@ -1,6 +1,6 @@
 //! The carrier with the wheel on it, its side bearings, caps and the paste on its teeth.
 
-use super::operation::{Brushing, Side};
+use super::choices::{Brushing, Side};
 use super::part::Part;
 use super::setting::Setting;
 use crate::axle::{Assembly, Caps, Push, ROOM_C, SideStack, Truth, WheelSeat};

@@ -3,7 +3,7 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::operation::ShimPlace;
+use super::choices::ShimPlace;
 use crate::axle::{Axle, FittedShims, Member};
 use crate::numerics::random::Stream;
 

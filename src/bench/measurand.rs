@@ -3,7 +3,7 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::operation::{Ring, ShimPlace};
+use super::choices::{Ring, ShimPlace};
 use super::reading::{ReadingPart, Unit};
 
 /// A quantity of the axle at hand. Values are in mm, N m, °C unless a variant says otherwise.

@@ -1,10 +1,10 @@
 //! Measuring: what is true of a quantity in the present state, and whether an instrument gets at it.
 
 use super::aspect::Aspects;
+use super::choices::{Ring, ShimPlace};
 use super::consequence::{Done, Shown};
 use super::instrument::Rolled;
 use super::measurand::Measurand;
-use super::operation::{Ring, ShimPlace};
 use super::refusal::{Refusal, need};
 use super::state::Bench;
 use super::tools::StemChoice;

@@ -1,6 +1,6 @@
 //! The pinion with everything on its shaft: bearings, spacer, nut, seal, cartridge.
 
-use super::operation::Ring;
+use super::choices::Ring;
 use super::part::Part;
 use super::setting::Setting;
 use crate::axle::{Assembly, Bearings, Nut, Push, SpacerFitted, Truth};

@@ -1,7 +1,8 @@
 //! What can be done as things stand, for whoever asks before doing it.
 
+use super::choices::{CapTorque, Cleaned, ShimPlace, SpacerChoice};
 use super::measurand::Measurand;
-use super::operation::{CapTorque, Cleaned, Operation, ShimPlace, SpacerChoice};
+use super::operation::Operation;
 use super::refusal::{Item, Refusal, need, need_free};
 use super::state::Bench;
 use crate::axle::Caps;

@@ -3,11 +3,12 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::instrument::{CannotRead, WrenchKind};
+use super::choices::{Ring, Side};
+use super::instrument::CannotRead;
+use super::instrument_kind::InstrumentKind;
 use super::kit::PackFault;
 use super::limits::OperationError;
 use super::measurand::MeasurandKind;
-use super::operation::{Ring, Side};
 use super::part::Part;
 use crate::axle::AxleError;
 
@@ -45,46 +46,6 @@ pub enum Item {
     },
     /// Spreader on the case.
     Spreader,
-}
-
-/// What an instrument is, without its numbers.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum InstrumentKind {
-    /// Dial indicator.
-    Dial,
-    /// Beam wrench.
-    BeamWrench,
-    /// Dial wrench.
-    DialWrench,
-    /// Electronic wrench.
-    ElectronicWrench,
-    /// Cord and scale.
-    CordAndScale,
-    /// Click wrench.
-    ClickWrench,
-    /// Micrometer.
-    Micrometer,
-    /// Depth gauge.
-    DepthGauge,
-    /// Feeler leaves.
-    Feeler,
-    /// Thermometer.
-    Thermometer,
-    /// Eye.
-    Eye,
-}
-
-impl From<WrenchKind> for InstrumentKind {
-    fn from(kind: WrenchKind) -> Self {
-        match kind {
-            WrenchKind::Beam => Self::BeamWrench,
-            WrenchKind::Dial => Self::DialWrench,
-            WrenchKind::Electronic => Self::ElectronicWrench,
-            WrenchKind::CordAndScale => Self::CordAndScale,
-            WrenchKind::Click => Self::ClickWrench,
-        }
-    }
 }
 
 /// Why something is not done.

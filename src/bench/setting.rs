@@ -2,8 +2,8 @@
 
 use std::sync::Arc;
 
+use super::choices::ShimPlace;
 use super::kit::{PackFault, Packs, ShimPiece};
-use super::operation::ShimPlace;
 use super::part::Part;
 use super::plate::Plate;
 use super::refusal::Refusal;

@@ -1,11 +1,12 @@
 //! What is written and said: readings on record, notes, predictions, judgements, hints.
 
 use super::aspect::Aspects;
+use super::choices::{Predicted, Ring, ShimPlace};
 use super::measurand::Measurand;
-use super::operation::{Predicted, Ring, ShimPlace};
 use super::part::Part;
 use super::plate::PlateJudged;
-use super::reading::{Reading, ReadingPart, Record};
+use super::reading::{Reading, ReadingPart};
+use super::record::Record;
 use crate::contact::Placement;
 
 /// The set-up sheet with everything behind it.

@@ -1,9 +1,9 @@
 //! From what is true to what an instrument on the bench shows.
 
+use super::choices::Brushing;
 use super::instrument::{self, Coat, PressGauge, Roll, Use};
 use super::measurand::Measurand;
 use super::measure::TrueValue;
-use super::operation::Brushing;
 use super::reading::{PatternPart, ReadingPart};
 use super::refusal::Refusal;
 use super::shop::Usage;

@@ -4,7 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::instrument::{DepthGauge, Dial, Feeler, Micrometer, Stem, Thermometer, TorqueWrench, WrenchKind};
-use super::refusal::InstrumentKind;
+use super::instrument_kind::InstrumentKind;
 
 /// One instrument on the bench.
 #[derive(Debug, Clone, PartialEq)]

@@ -15,14 +15,12 @@ use super::floors::{code_only, rust_files};
 const IN_CIRCLES: &[(&str, usize)] = &[
     ("app", 15),
     ("axle", 3),
-    ("bench", 11),
     ("cli", 7),
-    ("exercise", 21),
+    ("exercise", 8),
     ("gear", 4),
     ("job", 2),
     ("panels", 11),
     ("view", 4),
-    ("words", 4),
 ];
 
 /// One file of a floor.

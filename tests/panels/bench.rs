@@ -423,7 +423,7 @@ fn reading_is_the_trainees_work() {
 fn stale_readings_say_so() {
     let hands = Hands::at("oat-barn-tractor")
         .does(LASH)
-        .does(r#"{"do":"note","what":{"quantity":"lash","tooth":0},"value":0.16,"remark":"record 1"}"#)
+        .does(r#"{"do":"note","what":{"quantity":"lash","tooth":0},"value":0.16,"record":1}"#)
         .does(r#"{"do":"loosen_caps"}"#);
     let mut harness = window(USUAL, hands.desk());
     harness.run();

@@ -1,8 +1,9 @@
 //! Taking apart to a level: the single operations in their order.
 
-use super::Done;
+use super::done::Done;
 use crate::axle::Caps;
-use crate::bench::operation::{Level, Operation, Ring, Side};
+use crate::bench::choices::{Level, Ring, Side};
+use crate::bench::operation::Operation;
 use crate::bench::refusal::Refusal;
 use crate::bench::state::Bench;
 

@@ -1,10 +1,10 @@
 //! Carrier, caps, side adjusters, spreader; turning and pushing.
 
-use super::Done;
+use super::done::Done;
 use crate::axle::{Assembly, Axle, Caps, Member, Push, SideSetting, Truth, settle};
 use crate::bench::carrier_group::{Adjuster, CarrierGroup};
+use crate::bench::choices::{CapTorque, Side, Toward, Turned};
 use crate::bench::notice::Notice;
-use crate::bench::operation::{CapTorque, Side, Toward, Turned};
 use crate::bench::refusal::{Item, Refusal, need, need_fitted, need_free};
 use crate::bench::setting::Setting;
 use crate::bench::state::Bench;

@@ -1,7 +1,8 @@
 //! Where an operation can hurt somebody as the state is now.
 
 use crate::bench::caution::{Caution, Precaution};
-use crate::bench::operation::{Cleaned, Level, Operation};
+use crate::bench::choices::{Cleaned, Level};
+use crate::bench::operation::Operation;
 use crate::bench::state::Bench;
 
 /// Torque above which whoever holds the flange needs a bar, N m.

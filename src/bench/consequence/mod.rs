@@ -5,6 +5,7 @@
 
 mod apart;
 mod carrier;
+mod done;
 mod hazard;
 mod nut;
 mod paste;
@@ -13,71 +14,14 @@ mod sheet;
 mod shims;
 mod wheel;
 
+pub(super) use self::done::{Done, Shown};
+
 use self::pinion::Around;
-use super::aspect::Aspects;
-use super::measurand::Measurand;
-use super::notice::Notice;
-use super::operation::{Operation, Ring};
-use super::part::Part;
+use super::choices::Ring;
+use super::operation::Operation;
 use super::plate::PlateJudged;
-use super::reading::ReadingPart;
 use super::refusal::Refusal;
 use super::state::Bench;
-
-/// What an operation came to, beside the changed state.
-#[derive(Debug, Clone, PartialEq, Default)]
-pub(super) struct Done {
-    pub(super) more_minutes: f64,
-    pub(super) noticed: Vec<Notice>,
-    pub(super) shown: Option<Shown>,
-    pub(super) bought: Vec<Part>,
-    pub(super) spoiled: Vec<Part>,
-    pub(super) reused: Vec<Part>,
-}
-
-/// What an instrument showed, to go on record.
-#[derive(Debug, Clone, PartialEq)]
-pub(super) struct Shown {
-    pub(super) what: Measurand,
-    pub(super) instrument: String,
-    pub(super) values: Vec<(ReadingPart, Option<f64>)>,
-    /// What the values depend on.
-    pub(super) behind: Aspects,
-}
-
-impl Done {
-    /// Nothing beside the changed state.
-    pub(super) fn plain() -> Self {
-        Self::default()
-    }
-
-    /// Something seen, heard or felt.
-    fn noticing(notice: Notice) -> Self {
-        Self {
-            noticed: vec![notice],
-            ..Self::default()
-        }
-    }
-
-    /// Something that an instrument showed.
-    pub(super) fn showing(shown: Shown) -> Self {
-        Self {
-            shown: Some(shown),
-            ..Self::default()
-        }
-    }
-
-    /// Both, one after the other.
-    fn and(mut self, mut other: Self) -> Self {
-        self.more_minutes += other.more_minutes;
-        self.noticed.append(&mut other.noticed);
-        self.bought.append(&mut other.bought);
-        self.spoiled.append(&mut other.spoiled);
-        self.reused.append(&mut other.reused);
-        self.shown = other.shown.or(self.shown);
-        self
-    }
-}
 
 impl Bench {
     /// Does an operation on this state.

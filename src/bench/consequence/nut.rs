@@ -1,6 +1,6 @@
 //! The pinion nut.
 
-use super::{Done, Shown};
+use super::done::{Done, Shown};
 use crate::axle::{Nut, NutMove, NutTurned, turn_nut};
 use crate::bench::aspect::Aspects;
 use crate::bench::measurand::Measurand;

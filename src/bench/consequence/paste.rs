@@ -1,8 +1,8 @@
 //! Marking paste.
 
-use super::Done;
+use super::done::Done;
 use crate::bench::carrier_group::{Paste, Rolled};
-use crate::bench::operation::Brushing;
+use crate::bench::choices::Brushing;
 use crate::bench::refusal::{Refusal, need};
 use crate::bench::state::Bench;
 use crate::contact::Placement;

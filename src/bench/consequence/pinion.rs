@@ -1,10 +1,10 @@
 //! Pinion, its bearings, spacer, seal and cartridge.
 
-use super::Done;
+use super::done::Done;
 use crate::axle::{Axle, Layout, Member};
 use crate::bearing::{SeatGap, SpacerMemory};
+use crate::bench::choices::{Ring, SpacerChoice};
 use crate::bench::notice::Notice;
-use crate::bench::operation::{Ring, SpacerChoice};
 use crate::bench::part::Part;
 use crate::bench::pinion_group::{PinionGroup, Spacer};
 use crate::bench::refusal::{Item, Refusal, need, need_fitted, need_free};

@@ -1,10 +1,10 @@
 //! What is written and said: numbers compared, notes, predictions, hints, verdicts.
 
-use super::{Done, Shown};
+use super::done::{Done, Shown};
 use crate::bench::aspect::Aspects;
+use crate::bench::choices::Predicted;
 use crate::bench::measurand::Measurand;
 use crate::bench::notice::Notice;
-use crate::bench::operation::Predicted;
 use crate::bench::part::Part;
 use crate::bench::plate::PlateJudged;
 use crate::bench::reading::ReadingPart;

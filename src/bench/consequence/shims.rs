@@ -1,8 +1,8 @@
 //! Shim packs.
 
-use super::Done;
+use super::done::Done;
 use crate::axle::{DepthShim, Layout, SideSetting};
-use crate::bench::operation::{Ring, ShimPlace};
+use crate::bench::choices::{Ring, ShimPlace};
 use crate::bench::refusal::{Refusal, need};
 use crate::bench::state::Bench;
 

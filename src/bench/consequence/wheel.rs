@@ -1,11 +1,11 @@
 //! The wheel on its carrier.
 
-use super::Done;
+use super::done::Done;
 use crate::axle::Truth;
 use crate::axle::{WheelFitting, overheated, seat_wheel};
 use crate::bench::carrier_group::CarrierGroup;
+use crate::bench::choices::Cleaned;
 use crate::bench::notice::Notice;
-use crate::bench::operation::Cleaned;
 use crate::bench::part::Part;
 use crate::bench::refusal::{Item, Refusal, need, need_fitted, need_free};
 use crate::bench::setting::Setting;

@@ -1,7 +1,7 @@
 //! From single marks to the points of a part.
 
+use super::points::{Loss, ScorePart};
 use super::reason::LossReason;
-use super::{Loss, ScorePart};
 use crate::exercise::scenario::Window;
 
 /// One thing that is judged within a part.

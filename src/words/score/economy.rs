@@ -1,6 +1,6 @@
 //! Why points of the economy were lost.
 
-use super::{count, missing};
+use super::shared::{count, missing};
 use crate::exercise::score::reason::EconomyReason;
 use crate::quantity::number;
 

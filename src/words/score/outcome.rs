@@ -1,6 +1,6 @@
 //! Why points of the outcome were lost.
 
-use super::{asked_for, count, counted, missing, nut};
+use super::shared::{asked_for, count, counted, missing, nut};
 use crate::exercise::score::reason::{OutcomeReason, PinionTorqueWay};
 use crate::exercise::{DepthFrom, Window};
 use crate::gear::Side;

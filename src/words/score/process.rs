@@ -1,6 +1,6 @@
 //! Why points of the process were lost.
 
-use super::{asked_for, count, missing, nut};
+use super::shared::{asked_for, count, missing, nut};
 use crate::exercise::score::reason::{Checked, ProcessReason};
 use crate::quantity::number;
 use crate::words::{answer, bench};

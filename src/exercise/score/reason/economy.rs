@@ -3,7 +3,7 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::Missing;
+use super::shared::Missing;
 
 /// What it took.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]

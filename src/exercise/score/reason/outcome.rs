@@ -3,7 +3,7 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::{Missing, NutStands};
+use super::shared::{Missing, NutStands};
 use crate::exercise::counted::Counted;
 use crate::exercise::scenario::Window;
 use crate::exercise::wanted::{AskedFor, DepthFrom};
