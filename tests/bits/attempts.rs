@@ -3,15 +3,15 @@
 //! Each attempt reads an axle that came in whole, takes it apart, builds it up again with another depth shim and reads it
 //! again; in between it does things in any order, most of which are refused.
 
-use std::sync::Arc;
-
-use lashwright::axle::{FittedShims, Layout, Member};
-use lashwright::bench::{Answer, Bench, Operation, Setting, ShimPiece, Start};
+use lashwright::axle::Layout;
+use lashwright::bench::{Answer, Bench, Operation};
 use lashwright::contact::PHYSICS_VERSION;
 use lashwright::exercise::Exercise;
 use lashwright::job::scenarios;
 use lashwright::numerics::random::Stream;
 use serde_json::Value;
+
+use super::whole::whole;
 
 /// The physics version that the hashes below belong to.
 const VERSION: u32 = 1;
@@ -94,23 +94,6 @@ const ANYHOW: &[&str] = &[
     r#"{"do":"insert_pinion"}"#,
 ];
 
-fn whole(exercise: &Exercise, seed: u64) -> Bench {
-    let axle = exercise.axle();
-    let truth = exercise.truth(seed);
-    let nominal = |member| axle.nominal_mm(member).unwrap_or(0.0);
-    let fitted = FittedShims {
-        depth_mm: exercise.scenario().start.old_depth_shim_mm,
-        spacer_mm: nominal(Member::SpacerShims),
-        sides_mm: [nominal(Member::ToothSideShim), nominal(Member::BackSideShim)],
-        adjusters_off_mm: [0.0; 2],
-    };
-    let (kit, packs) = ShimPiece::usual_kit(axle, seed, Some(fitted));
-    let torque_nm = exercise.scenario().targets.nut_torque_nm;
-    let start = Start::whole(axle, &truth, &kit, &packs, [0.0; 2], torque_nm).expect("a whole axle");
-    let pair = Arc::new(exercise.pair(&truth).expect("gears that exist"));
-    Bench::new(Arc::new(Setting::usual(axle.clone(), pair, seed, kit)), truth, &start).expect("a start")
-}
-
 /// The numbers of an answer: what is seen and why something is refused are values of their own, which may be told otherwise.
 fn values(answer: &Answer) -> String {
     let mut value = serde_json::to_value(answer).expect("an answer is JSON");
@@ -178,7 +161,7 @@ impl Attempt {
 fn play(exercise: &Exercise, seed: u64) -> (String, u32) {
     let layout = exercise.axle().layout();
     let mut a = Attempt {
-        bench: whole(exercise, seed),
+        bench: whole(exercise, seed, exercise.scenario().start.old_depth_shim_mm),
         hash: blake3::Hasher::new(),
         stream: Stream::new(seed, "any order"),
         done: 0,

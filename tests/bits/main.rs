@@ -6,3 +6,5 @@
 mod attempts;
 mod contact;
 mod preload;
+#[path = "../shared/whole.rs"]
+mod whole;

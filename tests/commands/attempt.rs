@@ -6,6 +6,7 @@ use lashwright::exercise::journal;
 use lashwright::store;
 use serde_json::Value;
 
+use super::journals;
 use super::program::{Folder, attempt, operations, run, words};
 
 const EXERCISE: &str = "oat-barn-tractor";
@@ -140,11 +141,7 @@ fn replay_compares_the_score() {
         ("none", Value::Null, None),
         ("same", sealed, Some(true)),
     ] {
-        let (mut writer, mut lines) = journal::Writer::begin(&read.header);
-        for entry in &read.entries {
-            lines += &writer.entry(&entry.operation, &entry.answer).expect("room");
-        }
-        lines += &writer.seal(&score).expect("room");
+        let lines = journals::written(&read.header, &read.entries, Some(&score));
         let path = folder.file(&format!("{name}.jsonl"));
         store::write_whole(&path, lines.as_bytes()).expect("written");
         let told: Value = serde_json::from_str(&run(&["replay", words(&path), "--json"]).out).expect("a document");

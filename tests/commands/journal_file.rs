@@ -6,7 +6,7 @@ use std::process::{Child, Command, Stdio};
 use std::time::Duration;
 
 use lashwright::bench::Operation;
-use lashwright::exercise::journal::{self, Header, Writer};
+use lashwright::exercise::journal::{self, Writer};
 use lashwright::job::attempt::{LONGEST_LINE, Session, operation_of};
 use lashwright::job::attempt_journal::Journal;
 use lashwright::job::{Fault, text_file};
@@ -14,6 +14,7 @@ use lashwright::numerics::random::Stream;
 use lashwright::store::{JournalFile, StoreError, read_within, write_whole};
 use serde_json::{Value, json};
 
+use super::journals;
 use super::program::Folder;
 
 fn bytes_of(path: &Path) -> Vec<u8> {
@@ -379,8 +380,7 @@ fn turn(writer: &mut Writer, number: u32) -> String {
 
 /// A journal with some entries in a file, and the writer that goes on.
 fn begun(path: &Path, entries: u32) -> (JournalFile, Writer) {
-    let header = Header::new("oat-barn-tractor", ["a", "b", "c"], 1, "test");
-    let (mut writer, line) = Writer::begin(&header);
+    let (mut writer, line) = journals::begin();
     let mut file = JournalFile::create(path, &line).expect("made");
     for number in 0..entries {
         let line = turn(&mut writer, number);
@@ -590,7 +590,7 @@ fn an_operation_of_any_length_is_refused() {
 fn a_full_journal_takes_only_the_end() {
     let folder = Folder::new("filled");
     let path = folder.file("a.jsonl");
-    let (mut writer, mut text) = Writer::begin(&Header::new("tried", ["a", "b", "c"], 1, "test"));
+    let (mut writer, mut text) = journals::begin();
     let remark = json!("m".repeat(200_000));
     while !writer.is_full() {
         text.push_str(&writer.entry(&remark, &json!(0)).expect("room"));

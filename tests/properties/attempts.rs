@@ -1,9 +1,7 @@
 //! Attempts at the embedded exercises: what an axle that comes in whole is like, and what readings say of it.
 
-use std::sync::Arc;
-
-use lashwright::axle::{FittedShims, Layout, Member, SideSetting, Turning, resistance};
-use lashwright::bench::{Bench, Operation, Setting, ShimPiece, ShimPlace, Start, Tool};
+use lashwright::axle::{Layout, SideSetting, Turning, resistance};
+use lashwright::bench::{Bench, Operation, ShimPiece, ShimPlace, Tool};
 use lashwright::exercise::Exercise;
 use lashwright::job::scenarios;
 use lashwright::words::answer::refusal;
@@ -13,22 +11,11 @@ fn exercises() -> Vec<Exercise> {
     found.into_iter().map(|f| f.exercise).collect()
 }
 
-/// The axle of an exercise, whole, for a seed.
+/// The axle of an exercise, whole, with a nominal depth shim.
 fn whole(exercise: &Exercise, seed: u64) -> Bench {
     let axle = exercise.axle();
-    let truth = exercise.truth(seed);
-    let nominal = |member| axle.nominal_mm(member).unwrap_or(0.0);
-    let fitted = FittedShims {
-        depth_mm: nominal(axle.depth_shim_member()),
-        spacer_mm: nominal(Member::SpacerShims),
-        sides_mm: [nominal(Member::ToothSideShim), nominal(Member::BackSideShim)],
-        adjusters_off_mm: [0.0; 2],
-    };
-    let (kit, packs) = ShimPiece::usual_kit(axle, seed, Some(fitted));
-    let torque_nm = exercise.scenario().targets.nut_torque_nm;
-    let start = Start::whole(axle, &truth, &kit, &packs, [0.0; 2], torque_nm).expect("a whole axle");
-    let pair = Arc::new(exercise.pair(&truth).expect("gears that exist"));
-    Bench::new(Arc::new(Setting::usual(axle.clone(), pair, seed, kit)), truth, &start).expect("a start")
+    let depth_mm = axle.nominal_mm(axle.depth_shim_member()).unwrap_or(0.0);
+    super::whole::whole(exercise, seed, depth_mm)
 }
 
 fn reading(bench: &mut Bench, json: &str, name: &str) -> Option<f64> {

@@ -6,9 +6,11 @@ use std::sync::Arc;
 use lashwright::bench::Operation;
 use lashwright::exercise::debrief::{Measure, Place, Subject};
 use lashwright::exercise::technician::{Policy, play};
-use lashwright::exercise::{Attempt, Debrief, Exercise, ExerciseError};
+use lashwright::exercise::{Attempt, Debrief, ExerciseError};
 use lashwright::job::{debrief, scenarios};
 use lashwright::words;
+
+use super::begun::{begin, exercise};
 
 /// A number that nobody measures.
 const NOBODY_READS: f64 = 7.654_321;
@@ -110,14 +112,10 @@ fn work_by_a_wrong_rule_can_be_told() {
     }
 }
 
-fn exercise(name: &str) -> Arc<Exercise> {
-    Arc::new(scenarios::find(name).expect("embedded").exercise)
-}
-
 #[test]
 fn nothing_is_told_before_the_axle_is_handed_over() {
     let exercise = exercise("oat-barn-tractor");
-    let mut attempt = Attempt::begin(exercise, 1).expect("an attempt");
+    let mut attempt = begin(&exercise, 1);
     assert_eq!(Debrief::of(&attempt).err(), Some(ExerciseError::NotFinished), "at once");
     let failure = debrief::page(&attempt, "oat-barn-tractor", None).expect_err("no page");
     assert!(failure.text.contains("was not handed over"), "{}", failure.text);
@@ -131,7 +129,7 @@ fn what_was_believed_never_stands_for_the_truth() {
     for name in ["oat-barn-tractor", "what-the-dial-says", "feed-lorry-cartridge"] {
         let exercise = exercise(name);
         let played = play(&exercise, 2, Policy::Reference).expect("a seed that can be played");
-        let mut other = Attempt::begin(exercise, 2).expect("an attempt");
+        let mut other = begin(&exercise, 2);
         let mut notes = 0;
         for step in played.steps() {
             let mut operation = step.operation.clone();

@@ -1,11 +1,11 @@
 //! Journals: cut anywhere, any bit flipped, lines taken out or exchanged, any bytes at all.
 
-use lashwright::exercise::journal::{Header, JournalError, Read, Writer, read};
+use lashwright::exercise::journal::{JournalError, Read, read};
 use lashwright::numerics::random::Stream;
 use proptest::prelude::*;
 use serde_json::{Value, json};
 
-const TEXTS: [&str; 3] = ["scenario", "gears", "support"];
+use super::journals::{self, SEED, TEXTS, begin};
 
 fn entries() -> Vec<(Value, Value)> {
     vec![
@@ -23,7 +23,7 @@ fn entries() -> Vec<(Value, Value)> {
 
 /// A short journal and where each of its lines ends.
 fn journal(sealed: bool) -> (Vec<u8>, Vec<usize>) {
-    let (mut writer, mut text) = Writer::begin(&Header::new("oat-barn-tractor", TEXTS, 7, "lashwright 0.1.0"));
+    let (mut writer, mut text) = begin();
     let mut ends = vec![text.len()];
     for (operation, answer) in entries() {
         text.push_str(&writer.entry(&operation, &answer).expect("room"));
@@ -41,7 +41,7 @@ fn what_was_written_is_read() {
     for sealed in [false, true] {
         let (bytes, _) = journal(sealed);
         let found = read(&bytes).expect("whole");
-        assert_eq!(found.header.seed, 7);
+        assert_eq!(found.header.seed, SEED);
         assert!(found.same_physics() && found.same_texts(TEXTS), "written here and now");
         assert!(!found.same_texts(["scenario", "gears", "other"]), "for other parts");
         let written: Vec<(Value, Value)> = found
@@ -56,6 +56,8 @@ fn what_was_written_is_read() {
             "nothing was dropped"
         );
         assert_eq!(found.go_on().is_none(), sealed, "a sealed journal is finished");
+        let again = journals::written(&found.header, &found.entries, found.sealed.as_ref());
+        assert_eq!(again.as_bytes(), bytes, "written again, the same bytes");
     }
 }
 

@@ -2,14 +2,12 @@
 
 use std::time::{Duration, Instant};
 
-use lashwright::exercise::journal::{Full, Header, JournalError, LIMITS, Read, Writer, read};
+use lashwright::exercise::journal::{Full, JournalError, LIMITS, Read, read};
 use lashwright::job::attempt::{Session, operation_of};
 use proptest::prelude::*;
 use serde_json::{Value, json};
 
-fn begin() -> (Writer, String) {
-    Writer::begin(&Header::new("oat-barn-tractor", ["a", "b", "c"], 3, "test"))
-}
+use super::journals::begin;
 
 /// A newer version is refused by its name whatever its lines look like; one that has never been is no newer one; a version
 /// that was ours and lost a bit is damage.

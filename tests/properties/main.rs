@@ -5,6 +5,8 @@ mod axle;
 #[path = "../outside/axles.rs"]
 mod axles;
 mod bearing;
+#[path = "../shared/attempts.rs"]
+mod begun;
 mod bench;
 mod convergence;
 #[path = "../outside/core.rs"]
@@ -15,6 +17,8 @@ mod gear_pairs;
 mod instruments;
 mod journal;
 mod journal_limits;
+#[path = "../shared/journals.rs"]
+mod journals;
 mod keys;
 mod known_groups;
 mod random_sets;
@@ -25,3 +29,5 @@ mod score;
 mod solid;
 mod solvable;
 mod stage_pair;
+#[path = "../shared/whole.rs"]
+mod whole;

@@ -5,9 +5,11 @@ use std::sync::Arc;
 use lashwright::axle::{Assembly, Member, PerMember, Truth, settle};
 use lashwright::catalogue::{self, SCENARIOS, Shelf};
 use lashwright::contact::{self, Film, Pair, Placement, Route};
-use lashwright::exercise::{ApprovalPrint, Attempt, Counted, Exercise, Factor, FaultKind, Fitted, Outcome, Scenario};
+use lashwright::exercise::{ApprovalPrint, Counted, Exercise, Factor, FaultKind, Fitted, Outcome, Scenario};
 use lashwright::gear::{EaseOff, GearSet, Side};
 use lashwright::words;
+
+use super::begun::begin;
 
 /// A scenario of layout C that slips of the pen are put into.
 fn layout_c_text() -> &'static str {
@@ -109,7 +111,7 @@ fn an_approval_print_gives_no_fault_away() {
         deviation.iter().any(|d| *d != EaseOff::default())
     };
     let seed = (1..40).find(deviates).expect("one seed in four");
-    let attempt = Attempt::begin(exercise.clone(), seed).expect("can be played");
+    let attempt = begin(&exercise, seed);
     assert_eq!(
         attempt.exercise().approval_prints(),
         before,

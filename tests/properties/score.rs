@@ -8,19 +8,15 @@ use lashwright::contact::{self, Contact, Film, Placement, Route};
 use lashwright::exercise::score::reason::{CapCause, OutcomeReason, ProcessReason, Whole};
 use lashwright::exercise::score::{CAP, approval, best_depth_mm};
 use lashwright::exercise::{Attempt, Exercise, Incurable, Loss, LossReason, Score, ScorePart, par, score};
-use lashwright::job::scenarios;
 use lashwright::words;
 use proptest::prelude::*;
 
+use super::begun::{begin, exercise};
 use super::solvable::build_up;
 
 const OAT_BARN: &str = "oat-barn-tractor";
 const FEED_LORRY: &str = "feed-lorry-cartridge";
 const CRUSH: &str = "crush-and-stop";
-
-fn exercise(name: &str) -> Arc<Exercise> {
-    Arc::new(scenarios::find(name).expect("embedded").exercise)
-}
 
 /// The oat barn's tractor with a line of its scenario changed or added.
 fn changed(from: &str, to: &str) -> Arc<Exercise> {
@@ -28,10 +24,6 @@ fn changed(from: &str, to: &str) -> Arc<Exercise> {
     assert!(text.contains(from), "the scenario has no `{from}`");
     let scenario = lashwright::exercise::Scenario::from_toml(&text.replace(from, to)).expect("a good scenario");
     Arc::new(Exercise::prepare(scenario, &Shelf).expect("an exercise"))
-}
-
-fn begin(exercise: &Arc<Exercise>, seed: u64) -> Attempt {
-    Attempt::begin(Arc::clone(exercise), seed).expect("an attempt")
 }
 
 fn does(attempt: &mut Attempt, json: &str) -> lashwright::bench::Answer {
