@@ -5,8 +5,27 @@ use serde::{Deserialize, Serialize};
 
 use super::operation::Operation;
 
+/// What of the axle an operation works on, as far as an account of the attempt asks.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum WorkGroup {
+    /// An instrument is read.
+    Looks,
+    /// Painted teeth are rolled.
+    Rolls,
+    /// Shims: what is worked on depends on their place.
+    Shims,
+    /// Bearings, spacer, seal or nut of the pinion are built up.
+    Pinion,
+    /// Carrier, side adjusters, caps are built up.
+    Side,
+    /// The wheel is put on its carrier.
+    Wheel,
+    /// Anything else: taking apart, turning, writing.
+    Other,
+}
+
 macro_rules! kinds {
-    ($($(#[doc = $doc:literal])+ $name:ident = $key:literal => $pattern:pat,)+) => {
+    ($($(#[doc = $doc:literal])+ $name:ident = $key:literal, $minutes:literal, $group:ident => $pattern:pat,)+) => {
         /// An operation without its fields.
         #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
         pub enum OperationKind {
@@ -23,6 +42,21 @@ macro_rules! kinds {
                     $(Self::$name => $key,)+
                 }
             }
+
+            /// Minutes that it usually takes. Judgement: common practice, no source. `take_apart` takes those of its steps,
+            /// `wait` what it says; what is only written or said takes none.
+            pub const fn usual_minutes(self) -> f64 {
+                match self {
+                    $(Self::$name => $minutes,)+
+                }
+            }
+
+            /// What of the axle is worked on.
+            pub const fn group(self) -> WorkGroup {
+                match self {
+                    $(Self::$name => WorkGroup::$group,)+
+                }
+            }
         }
 
         impl Operation {
@@ -36,105 +70,106 @@ macro_rules! kinds {
     };
 }
 
+// A row an operation: name, key in files, usual minutes, what is worked on, pattern.
 kinds! {
     /// An instrument is read.
-    Measure = "measure" => Operation::Measure { .. },
+    Measure = "measure", 3.0, Looks => Operation::Measure { .. },
     /// Numbers and mark are read.
-    CompareNumbers = "compare_numbers" => Operation::CompareNumbers {},
+    CompareNumbers = "compare_numbers", 1.0, Other => Operation::CompareNumbers {},
     /// Parts are taken off down to a level.
-    TakeApart = "take_apart" => Operation::TakeApart { .. },
+    TakeApart = "take_apart", 0.0, Other => Operation::TakeApart { .. },
     /// A pack is laid in its place.
-    FitShims = "fit_shims" => Operation::FitShims { .. },
+    FitShims = "fit_shims", 2.0, Shims => Operation::FitShims { .. },
     /// A pack is taken out.
-    RemoveShims = "remove_shims" => Operation::RemoveShims { .. },
+    RemoveShims = "remove_shims", 1.0, Shims => Operation::RemoveShims { .. },
     /// A ring is pressed on.
-    Press = "press" => Operation::Press { .. },
+    Press = "press", 5.0, Pinion => Operation::Press { .. },
     /// A ring is pulled off.
-    PullOff = "pull_off" => Operation::PullOff { .. },
+    PullOff = "pull_off", 8.0, Other => Operation::PullOff { .. },
     /// Set-up bearings go in.
-    FitSetUpBearings = "fit_set_up_bearings" => Operation::FitSetUpBearings {},
+    FitSetUpBearings = "fit_set_up_bearings", 2.0, Pinion => Operation::FitSetUpBearings {},
     /// Set-up bearings come out.
-    RemoveSetUpBearings = "remove_set_up_bearings" => Operation::RemoveSetUpBearings {},
+    RemoveSetUpBearings = "remove_set_up_bearings", 1.0, Other => Operation::RemoveSetUpBearings {},
     /// A spacer goes on the shaft.
-    FitSpacer = "fit_spacer" => Operation::FitSpacer { .. },
+    FitSpacer = "fit_spacer", 1.0, Pinion => Operation::FitSpacer { .. },
     /// The spacer comes off.
-    RemoveSpacer = "remove_spacer" => Operation::RemoveSpacer {},
+    RemoveSpacer = "remove_spacer", 1.0, Other => Operation::RemoveSpacer {},
     /// The pinion goes in.
-    InsertPinion = "insert_pinion" => Operation::InsertPinion {},
+    InsertPinion = "insert_pinion", 3.0, Pinion => Operation::InsertPinion {},
     /// The pinion comes out.
-    RemovePinion = "remove_pinion" => Operation::RemovePinion {},
+    RemovePinion = "remove_pinion", 4.0, Other => Operation::RemovePinion {},
     /// A seal is driven in.
-    FitSeal = "fit_seal" => Operation::FitSeal {},
+    FitSeal = "fit_seal", 3.0, Pinion => Operation::FitSeal {},
     /// The seal is pulled out.
-    RemoveSeal = "remove_seal" => Operation::RemoveSeal {},
+    RemoveSeal = "remove_seal", 3.0, Pinion => Operation::RemoveSeal {},
     /// Flange and nut go on.
-    FitNut = "fit_nut" => Operation::FitNut { .. },
+    FitNut = "fit_nut", 3.0, Pinion => Operation::FitNut { .. },
     /// Nut and flange come off.
-    RemoveNut = "remove_nut" => Operation::RemoveNut { .. },
+    RemoveNut = "remove_nut", 4.0, Other => Operation::RemoveNut { .. },
     /// The nut is tightened to a torque.
-    TightenNut = "tighten_nut" => Operation::TightenNut { .. },
+    TightenNut = "tighten_nut", 3.0, Pinion => Operation::TightenNut { .. },
     /// The nut is turned by an angle.
-    TurnNut = "turn_nut" => Operation::TurnNut { .. },
+    TurnNut = "turn_nut", 1.5, Pinion => Operation::TurnNut { .. },
     /// The cartridge is bolted on.
-    BoltCartridge = "bolt_cartridge" => Operation::BoltCartridge {},
+    BoltCartridge = "bolt_cartridge", 5.0, Other => Operation::BoltCartridge {},
     /// The cartridge is unbolted.
-    UnboltCartridge = "unbolt_cartridge" => Operation::UnboltCartridge {},
+    UnboltCartridge = "unbolt_cartridge", 5.0, Other => Operation::UnboltCartridge {},
     /// The wheel is heated.
-    HeatWheel = "heat_wheel" => Operation::HeatWheel { .. },
+    HeatWheel = "heat_wheel", 20.0, Wheel => Operation::HeatWheel { .. },
     /// Time passes.
-    Wait = "wait" => Operation::Wait { .. },
+    Wait = "wait", 0.0, Other => Operation::Wait { .. },
     /// The wheel is drawn on.
-    FitWheel = "fit_wheel" => Operation::FitWheel { .. },
+    FitWheel = "fit_wheel", 6.0, Wheel => Operation::FitWheel { .. },
     /// The wheel comes off.
-    RemoveWheel = "remove_wheel" => Operation::RemoveWheel {},
+    RemoveWheel = "remove_wheel", 10.0, Other => Operation::RemoveWheel {},
     /// The wheel's bolts are torqued.
-    TightenRingBolts = "tighten_ring_bolts" => Operation::TightenRingBolts { .. },
+    TightenRingBolts = "tighten_ring_bolts", 8.0, Wheel => Operation::TightenRingBolts { .. },
     /// The carrier goes in.
-    SetCarrierIn = "set_carrier_in" => Operation::SetCarrierIn { .. },
+    SetCarrierIn = "set_carrier_in", 4.0, Side => Operation::SetCarrierIn { .. },
     /// The carrier comes out.
-    LiftCarrierOut = "lift_carrier_out" => Operation::LiftCarrierOut { .. },
+    LiftCarrierOut = "lift_carrier_out", 4.0, Other => Operation::LiftCarrierOut { .. },
     /// The case is spread.
-    SpreadCase = "spread_case" => Operation::SpreadCase { .. },
+    SpreadCase = "spread_case", 4.0, Side => Operation::SpreadCase { .. },
     /// The spreader comes off.
-    ReleaseSpreader = "release_spreader" => Operation::ReleaseSpreader {},
+    ReleaseSpreader = "release_spreader", 2.0, Side => Operation::ReleaseSpreader {},
     /// The caps go on.
-    FitCaps = "fit_caps" => Operation::FitCaps { .. },
+    FitCaps = "fit_caps", 3.0, Side => Operation::FitCaps { .. },
     /// The caps' bolts are tightened.
-    TightenCaps = "tighten_caps" => Operation::TightenCaps { .. },
+    TightenCaps = "tighten_caps", 3.0, Side => Operation::TightenCaps { .. },
     /// The caps' bolts are slackened.
-    LoosenCaps = "loosen_caps" => Operation::LoosenCaps {},
+    LoosenCaps = "loosen_caps", 2.0, Side => Operation::LoosenCaps {},
     /// The caps come off.
-    RemoveCaps = "remove_caps" => Operation::RemoveCaps {},
+    RemoveCaps = "remove_caps", 3.0, Other => Operation::RemoveCaps {},
     /// A side adjuster is turned.
-    TurnAdjuster = "turn_adjuster" => Operation::TurnAdjuster { .. },
+    TurnAdjuster = "turn_adjuster", 1.0, Side => Operation::TurnAdjuster { .. },
     /// An adjuster's lock goes in.
-    FitLock = "fit_lock" => Operation::FitLock { .. },
+    FitLock = "fit_lock", 1.0, Side => Operation::FitLock { .. },
     /// An adjuster's lock comes out.
-    RemoveLock = "remove_lock" => Operation::RemoveLock { .. },
+    RemoveLock = "remove_lock", 1.0, Side => Operation::RemoveLock { .. },
     /// Pinion or carrier are turned.
-    Turn = "turn" => Operation::Turn { .. },
+    Turn = "turn", 1.0, Other => Operation::Turn { .. },
     /// Pinion or carrier are pushed along their axis.
-    Push = "push" => Operation::Push { .. },
+    Push = "push", 0.5, Other => Operation::Push { .. },
     /// Something is cleaned.
-    Clean = "clean" => Operation::Clean { .. },
+    Clean = "clean", 5.0, Other => Operation::Clean { .. },
     /// Paste is brushed on.
-    BrushPaste = "brush_paste" => Operation::BrushPaste { .. },
+    BrushPaste = "brush_paste", 3.0, Other => Operation::BrushPaste { .. },
     /// Painted teeth are rolled.
-    Roll = "roll" => Operation::Roll { .. },
+    Roll = "roll", 3.0, Rolls => Operation::Roll { .. },
     /// A new part is got from the shelf.
-    Replace = "replace" => Operation::Replace { .. },
+    Replace = "replace", 1.0, Other => Operation::Replace { .. },
     /// A value is written on the sheet.
-    Note = "note" => Operation::Note { .. },
+    Note = "note", 0.0, Other => Operation::Note { .. },
     /// Something is predicted.
-    Predict = "predict" => Operation::Predict { .. },
+    Predict = "predict", 0.0, Other => Operation::Predict { .. },
     /// A painted plate is judged.
-    JudgePlate = "judge_plate" => Operation::JudgePlate { .. },
+    JudgePlate = "judge_plate", 1.0, Other => Operation::JudgePlate { .. },
     /// A hint is asked for.
-    Hint = "hint" => Operation::Hint { .. },
+    Hint = "hint", 0.0, Other => Operation::Hint { .. },
     /// A part is condemned.
-    Condemn = "condemn" => Operation::Condemn { .. },
+    Condemn = "condemn", 5.0, Other => Operation::Condemn { .. },
     /// The axle is handed over.
-    Finish = "finish" => Operation::Finish {},
+    Finish = "finish", 0.0, Other => Operation::Finish {},
 }
 
 impl OperationKind {

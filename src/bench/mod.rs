@@ -60,7 +60,7 @@ pub use choices::{
     Brushing, CapTorque, Cleaned, Level, Predicted, Ring, ShimPlace, Side, SpacerChoice, Toward, Turned,
 };
 pub use instrument_kind::InstrumentKind;
-pub use kind::OperationKind;
+pub use kind::{OperationKind, WorkGroup};
 pub use kit::{BURR_MM, KitMakeup, PackFault, Packs, ShimPiece};
 pub use ledger::{Entry, Ledger};
 pub use limits::OperationError;

@@ -1,7 +1,7 @@
 //! What happened in an attempt, moment by moment, with the true state behind it: for scoring, never for a trainee.
 
 use crate::axle::{Turning, resistance};
-use crate::bench::{Bench, Measurand, Operation, ShimPlace};
+use crate::bench::{Bench, Measurand, Operation, ShimPlace, WorkGroup};
 use crate::contact::Placement;
 
 /// What an operation was, as far as a score asks.
@@ -32,62 +32,27 @@ pub enum Deed {
 
 impl Deed {
     fn of(operation: &Operation) -> Self {
-        match operation {
-            Operation::Measure { what, instrument, .. } => Self::Looked {
-                what: *what,
-                instrument: instrument.clone(),
+        match operation.kind().group() {
+            WorkGroup::Looks => match operation {
+                Operation::Measure { what, instrument, .. } => Self::Looked {
+                    what: *what,
+                    instrument: instrument.clone(),
+                },
+                _ => Self::Other,
             },
-            Operation::Roll { .. } => Self::Rolled,
-            Operation::FitShims { place, .. } | Operation::RemoveShims { place } => match place {
-                ShimPlace::Depth => Self::Depth,
-                ShimPlace::Spacer => Self::Pinion,
-                ShimPlace::ToothSide | ShimPlace::BackSide => Self::Side,
+            WorkGroup::Rolls => Self::Rolled,
+            WorkGroup::Shims => match operation {
+                Operation::FitShims { place, .. } | Operation::RemoveShims { place } => match place {
+                    ShimPlace::Depth => Self::Depth,
+                    ShimPlace::Spacer => Self::Pinion,
+                    ShimPlace::ToothSide | ShimPlace::BackSide => Self::Side,
+                },
+                _ => Self::Other,
             },
-            Operation::Press { .. }
-            | Operation::FitSetUpBearings {}
-            | Operation::FitSpacer { .. }
-            | Operation::InsertPinion {}
-            | Operation::FitSeal {}
-            | Operation::RemoveSeal {}
-            | Operation::FitNut { .. }
-            | Operation::TightenNut { .. }
-            | Operation::TurnNut { .. } => Self::Pinion,
-            Operation::SetCarrierIn { .. }
-            | Operation::SpreadCase { .. }
-            | Operation::ReleaseSpreader {}
-            | Operation::FitCaps { .. }
-            | Operation::TightenCaps { .. }
-            | Operation::LoosenCaps {}
-            | Operation::TurnAdjuster { .. }
-            | Operation::FitLock { .. }
-            | Operation::RemoveLock { .. } => Self::Side,
-            Operation::HeatWheel { .. } | Operation::FitWheel { .. } | Operation::TightenRingBolts { .. } => {
-                Self::Wheel
-            }
-            Operation::CompareNumbers {}
-            | Operation::TakeApart { .. }
-            | Operation::PullOff { .. }
-            | Operation::RemoveSetUpBearings {}
-            | Operation::RemoveSpacer {}
-            | Operation::RemovePinion {}
-            | Operation::RemoveNut { .. }
-            | Operation::BoltCartridge {}
-            | Operation::UnboltCartridge {}
-            | Operation::Wait { .. }
-            | Operation::RemoveWheel {}
-            | Operation::LiftCarrierOut { .. }
-            | Operation::RemoveCaps {}
-            | Operation::Turn { .. }
-            | Operation::Push { .. }
-            | Operation::Clean { .. }
-            | Operation::BrushPaste { .. }
-            | Operation::Replace { .. }
-            | Operation::Note { .. }
-            | Operation::Predict { .. }
-            | Operation::JudgePlate { .. }
-            | Operation::Hint { .. }
-            | Operation::Condemn { .. }
-            | Operation::Finish {} => Self::Other,
+            WorkGroup::Pinion => Self::Pinion,
+            WorkGroup::Side => Self::Side,
+            WorkGroup::Wheel => Self::Wheel,
+            WorkGroup::Other => Self::Other,
         }
     }
 }

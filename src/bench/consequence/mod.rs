@@ -6,7 +6,6 @@
 mod apart;
 mod carrier;
 mod done;
-mod hazard;
 mod nut;
 mod paste;
 mod pinion;
@@ -17,11 +16,18 @@ mod wheel;
 pub(super) use self::done::{Done, Shown};
 
 use self::pinion::Around;
-use super::choices::Ring;
+use super::caution::{Caution, Precaution};
+use super::choices::{CapTorque, Cleaned, Level, Ring, ShimPlace, SpacerChoice};
+use super::measurand::Measurand;
 use super::operation::Operation;
 use super::plate::PlateJudged;
 use super::refusal::Refusal;
+use super::refusal::{Item, need, need_free};
 use super::state::Bench;
+use crate::axle::Caps;
+
+/// Torque above which whoever holds the flange needs a bar, N m.
+const BAR_FROM_NM: f64 = 60.0;
 
 impl Bench {
     /// Does an operation on this state.
@@ -115,6 +121,182 @@ impl Bench {
                 self.finished = true;
                 Ok(Done::plain())
             }
+        }
+    }
+
+    /// Hazards of an operation as the state is now, and the precautions that it comes with.
+    pub(in crate::bench) fn hazards<'a>(&self, operation: &'a Operation) -> (Vec<Caution>, &'a [Precaution]) {
+        let heavy = self.setting.axle.gears().outer_pitch_radius_mm * 2.0 >= self.setting.hoist_from_diameter_mm;
+        let mut hazards = Vec::new();
+        let met: &[Precaution] = match operation {
+            Operation::Press { precautions, .. } => {
+                hazards.extend([Caution::RingUnderPress, Caution::Splinters]);
+                precautions
+            }
+            Operation::PullOff { precautions, .. } => {
+                hazards.push(Caution::Splinters);
+                precautions
+            }
+            Operation::TakeApart { to, precautions } => {
+                if heavy && *to >= Level::Carrier && self.carrier.carrier_in {
+                    hazards.push(Caution::HeavyCarrier);
+                }
+                if *to >= Level::Nut && self.built.pinion.is_some() {
+                    hazards.push(Caution::NutReaction);
+                }
+                if *to >= Level::Bearings && self.pinion.any_ring_on() {
+                    hazards.push(Caution::Splinters);
+                }
+                precautions
+            }
+            Operation::HeatWheel { precautions, .. } => {
+                hazards.push(Caution::HotWheel);
+                precautions
+            }
+            Operation::FitWheel { precautions, .. } => {
+                if self.carrier.is_hot() {
+                    hazards.push(Caution::HotWheel);
+                }
+                precautions
+            }
+            Operation::SetCarrierIn { precautions, .. } | Operation::LiftCarrierOut { precautions } => {
+                if heavy {
+                    hazards.push(Caution::HeavyCarrier);
+                }
+                precautions
+            }
+            Operation::TightenNut {
+                torque_nm, precautions, ..
+            } => {
+                if *torque_nm > BAR_FROM_NM {
+                    hazards.push(Caution::NutReaction);
+                }
+                precautions
+            }
+            Operation::TurnNut { precautions, .. } | Operation::RemoveNut { precautions } => {
+                if self.nut_torque_nm().is_some_and(|t| t > BAR_FROM_NM) {
+                    hazards.push(Caution::NutReaction);
+                }
+                precautions
+            }
+            Operation::Clean { what, precautions } => {
+                match what {
+                    Cleaned::Bearings => hazards.extend([Caution::AirSpunBearing, Caution::Splinters]),
+                    Cleaned::WheelSeat | Cleaned::Shims | Cleaned::Threads | Cleaned::Teeth => {}
+                }
+                precautions
+            }
+            // Nothing here moves, is hot, heavy or under force.
+            Operation::Measure { .. }
+            | Operation::CompareNumbers {}
+            | Operation::FitShims { .. }
+            | Operation::RemoveShims { .. }
+            | Operation::FitSetUpBearings {}
+            | Operation::RemoveSetUpBearings {}
+            | Operation::FitSpacer { .. }
+            | Operation::RemoveSpacer {}
+            | Operation::InsertPinion {}
+            | Operation::RemovePinion {}
+            | Operation::FitSeal {}
+            | Operation::RemoveSeal {}
+            | Operation::FitNut { .. }
+            | Operation::BoltCartridge {}
+            | Operation::UnboltCartridge {}
+            | Operation::Wait { .. }
+            | Operation::RemoveWheel {}
+            | Operation::TightenRingBolts { .. }
+            | Operation::SpreadCase { .. }
+            | Operation::ReleaseSpreader {}
+            | Operation::FitCaps { .. }
+            | Operation::TightenCaps { .. }
+            | Operation::LoosenCaps {}
+            | Operation::RemoveCaps {}
+            | Operation::TurnAdjuster { .. }
+            | Operation::FitLock { .. }
+            | Operation::RemoveLock { .. }
+            | Operation::Turn { .. }
+            | Operation::Push { .. }
+            | Operation::BrushPaste { .. }
+            | Operation::Roll { .. }
+            | Operation::Replace { .. }
+            | Operation::Note { .. }
+            | Operation::Predict { .. }
+            | Operation::JudgePlate { .. }
+            | Operation::Hint { .. }
+            | Operation::Condemn { .. }
+            | Operation::Finish {} => &[],
+        };
+        (hazards, met)
+    }
+
+    /// Whether an operation that would be done changes anything, as far as anybody sees.
+    pub(super) fn nothing_to_do(&self, operation: &Operation) -> Result<(), Refusal> {
+        let pack = |place: ShimPlace| need(!self.shop.packs.at(place).is_empty(), Refusal::NoPackIn);
+        match operation {
+            Operation::FitSpacer { spacer, .. } => match spacer {
+                SpacerChoice::Own => need_free(self.pinion.spacer_on(), Item::Spacer),
+                SpacerChoice::None => Ok(()),
+            },
+            Operation::TightenCaps { to } => match to {
+                CapTorque::Full => need(self.carrier.caps != Caps::Torqued, Refusal::CapsTorqued),
+                CapTorque::Snug => Ok(()),
+            },
+            Operation::RemoveShims { place } => pack(*place),
+            // A pack is measured where one lies; whatever else is read, there is something to read or a refusal.
+            Operation::Measure { what, .. } => {
+                if let Measurand::ShimPack { place } = what {
+                    pack(*place)?;
+                }
+                Ok(())
+            }
+            Operation::Clean { what, .. } => match what {
+                Cleaned::Teeth => need(self.carrier.paste.is_some(), Refusal::NoPaste),
+                Cleaned::WheelSeat | Cleaned::Shims | Cleaned::Threads | Cleaned::Bearings => Ok(()),
+            },
+            Operation::TakeApart { to, .. } => need(self.next_step(*to).is_some(), Refusal::NothingTogether),
+            Operation::CompareNumbers {}
+            | Operation::FitShims { .. }
+            | Operation::Press { .. }
+            | Operation::PullOff { .. }
+            | Operation::FitSetUpBearings {}
+            | Operation::RemoveSetUpBearings {}
+            | Operation::RemoveSpacer {}
+            | Operation::InsertPinion {}
+            | Operation::RemovePinion {}
+            | Operation::FitSeal {}
+            | Operation::RemoveSeal {}
+            | Operation::FitNut { .. }
+            | Operation::RemoveNut { .. }
+            | Operation::TightenNut { .. }
+            | Operation::TurnNut { .. }
+            | Operation::BoltCartridge {}
+            | Operation::UnboltCartridge {}
+            | Operation::HeatWheel { .. }
+            | Operation::Wait { .. }
+            | Operation::FitWheel { .. }
+            | Operation::RemoveWheel {}
+            | Operation::TightenRingBolts { .. }
+            | Operation::SetCarrierIn { .. }
+            | Operation::LiftCarrierOut { .. }
+            | Operation::SpreadCase { .. }
+            | Operation::ReleaseSpreader {}
+            | Operation::FitCaps { .. }
+            | Operation::LoosenCaps {}
+            | Operation::RemoveCaps {}
+            | Operation::TurnAdjuster { .. }
+            | Operation::FitLock { .. }
+            | Operation::RemoveLock { .. }
+            | Operation::Turn { .. }
+            | Operation::Push { .. }
+            | Operation::BrushPaste { .. }
+            | Operation::Roll { .. }
+            | Operation::Replace { .. }
+            | Operation::Note { .. }
+            | Operation::Predict { .. }
+            | Operation::JudgePlate { .. }
+            | Operation::Hint { .. }
+            | Operation::Condemn { .. }
+            | Operation::Finish {} => Ok(()),
         }
     }
 }

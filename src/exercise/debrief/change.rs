@@ -155,6 +155,49 @@ fn of_operation(operation: &Operation) -> Option<Change> {
         Operation::Press { ring, .. } => Some(Change::Pressed { ring: *ring }),
         Operation::FitCaps { as_marked: false } => Some(Change::CapsSwapped),
         Operation::Condemn { part, .. } => Some(Change::Condemned { part: *part }),
-        _ => None,
+        Operation::Measure { .. }
+        | Operation::CompareNumbers {}
+        | Operation::TakeApart { .. }
+        | Operation::FitShims { .. }
+        | Operation::RemoveShims { .. }
+        | Operation::PullOff { .. }
+        | Operation::FitSetUpBearings {}
+        | Operation::RemoveSetUpBearings {}
+        | Operation::FitSpacer { .. }
+        | Operation::RemoveSpacer {}
+        | Operation::InsertPinion {}
+        | Operation::RemovePinion {}
+        | Operation::RemoveSeal {}
+        | Operation::FitNut { .. }
+        | Operation::RemoveNut { .. }
+        | Operation::TurnNut { .. }
+        | Operation::BoltCartridge {}
+        | Operation::UnboltCartridge {}
+        | Operation::HeatWheel { .. }
+        | Operation::Wait { .. }
+        | Operation::RemoveWheel {}
+        | Operation::TightenRingBolts { .. }
+        | Operation::SetCarrierIn { .. }
+        | Operation::LiftCarrierOut { .. }
+        | Operation::SpreadCase { .. }
+        | Operation::ReleaseSpreader {}
+        | Operation::FitCaps { .. }
+        | Operation::TightenCaps { .. }
+        | Operation::LoosenCaps {}
+        | Operation::RemoveCaps {}
+        | Operation::TurnAdjuster { .. }
+        | Operation::FitLock { .. }
+        | Operation::RemoveLock { .. }
+        | Operation::Turn { .. }
+        | Operation::Push { .. }
+        | Operation::Clean { .. }
+        | Operation::BrushPaste { .. }
+        | Operation::Roll { .. }
+        | Operation::Replace { .. }
+        | Operation::Note { .. }
+        | Operation::Predict { .. }
+        | Operation::JudgePlate { .. }
+        | Operation::Hint { .. }
+        | Operation::Finish {} => None,
     }
 }

@@ -5,8 +5,9 @@ use crate::exercise::Attempt;
 use crate::exercise::debrief::{Debrief, Line};
 use crate::quantity::number;
 use crate::words::answer;
+use crate::words::debrief;
 use crate::words::debrief::amount::clock;
-use crate::words::debrief::line as words;
+use crate::words::operation as words;
 
 pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     let hints = &attempt.exercise().scenario().hints;
@@ -55,7 +56,7 @@ fn line_row(group: &[Line], hints: &[String]) -> String {
     }
     said.push_str(&escaped(&words::did(first)));
     let mut shown: Vec<String> = Vec::new();
-    let mut values = group.iter().filter_map(words::shown).peekable();
+    let mut values = group.iter().filter_map(debrief::shown).peekable();
     while let Some(value) = values.next() {
         let mut times = 1;
         while values.next_if_eq(&value).is_some() {

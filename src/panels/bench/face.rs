@@ -29,7 +29,7 @@ pub(super) fn paint(ui: &Ui, rect: Rect, ink: &Ink, units: Units, reading: &Read
         }
         Face::Micrometer => plate.micrometer(units, value, false),
         Face::DepthGauge => plate.micrometer(units, value, true),
-        Face::Feeler => plate.feeler(units, value),
+        Face::Feeler { leaves_mm } => plate.feeler(units, leaves_mm, value),
         Face::Thermometer => plate.thermometer(value),
         Face::Click => plate.click(),
         Face::Eye => plate.eye(),
@@ -345,13 +345,15 @@ impl Plate<'_> {
         }
     }
 
-    fn feeler(&self, units: Units, value: Option<f64>) {
-        const LEAVES: [f64; 10] = [0.038, 0.05, 0.08, 0.10, 0.15, 0.20, 0.25, 0.30, 0.40, 0.50];
+    fn feeler(&self, units: Units, leaves_mm: &[f64], value: Option<f64>) {
         let hub = self.at(0.0, 76.0);
-        let chosen = value.and_then(|v| LEAVES.iter().position(|leaf| (leaf - v).abs() < 1e-6));
+        let chosen = value.and_then(|v| leaves_mm.iter().position(|leaf| (leaf - v).abs() < 1e-6));
         // Six blades around the chosen one.
-        let first = chosen.unwrap_or(0).saturating_sub(2).min(LEAVES.len() - 6);
-        let mut order: Vec<usize> = (first..first + 6).collect();
+        let first = chosen
+            .unwrap_or(0)
+            .saturating_sub(2)
+            .min(leaves_mm.len().saturating_sub(6));
+        let mut order: Vec<usize> = (first..first + 6).filter(|leaf| *leaf < leaves_mm.len()).collect();
         order.sort_by_key(|leaf| Some(*leaf) == chosen);
         for leaf in order {
             let place = leaf - first;
@@ -374,7 +376,7 @@ impl Plate<'_> {
                 self.line(1.3)
             };
             self.painter.add(Shape::convex_polygon(outline, self.inset(), stroke));
-            let words = match (LEAVES.get(leaf), units) {
+            let words = match (leaves_mm.get(leaf), units) {
                 (Some(mm), Units::Metric) => number(*mm, if *mm < 0.045 { 3 } else { 2 }),
                 (Some(mm), Units::Inch) => number(mm / 25.4, 4),
                 (None, _) => String::new(),

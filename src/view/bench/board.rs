@@ -171,7 +171,7 @@ pub struct Told {
 impl Told {
     /// What was done, in words.
     pub fn title(&self, units: Units) -> String {
-        words::bench::operation(&self.operation, units)
+        words::operation::operation(&self.operation, units)
     }
 
     /// Whether it was a prediction.

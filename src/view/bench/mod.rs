@@ -17,9 +17,9 @@ mod work;
 
 pub use crate::words::Amount;
 pub use crate::words::bench::{
-    amount as amount_of, measurand as measurand_words, operation as operation_words, outcomes, predicted, stem,
-    tool as tool_words,
+    amount as amount_of, measurand as measurand_words, outcomes, predicted, stem, tool as tool_words,
 };
+pub use crate::words::operation::operation as operation_words;
 pub use approval::{Approval, Approved};
 pub use board::{BenchView, Told, ToothShape, Wanted, WantedRange};
 pub use debrief::{BuildLine, DebriefView, LossLine, MadeLine, Standing, Verdict, standing_band, standing_digits};

@@ -36,7 +36,10 @@ pub enum Face {
     /// Sleeve and thimble over a base.
     DepthGauge,
     /// A fan of leaves.
-    Feeler,
+    Feeler {
+        /// Their thicknesses, thinnest first, mm.
+        leaves_mm: &'static [f64],
+    },
     /// A column.
     Thermometer,
     /// A pair of eyes.
@@ -167,7 +170,9 @@ fn face(instrument: Option<Instrument>) -> Face {
         },
         Some(Instrument::Micrometer(_)) => Face::Micrometer,
         Some(Instrument::DepthGauge(_)) => Face::DepthGauge,
-        Some(Instrument::Feeler(_)) => Face::Feeler,
+        Some(Instrument::Feeler(feeler)) => Face::Feeler {
+            leaves_mm: feeler.leaves_mm,
+        },
         Some(Instrument::Thermometer(_)) => Face::Thermometer,
         Some(Instrument::Eye) | None => Face::Eye,
     }

@@ -59,7 +59,7 @@ pub const fn stem(stem: StemChoice) -> &'static str {
 }
 
 /// A side of the carrier.
-pub(super) const fn side(side: Side) -> &'static str {
+pub(in crate::words) const fn side(side: Side) -> &'static str {
     match side {
         Side::Tooth => "on the tooth side",
         Side::Back => "behind the ring gear",
@@ -67,7 +67,7 @@ pub(super) const fn side(side: Side) -> &'static str {
 }
 
 /// What is turned or pushed.
-pub(super) const fn turned(what: Turned) -> &'static str {
+pub(in crate::words) const fn turned(what: Turned) -> &'static str {
     match what {
         Turned::Pinion => "pinion",
         Turned::Carrier => "carrier",

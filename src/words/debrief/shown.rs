@@ -74,7 +74,7 @@ fn short(what: Measurand, answer: &Answer) -> Option<String> {
 }
 
 /// A value of a quantity, in both units where it has two: hand torque in inch-pounds, that of a nut in foot-pounds.
-pub(super) fn value_of(what: Measurand, value: f64) -> String {
+pub(in crate::words) fn value_of(what: Measurand, value: f64) -> String {
     match what.unit() {
         Unit::Millimeter => both(value),
         Unit::NewtonMeter if matches!(what, Measurand::NutTorque {}) => both_nut_torque(value),

@@ -1,4 +1,5 @@
-//! What each operation was, told in the past.
+//! What each operation is: as it is logged while it is done, and told in the past afterwards. A new operation gets both its
+//! phrases here.
 
 use crate::axle::ROOM_C;
 use crate::bench::{
@@ -8,10 +9,138 @@ use crate::exercise::debrief::Line;
 use crate::quantity::{number, signed};
 use crate::words::bench::{part as part_name, plate_number};
 
-use super::amount::{HAIR_MM, both, both_nut_torque};
-use super::quantity::{pack, plain, quantity, ring, side, stem, turned};
-pub use super::shown::shown;
-use super::shown::value_of;
+use super::Amount;
+use super::bench as shop;
+use super::debrief::amount::{HAIR_MM, both, both_nut_torque};
+use super::debrief::quantity::{pack, plain, quantity, ring, side, stem, turned};
+use super::debrief::value_of;
+use crate::bench::Turned;
+use crate::quantity::Units;
+
+/// What was done, for the log.
+pub fn operation(done: &Operation, units: Units) -> String {
+    let turned = |what: &Turned| match what {
+        Turned::Pinion => "pinion",
+        Turned::Carrier => "carrier",
+    };
+    match done {
+        Operation::Measure { what, instrument, .. } => {
+            format!("{}, {}", shop::measurand(*what), shop::tool(instrument))
+        }
+        Operation::CompareNumbers {} => "Read the numbers on both gears".to_owned(),
+        Operation::TakeApart { to, .. } => format!("Take apart: {}", shop::level(*to)),
+        Operation::FitShims { place: at, pieces } => {
+            let pieces: Vec<String> = pieces.iter().map(u32::to_string).collect();
+            format!("Lay in the {}: {}", shop::place(*at), pieces.join(" + "))
+        }
+        Operation::RemoveShims { place: at } => format!("Take the {} out", shop::place(*at)),
+        Operation::Press { ring: of, force_kn, .. } => format!(
+            "Press the {} on, {}",
+            shop::ring(*of),
+            Amount::Kilonewtons.text(*force_kn, units)
+        ),
+        Operation::PullOff { ring: of, .. } => format!("Pull the {} off", shop::ring(*of)),
+        Operation::FitSetUpBearings {} => "Slip the set-up bearings in".to_owned(),
+        Operation::RemoveSetUpBearings {} => "Take the set-up bearings out".to_owned(),
+        Operation::FitSpacer {
+            spacer: SpacerChoice::None,
+            ..
+        } => "Leave the spacer out".to_owned(),
+        Operation::FitSpacer { new, .. } => {
+            format!(
+                "Put the spacer on, {}",
+                if *new { "a new one" } else { "the one that is there" }
+            )
+        }
+        Operation::RemoveSpacer {} => "Take the spacer off".to_owned(),
+        Operation::InsertPinion {} => "Put the pinion in".to_owned(),
+        Operation::RemovePinion {} => "Take the pinion out".to_owned(),
+        Operation::FitSeal {} => "Drive a new seal in".to_owned(),
+        Operation::RemoveSeal {} => "Pull the seal out".to_owned(),
+        Operation::FitNut { new } => format!("Flange and nut on{}", if *new { ", a new nut" } else { "" }),
+        Operation::RemoveNut { .. } => "Nut and flange off".to_owned(),
+        Operation::TightenNut { torque_nm, wrench, .. } => format!(
+            "Tighten the nut to {}, {}",
+            Amount::NutTorque.text(*torque_nm, units),
+            shop::tool(wrench)
+        ),
+        Operation::TurnNut { angle_deg, .. } => {
+            format!("Turn the nut by {}", Amount::Degrees.text(*angle_deg, units))
+        }
+        Operation::BoltCartridge {} => "Bolt the cartridge on".to_owned(),
+        Operation::UnboltCartridge {} => "Unbolt the cartridge".to_owned(),
+        Operation::HeatWheel { to_c, .. } => {
+            format!("Heat the ring gear to {}", Amount::Celsius.text(*to_c, units))
+        }
+        Operation::Wait { minutes } => format!("Wait {}", Amount::Minutes.text(*minutes, units)),
+        Operation::FitWheel { crosswise, .. } => format!(
+            "Draw the ring gear on, {}",
+            if *crosswise { "crosswise" } else { "round the circle" }
+        ),
+        Operation::RemoveWheel {} => "Take the ring gear off".to_owned(),
+        Operation::TightenRingBolts { thread_lock } => {
+            format!(
+                "Torque the ring gear's bolts, {} thread-locking",
+                if *thread_lock { "with" } else { "without" }
+            )
+        }
+        Operation::SetCarrierIn { marks_out_teeth: 0, .. } => "Set the carrier in".to_owned(),
+        Operation::SetCarrierIn { marks_out_teeth, .. } => {
+            format!("Set the carrier in, marks out by {marks_out_teeth}")
+        }
+        Operation::LiftCarrierOut { .. } => "Lift the carrier out".to_owned(),
+        Operation::SpreadCase { by_mm } => format!("Spread the case by {}", Amount::Length.text(*by_mm, units)),
+        Operation::ReleaseSpreader {} => "Take the spreader off".to_owned(),
+        Operation::FitCaps { as_marked: true } => "Caps on, snug".to_owned(),
+        Operation::FitCaps { as_marked: false } => "Caps on, snug, sides swapped".to_owned(),
+        Operation::TightenCaps { to: CapTorque::Full } => "Torque the caps".to_owned(),
+        Operation::TightenCaps { to: CapTorque::Snug } => "Snug the caps".to_owned(),
+        Operation::LoosenCaps {} => "Slacken the caps".to_owned(),
+        Operation::RemoveCaps {} => "Caps off".to_owned(),
+        Operation::TurnAdjuster { side: of, notches } => format!(
+            "Turn the adjuster, {}, by {}",
+            shop::side(*of),
+            Amount::Notches.text(*notches, units)
+        ),
+        Operation::FitLock { side: of } => format!("Lock in, {}", shop::side(*of)),
+        Operation::RemoveLock { side: of } => format!("Lock out, {}", shop::side(*of)),
+        Operation::Turn { what, turns } => {
+            format!("Turn the {} by {}", turned(what), Amount::Turns.text(*turns, units))
+        }
+        Operation::Push { what, toward } => format!(
+            "Push the {} {}",
+            turned(what),
+            match toward {
+                Toward::Mesh => "into mesh",
+                Toward::Apart => "out of mesh",
+            }
+        ),
+        Operation::Clean { what, .. } => shop::cleaned(*what).to_owned(),
+        Operation::BrushPaste { teeth, film } => format!(
+            "Brush paste on {} teeth, {}",
+            teeth.len(),
+            match film {
+                Brushing::Thin => "thin",
+                Brushing::Usual => "as usual",
+                Brushing::Thick => "thick",
+            }
+        ),
+        Operation::Roll { passes, .. } => format!("Roll the painted teeth, {passes} passes each way"),
+        Operation::Replace { part } => format!("New {} from the shelf", shop::part(*part)),
+        Operation::Note { what, value, .. } => {
+            format!(
+                "Write down {}: {}",
+                shop::measurand(*what),
+                shop::amount(*what).text(*value, units)
+            )
+        }
+        Operation::Predict { about, .. } => format!("Slip signed: {}", shop::predicted(*about)),
+        Operation::JudgePlate { plate, .. } => format!("Judge painted plate {}", plate_number(*plate)),
+        Operation::Hint { level } => format!("Hint {level}"),
+        Operation::Condemn { part, .. } => format!("Condemn the {}", shop::part(*part)),
+        Operation::Finish {} => "Hand the axle over".to_owned(),
+    }
+}
 
 /// What was done, as a sentence without its end.
 pub fn did(line: &Line) -> String {
