@@ -7,7 +7,7 @@ use super::chain::{Chain, Moves, Nominal};
 use super::error::AxleError;
 use super::layout::{DepthShim, Layout};
 use super::member::Member;
-use crate::bearing::{FrictionSeries, SideBearings, Support, TaperedBearing};
+use crate::bearing::{BearingKind, FrictionSeries, SideBearings, Support, TaperedBearing};
 use crate::gear::GearSet;
 use crate::numerics::math;
 
@@ -299,6 +299,7 @@ pub fn usual_side_bearings(wheel_outer_pitch_diameter_mm: f64) -> SideBearings {
             (75.0, 125.0, 24, 21.0, 36_000.0)
         };
     let bearing = TaperedBearing {
+        kind: BearingKind::Tapered,
         bore_mm,
         outside_diameter_mm,
         friction: FrictionSeries::InchLm.constants(),

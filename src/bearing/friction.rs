@@ -7,7 +7,7 @@
 //! Source: all constants from the SKF General Catalogue (2005/2008), friction chapter; the boundary coefficient 0.12 when turning and 0.15 at rest from the newer text of the same catalogue. Moments N mm,
 //! viscosity mm²/s, speed r/min, forces N, diameters mm.
 
-use super::tapered::TaperedBearing;
+use super::tapered::{BearingKind, TaperedBearing};
 use crate::numerics::math;
 
 /// µ_bl while turning.
@@ -42,15 +42,23 @@ pub struct Friction {
 /// G_rr = R1 d_m^2.38 (F_r + R2 Y F_a)^0.31.
 pub fn rolling_moment_factor(bearing: &TaperedBearing, radial_n: f64, axial_n: f64) -> f64 {
     let c = bearing.friction;
-    let load_n = radial_n + c.r2 * bearing.thrust_factor_y * axial_n;
-    c.r1 * math::pow(bearing.mean_diameter_mm(), 2.38) * math::pow(load_n, 0.31)
+    match bearing.kind {
+        BearingKind::Tapered => {
+            let load_n = radial_n + c.r2 * bearing.thrust_factor_y * axial_n;
+            c.r1 * math::pow(bearing.mean_diameter_mm(), 2.38) * math::pow(load_n, 0.31)
+        }
+    }
 }
 
 /// G_sl = S1 d_m^0.82 (F_r + S2 Y F_a), N mm.
 pub fn sliding_moment_factor_nmm(bearing: &TaperedBearing, radial_n: f64, axial_n: f64) -> f64 {
     let c = bearing.friction;
-    let load_n = radial_n + c.s2 * bearing.thrust_factor_y * axial_n;
-    c.s1 * math::pow(bearing.mean_diameter_mm(), 0.82) * load_n
+    match bearing.kind {
+        BearingKind::Tapered => {
+            let load_n = radial_n + c.s2 * bearing.thrust_factor_y * axial_n;
+            c.s1 * math::pow(bearing.mean_diameter_mm(), 0.82) * load_n
+        }
+    }
 }
 
 /// The arm at which rib friction seems to act: e_eff = G_sl/F_a = S2 Y S1 d_m^0.82, mm, about 1.

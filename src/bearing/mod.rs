@@ -39,5 +39,5 @@ pub use seating::{SeatGap, Seating};
 pub use side::{SideBearings, SidePreload, TotalTorque, total_torque_at_pinion};
 pub use spacer::{LengthFault, Spacer, SpacerKind, SpacerMemory, YOUNG_N_PER_MM2};
 pub use support::{Overload, Support, Tightened, Torque};
-pub use tapered::{RollerForces, TaperedBearing, rating_one_million_n, rating_ratio_k, roller_forces};
+pub use tapered::{BearingKind, RollerForces, TaperedBearing, rating_one_million_n, rating_ratio_k, roller_forces};
 pub use under_load::{RadialSpring, UnderLoad};

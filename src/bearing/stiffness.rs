@@ -6,7 +6,7 @@
 //! Harris, Rolling Bearing Analysis; ISO/TS 16281 (roller between raceways); NSK Technical Report E728g, 5.1 (load
 //! zone).
 
-use super::tapered::TaperedBearing;
+use super::tapered::{BearingKind, TaperedBearing};
 use crate::numerics::math;
 
 /// Exponent of force in the approach of a line contact: δ ∝ F^0.9.
@@ -24,6 +24,12 @@ pub struct AxialApproach {
 impl AxialApproach {
     /// Of the bearing with rings taken as rigid.
     pub fn of(bearing: &TaperedBearing) -> Self {
+        match bearing.kind {
+            BearingKind::Tapered => Self::of_line_contact(bearing),
+        }
+    }
+
+    fn of_line_contact(bearing: &TaperedBearing) -> Self {
         let rollers = math::pow(f64::from(bearing.roller_count), 0.9);
         let angle = math::pow(bearing.sin_contact_angle(), 1.9);
         let length = math::pow(bearing.roller_length_mm, 0.8);

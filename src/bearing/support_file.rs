@@ -9,7 +9,7 @@ use super::friction_series::FrictionSeries;
 use super::oil::Oil;
 use super::spacer::{LengthFault, Spacer, SpacerKind};
 use super::support::Support;
-use super::tapered::TaperedBearing;
+use super::tapered::{BearingKind, TaperedBearing};
 use super::under_load;
 use crate::text::{Document, NumberRange, Problems, Table};
 
@@ -136,6 +136,7 @@ fn read_bearing(mut table: Table<'_>, version: Version, p: &mut Problems) -> Opt
     table.finish(p);
     let (friction, steep) = friction?;
     Some(TaperedBearing {
+        kind: BearingKind::Tapered,
         bore_mm: bore?,
         outside_diameter_mm: outside?,
         friction,

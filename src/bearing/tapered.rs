@@ -6,9 +6,19 @@
 use super::friction_constants::FrictionConstants;
 use crate::numerics::math;
 
+/// How a bearing rolls: its approach under thrust and its friction follow formulas of its own.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum BearingKind {
+    /// Tapered rollers in line contact.
+    #[default]
+    Tapered,
+}
+
 /// A single-row tapered roller bearing as a catalogue lists it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct TaperedBearing {
+    /// How it rolls.
+    pub kind: BearingKind,
     /// d, bore of the cone, mm.
     pub bore_mm: f64,
     /// D, outside diameter of the cup, mm.

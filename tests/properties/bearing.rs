@@ -3,8 +3,8 @@
 use lashwright::bearing::friction::{self, Running};
 use lashwright::bearing::stiffness::AxialApproach;
 use lashwright::bearing::{
-    FrictionConstants, FrictionSeries, OpposedPair, RadialSpring, SeatGap, Seating, SideBearings, SpacerKind,
-    SpacerMemory, Support, TaperedBearing, UnderLoad,
+    BearingKind, FrictionConstants, FrictionSeries, OpposedPair, RadialSpring, SeatGap, Seating, SideBearings,
+    SpacerKind, SpacerMemory, Support, TaperedBearing, UnderLoad,
 };
 use lashwright::numerics::math;
 use proptest::prelude::*;
@@ -115,6 +115,7 @@ fn pinion_bearing() -> impl Strategy<Value = TaperedBearing> {
     )
         .prop_map(
             |(bore_mm, ratio, series, thrust_factor_y, roller_count, roller_length_mm)| TaperedBearing {
+                kind: BearingKind::Tapered,
                 bore_mm,
                 outside_diameter_mm: bore_mm * ratio,
                 friction: series.constants(),

@@ -2,7 +2,7 @@
 //!
 //! Roller count and length are not published; 17 rollers and lengths derived from the static rating stand in.
 
-use lashwright::bearing::{FrictionSeries, TaperedBearing};
+use lashwright::bearing::{BearingKind, FrictionSeries, TaperedBearing};
 
 /// A catalogue row.
 #[derive(Debug, Clone, Copy)]
@@ -140,6 +140,7 @@ impl Part {
 
     pub(crate) fn with_rollers(&self, roller_count: u32, roller_length_mm: f64) -> TaperedBearing {
         TaperedBearing {
+            kind: BearingKind::Tapered,
             bore_mm: self.bore,
             outside_diameter_mm: self.outside,
             friction: self.series.constants(),
