@@ -28,9 +28,14 @@ fn main() -> io::Result<()> {
         )
         .map_err(io::Error::other)?;
         for file in toml_files(&root.join(folder))? {
-            let (name, path) = (plain(file.file_stem().map(Path::new))?, plain(Some(&file))?);
-            writeln!(code, "    Embedded {{ name: {name:?}, text: include_str!({path:?}) }},")
-                .map_err(io::Error::other)?;
+            let name = plain(file.file_stem().map(Path::new))?;
+            let path = format!("/{folder}/{name}.toml");
+            // Looked up where the compiler runs: checkouts may share one target folder, and with it what is written here.
+            writeln!(
+                code,
+                "    Embedded {{ name: {name:?}, text: include_str!(concat!(env!(\"CARGO_MANIFEST_DIR\"), {path:?})) }},"
+            )
+            .map_err(io::Error::other)?;
         }
         code += "];\n";
     }

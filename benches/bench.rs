@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use lashwright::axle::{Assembly, Axle, Layout, Target, Truth, settle, usual_side_bearings};
-use lashwright::bench::{Bench, Operation, Setting, ShimPiece, ShimPlace, Start};
+use lashwright::bench::{Bench, BenchSetUp, Operation, ShimPiece, ShimPlace, StartingState};
 use lashwright::catalogue;
 use lashwright::contact::Pair;
 use lashwright::exercise::{Attempt, Exercise, par, score};
@@ -29,12 +29,12 @@ fn whole() -> Bench {
         true_mm,
     };
     let kit = vec![piece(ShimPlace::Depth, 1.0), piece(ShimPlace::Spacer, 0.8)];
-    let setting = Setting::usual(axle, Arc::new(Pair::new(gears)), 1, kit);
+    let setting = BenchSetUp::usual(axle, Arc::new(Pair::new(gears)), 1, kit);
     let packs = [vec![0], vec![1], vec![], vec![]];
     Bench::new(
         Arc::new(setting),
         Truth::default(),
-        &Start::Assembled { assembly, packs },
+        &StartingState::Assembled { assembly, packs },
     )
     .expect("a start")
 }

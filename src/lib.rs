@@ -3,7 +3,7 @@
 //! Somebody who builds up final drives chooses a depth shim and a spacer, presses bearings, torques the nut, sets the
 //! ring gear, reads lash, paints teeth and reads the print, and goes again, because no housing, bearing or gear is
 //! exactly nominal. Here the same work is done on a computed axle whose errors are hidden. The physics is computed,
-//! never scripted: the print comes from the contact of real tooth surfaces, the rolling torque from a friction model,
+//! never scripted: the print comes from the contact of real tooth surfaces, the rotating torque from a friction model,
 //! the preload from a stack of springs.
 //!
 //! # Words

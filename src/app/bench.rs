@@ -10,7 +10,7 @@ use std::sync::Arc;
 use crate::bench::{Operation, Paste, PasteLeft};
 use crate::contact::{Placement, Route};
 use crate::exercise::{Debrief, Exercise};
-use crate::job::attempt::Session as Attempt;
+use crate::job::attempt::OpenAttempt as Attempt;
 use crate::job::kept::{self, Kept};
 use crate::job::{Failure, scenarios};
 use crate::view::bench::{ExerciseLine, KeptLine, Laid, ToothShape};
@@ -34,7 +34,7 @@ pub(super) struct Held {
 
 /// What is to be seen of an attempt.
 #[derive(Debug)]
-pub(super) struct Seen {
+pub(super) struct AttemptView {
     board: BenchView,
     debrief: Option<DebriefView>,
     paste: Option<Arc<PasteLeft>>,
@@ -42,7 +42,7 @@ pub(super) struct Seen {
 
 impl Held {
     /// What is shown, and why there is no debrief although the axle was handed over.
-    fn view(&mut self) -> (Box<Seen>, Option<String>) {
+    fn view(&mut self) -> (Box<AttemptView>, Option<String>) {
         let paste = self.paste_left();
         let attempt = self.attempt.attempt();
         let board = BenchView::new(attempt, self.tooth);
@@ -54,7 +54,7 @@ impl Held {
         } else {
             (None, None)
         };
-        (Box::new(Seen { board, debrief, paste }), problem)
+        (Box::new(AttemptView { board, debrief, paste }), problem)
     }
 
     /// What is left of the paste; solved again only when the paste has changed.
@@ -107,54 +107,54 @@ pub(super) enum Task {
 
 /// What came of it.
 #[derive(Debug)]
-pub(super) enum Came {
+pub(super) enum TaskOutcome {
     /// An attempt has begun or goes on.
-    There(Result<Box<There>, String>),
+    Opened(Result<Box<OpenedAttempt>, String>),
     /// The debrief was written, or could not be: in words.
     Saved { held: Box<Held>, said: String },
     /// Something was done, or could not even be kept.
     Did {
         held: Box<Held>,
-        shown: Option<Box<Seen>>,
+        shown: Option<Box<AttemptView>>,
         problem: Option<String>,
     },
 }
 
 /// An attempt that has just begun or goes on.
 #[derive(Debug)]
-pub(super) struct There {
+pub(super) struct OpenedAttempt {
     held: Held,
-    shown: Box<Seen>,
+    shown: Box<AttemptView>,
     stage: Arc<StagePair>,
     notice: Option<String>,
 }
 
 impl Task {
     /// Does it.
-    pub(super) fn run(self) -> Came {
+    pub(super) fn run(self) -> TaskOutcome {
         match self {
             Self::Begin { source, seed, folder } => {
                 let begun = begin(&source, seed, folder.as_deref()).map_err(|failure| kept::sentence(&failure));
-                Came::There(begun.and_then(|attempt| there(attempt, None)))
+                TaskOutcome::Opened(begun.and_then(|attempt| there(attempt, None)))
             }
             Self::GoOn { path } => {
                 let resumed = Attempt::resume(&path).map_err(|failure| kept::sentence(&failure));
-                Came::There(resumed.and_then(|(attempt, notice)| there(attempt, notice)))
+                TaskOutcome::Opened(resumed.and_then(|(attempt, notice)| there(attempt, notice)))
             }
-            Self::SavePage { held, folder } => Came::Saved {
+            Self::SavePage { held, folder } => TaskOutcome::Saved {
                 said: held.save_page(&folder),
                 held,
             },
             Self::Do { mut held, operation } => match held.attempt.apply(operation) {
                 Ok(_) => {
                     let (seen, problem) = held.view();
-                    Came::Did {
+                    TaskOutcome::Did {
                         held,
                         shown: Some(seen),
                         problem,
                     }
                 }
-                Err(failure) => Came::Did {
+                Err(failure) => TaskOutcome::Did {
                     held,
                     shown: None,
                     problem: Some(kept::sentence(&failure)),
@@ -171,7 +171,7 @@ fn begin(source: &str, seed: u64, folder: Option<&Path>) -> Result<Attempt, Fail
     Attempt::begin(source, seed, path.as_deref())
 }
 
-fn there(attempt: Attempt, notice: Option<String>) -> Result<Box<There>, String> {
+fn there(attempt: Attempt, notice: Option<String>) -> Result<Box<OpenedAttempt>, String> {
     // The gears as designed: what is really there is nobody's business on the stage.
     let stage = StagePair::new(attempt.attempt().exercise().design())?;
     let mut held = Held {
@@ -180,7 +180,7 @@ fn there(attempt: Attempt, notice: Option<String>) -> Result<Box<There>, String>
         paste: None,
     };
     let (shown, problem) = held.view();
-    Ok(Box::new(There {
+    Ok(Box::new(OpenedAttempt {
         shown,
         held,
         stage: Arc::new(stage),
@@ -450,19 +450,19 @@ impl Desk {
     }
 
     /// Takes what came of a task. Says whether an attempt has just come on the bench.
-    pub(super) fn take(&mut self, came: Came) -> bool {
+    pub(super) fn take(&mut self, came: TaskOutcome) -> bool {
         self.away = false;
         match came {
             // Another attempt was asked for meanwhile.
-            Came::There(_) if self.wanted.is_some() => false,
-            Came::There(Ok(there)) => {
-                let There {
+            TaskOutcome::Opened(_) if self.wanted.is_some() => false,
+            TaskOutcome::Opened(Ok(there)) => {
+                let OpenedAttempt {
                     held,
                     shown,
                     stage,
                     notice,
                 } = *there;
-                let Seen { board, debrief, paste } = *shown;
+                let AttemptView { board, debrief, paste } = *shown;
                 let design = stage.design();
                 let axle = Arc::clone(held.attempt.attempt().exercise());
                 let parts = AxleParts::new(axle.axle(), &stage, self.shims_times);
@@ -484,19 +484,19 @@ impl Desk {
                 self.said = notice.or(in_folder);
                 true
             }
-            Came::There(Err(problem)) => {
+            TaskOutcome::Opened(Err(problem)) => {
                 self.look_for_kept();
                 self.said = Some(problem);
                 false
             }
-            Came::Saved { held, said } => {
+            TaskOutcome::Saved { held, said } => {
                 if self.wanted.is_none() {
                     self.held = Some(held);
                     self.said = Some(said);
                 }
                 false
             }
-            Came::Did { held, shown, problem } => {
+            TaskOutcome::Did { held, shown, problem } => {
                 // Another attempt was asked for meanwhile: this one is safe in its journal.
                 if self.wanted.is_some() {
                     return false;
@@ -504,7 +504,7 @@ impl Desk {
                 self.held = Some(held);
                 let mut in_folder = None;
                 if let Some(shown) = shown {
-                    let Seen { board, debrief, paste } = *shown;
+                    let AttemptView { board, debrief, paste } = *shown;
                     self.look_at_what_lies(&board.laid);
                     if board.finished {
                         self.queue.clear();

@@ -7,7 +7,7 @@ use bevy::prelude::*;
 use thiserror::Error;
 
 use super::AppSystems;
-use super::bench::{BenchStage, Came, Desk, Task};
+use super::bench::{BenchStage, Desk, Task, TaskOutcome};
 use super::keys::KeyDesk;
 use crate::bench::PasteLeft;
 use crate::contact::{Film, Route};
@@ -429,7 +429,7 @@ impl Session {
     }
 
     /// Takes what came of it. An attempt that has begun is gone to, one that has been handed over is talked through.
-    pub(super) fn take_task(&mut self, came: Came) {
+    pub(super) fn take_task(&mut self, came: TaskOutcome) {
         let before = self.desk.debrief().is_some();
         let paste_before = self.desk.paste().cloned();
         if self.desk.take(came) {

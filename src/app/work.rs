@@ -6,7 +6,7 @@
 use bevy::prelude::*;
 use bevy::tasks::{AsyncComputeTaskPool, Task, futures::check_ready};
 
-use super::bench::Came;
+use super::bench::TaskOutcome;
 use super::{AppSystems, Session};
 use crate::view::{Done, Job};
 
@@ -16,7 +16,7 @@ pub(super) struct UnderWay(Option<Task<Done>>);
 
 /// The task on the attempt under way.
 #[derive(Default, Resource)]
-pub(super) struct AtTheBench(Option<Task<Came>>);
+pub(super) struct AtTheBench(Option<Task<TaskOutcome>>);
 
 /// Hands jobs out and takes results in.
 pub(super) fn plugin(app: &mut App) {

@@ -88,7 +88,7 @@ impl SideBearings {
     }
 }
 
-/// The rolling torque felt at the pinion with the wheel in place: pinion and seal, and the side bearings' torque over
+/// The rotating torque felt at the pinion with the wheel in place: pinion and seal, and the side bearings' torque over
 /// the ratio, since the wheel turns that much slower. `pinion` is the pinion alone, `side_at_wheel_nm` the side
 /// bearings' torque at the wheel, `ratio` z2/z1. Losses of the teeth themselves are far below what a wrench shows and
 /// left out.

@@ -1,8 +1,8 @@
 //! The carrier with the wheel on it, its side bearings, caps and the paste on its teeth.
 
-use super::choices::{Brushing, Side};
+use super::choices::{Brushing, CarrierSide};
 use super::part::Part;
-use super::setting::Setting;
+use super::setting::BenchSetUp;
 use crate::axle::{Assembly, Caps, Push, ROOM_C, SideStack, Truth, WheelSeat};
 use crate::contact::Placement;
 use crate::numerics::math;
@@ -149,19 +149,19 @@ impl CarrierGroup {
         }
     }
 
-    pub(super) fn adjuster(&self, side: Side) -> Adjuster {
+    pub(super) fn adjuster(&self, side: CarrierSide) -> Adjuster {
         let [tooth, back] = self.adjusters;
         match side {
-            Side::Tooth => tooth,
-            Side::Back => back,
+            CarrierSide::Tooth => tooth,
+            CarrierSide::Back => back,
         }
     }
 
-    pub(super) fn adjuster_mut(&mut self, side: Side) -> &mut Adjuster {
+    pub(super) fn adjuster_mut(&mut self, side: CarrierSide) -> &mut Adjuster {
         let [tooth, back] = &mut self.adjusters;
         match side {
-            Side::Tooth => tooth,
-            Side::Back => back,
+            CarrierSide::Tooth => tooth,
+            CarrierSide::Back => back,
         }
     }
 
@@ -174,7 +174,7 @@ impl CarrierGroup {
     }
 
     /// Whether used bolts would be drawn up again against the card.
-    pub(super) fn reuses_bolts(&self, setting: &Setting) -> bool {
+    pub(super) fn reuses_bolts(&self, setting: &BenchSetUp) -> bool {
         self.bolts.used && setting.single_use.contains(&Part::RingBolts)
     }
 

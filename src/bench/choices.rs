@@ -80,7 +80,7 @@ pub enum CapTorque {
 /// A side of the carrier.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
-pub enum Side {
+pub enum CarrierSide {
     /// Where the wheel's teeth are.
     Tooth,
     /// Behind the wheel.

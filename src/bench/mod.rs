@@ -57,7 +57,7 @@ pub use aspect::{Aspect, Aspects};
 pub use carrier_group::{Paste, Rolled};
 pub use caution::{Caution, Precaution};
 pub use choices::{
-    Brushing, CapTorque, Cleaned, Level, Predicted, Ring, ShimPlace, Side, SpacerChoice, Toward, Turned,
+    Brushing, CapTorque, CarrierSide, Cleaned, Level, Predicted, Ring, ShimPlace, SpacerChoice, Toward, Turned,
 };
 pub use instrument_kind::InstrumentKind;
 pub use kind::{OperationKind, WorkGroup};
@@ -74,7 +74,7 @@ pub use plate::{Plate, PlateJudged};
 pub use reading::{PatternPart, Reading, ReadingPart, Unit};
 pub use record::Record;
 pub use refusal::{Item, Refusal};
-pub use setting::{Setting, Start, StartError};
+pub use setting::{BenchSetUp, StartError, StartingState};
 pub use sheet::{Judgement, Note, Prediction};
 pub use state::Bench;
 pub use tariff::Tariff;

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use super::caution::Precaution;
 use super::choices::{
-    Brushing, CapTorque, Cleaned, Level, Predicted, Ring, ShimPlace, Side, SpacerChoice, Toward, Turned,
+    Brushing, CapTorque, CarrierSide, Cleaned, Level, Predicted, Ring, ShimPlace, SpacerChoice, Toward, Turned,
 };
 use super::measurand::Measurand;
 use super::part::Part;
@@ -194,19 +194,19 @@ pub enum Operation {
     /// Turn a side adjuster.
     TurnAdjuster {
         /// Which one.
-        side: Side,
+        side: CarrierSide,
         /// Positive screws it in, toward the bearing.
         notches: f64,
     },
     /// Put an adjuster's lock in.
     FitLock {
         /// Which one.
-        side: Side,
+        side: CarrierSide,
     },
     /// Take an adjuster's lock out.
     RemoveLock {
         /// Which one.
-        side: Side,
+        side: CarrierSide,
     },
     /// Turn the axle over, so that rollers find their place.
     Turn {

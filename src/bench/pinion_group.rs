@@ -2,7 +2,7 @@
 
 use super::choices::Ring;
 use super::part::Part;
-use super::setting::Setting;
+use super::setting::BenchSetUp;
 use crate::axle::{Assembly, Bearings, Nut, Push, SpacerFitted, Truth};
 use crate::bearing::{SeatGap, Seating, SpacerMemory};
 use crate::numerics::random::Stream;
@@ -157,7 +157,7 @@ impl PinionGroup {
     }
 
     /// Whether a used nut would be put on again against the card.
-    pub(super) fn reuses_nut(&self, setting: &Setting) -> bool {
+    pub(super) fn reuses_nut(&self, setting: &BenchSetUp) -> bool {
         self.nut_used && setting.single_use.contains(&Part::Nut)
     }
 

@@ -3,7 +3,7 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::choices::{Ring, Side};
+use super::choices::{CarrierSide, Ring};
 use super::instrument::CannotRead;
 use super::instrument_kind::InstrumentKind;
 use super::kit::PackFault;
@@ -42,7 +42,7 @@ pub enum Item {
     /// Lock of an adjuster.
     Lock {
         /// On which side.
-        side: Side,
+        side: CarrierSide,
     },
     /// Spreader on the case.
     Spreader,

@@ -15,7 +15,7 @@ use crate::contact::Pair;
 
 /// The fixed side of an attempt.
 #[derive(Debug, Clone)]
-pub struct Setting {
+pub struct BenchSetUp {
     /// The axle as designed.
     pub axle: Axle,
     /// The gears that are really there, made ready for contact ([`crate::axle::Truth::design_of`]).
@@ -38,7 +38,7 @@ pub struct Setting {
     pub hoist_from_diameter_mm: f64,
 }
 
-impl Setting {
+impl BenchSetUp {
     /// An attempt with the usual tools, tariff and rules.
     pub fn usual(axle: Axle, pair: Arc<Pair>, seed: u64, kit: Vec<ShimPiece>) -> Self {
         Self {
@@ -67,7 +67,7 @@ impl Setting {
 
 /// How the axle lies on the bench when the attempt begins.
 #[derive(Debug, Clone, PartialEq)]
-pub enum Start {
+pub enum StartingState {
     /// In parts: nothing fitted.
     Bare,
     /// Assembled. Shim thicknesses follow from the pieces named, for depth, spacer, tooth side, behind the wheel.
@@ -79,7 +79,7 @@ pub enum Start {
     },
 }
 
-impl Start {
+impl StartingState {
     /// A whole axle as careful hands left it ([`Assembly::set_up`]), its packs made of these pieces of the kit, its
     /// adjusters off by so much.
     ///
@@ -110,11 +110,11 @@ impl Start {
         })
     }
 
-    /// As [`Start::whole`] with the pinion and everything on its shaft still beside the case: bearings, spacer, nut, seal
+    /// As [`StartingState::whole`] with the pinion and everything on its shaft still beside the case: bearings, spacer, nut, seal
     /// and the packs among them are out.
     ///
     /// # Errors
-    /// As [`Start::whole`].
+    /// As [`StartingState::whole`].
     pub fn without_pinion(
         axle: &Axle,
         truth: &Truth,
@@ -147,7 +147,7 @@ impl Start {
     }
 }
 
-impl Start {
+impl StartingState {
     /// Cups and head cone pressed on by somebody, everything else beside the case. Gaps behind the rings, mm: head cone, head
     /// cup, tail cup. `depth_pack` names the pieces that were laid between, where the depth shim lies behind a ring.
     pub fn rings(truth: &Truth, gaps_mm: [f64; 3], depth_pack: Vec<u32>) -> Self {

@@ -6,7 +6,7 @@ use super::kit::Packs;
 use super::ledger::Ledger;
 use super::measurand::Measurand;
 use super::refusal::Refusal;
-use super::setting::Setting;
+use super::setting::BenchSetUp;
 use super::sheet::text_bits;
 use super::tools::Instrument;
 
@@ -42,7 +42,7 @@ impl Shop {
     /// Counts one use of an instrument. It is set up again for another quantity, or where asked to.
     pub(super) fn use_tool(
         &mut self,
-        setting: &Setting,
+        setting: &BenchSetUp,
         name: &str,
         what: Measurand,
         set_up_again: bool,

@@ -8,7 +8,7 @@ use super::reading::{PatternPart, ReadingPart};
 use super::refusal::Refusal;
 use super::shop::Usage;
 use super::state::Bench;
-use super::tools::{Instrument, StemChoice};
+use super::tools::{Instrument, StemChoice, Tool};
 use crate::contact::{self, Contact, Film, FlankContact, Pattern, Route};
 use crate::gear::Side as Flank;
 
@@ -135,7 +135,7 @@ impl Bench {
             ..PressGauge::USUAL
         };
         let usage = Usage::default();
-        shown_n / gauge.reads_n(1.0, self.using("press_gauge", usage))
+        shown_n / gauge.reads_n(1.0, self.using(Tool::PRESS_GAUGE, usage))
     }
 
     /// What brushing and rolling left on the teeth.

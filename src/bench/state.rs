@@ -15,7 +15,7 @@ use super::pinion_group::PinionGroup;
 use super::plate::PlateJudged;
 use super::record::Record;
 use super::refusal::Refusal;
-use super::setting::{Setting, Start, StartError};
+use super::setting::{BenchSetUp, StartError, StartingState};
 use super::sheet::{Judgement, Note, Prediction, Sheet};
 use super::shop::Shop;
 use crate::axle::{Assembly, AxleError, Built, Nut, Truth, settle, support_as_built};
@@ -24,7 +24,7 @@ use crate::axle::{Assembly, AxleError, Built, Nut, Truth, settle, support_as_bui
 /// `built`.
 #[derive(Debug, Clone)]
 pub struct Bench {
-    pub(super) setting: Arc<Setting>,
+    pub(super) setting: Arc<BenchSetUp>,
     pub(super) truth: Truth,
     pub(super) pinion: PinionGroup,
     pub(super) carrier: CarrierGroup,
@@ -43,12 +43,12 @@ impl Bench {
     ///
     /// # Errors
     /// [`StartError`] for a start that cannot be.
-    pub fn new(setting: Arc<Setting>, truth: Truth, start: &Start) -> Result<Self, StartError> {
+    pub fn new(setting: Arc<BenchSetUp>, truth: Truth, start: &StartingState) -> Result<Self, StartError> {
         let mut packs = Packs::new(setting.kit.len());
         let bare = Assembly::bare();
         let (found, used) = match start {
-            Start::Bare => (&bare, false),
-            Start::Assembled {
+            StartingState::Bare => (&bare, false),
+            StartingState::Assembled {
                 assembly,
                 packs: pieces,
             } => {
@@ -215,7 +215,7 @@ impl Bench {
     }
 
     /// What does not change.
-    pub fn setting(&self) -> &Setting {
+    pub fn setting(&self) -> &BenchSetUp {
         &self.setting
     }
 

@@ -68,6 +68,12 @@ const LARGE_DIAL: TorqueWrench = TorqueWrench {
 };
 
 impl Tool {
+    /// The name that every bench gives to looking, without an instrument in hand.
+    pub const EYE: &'static str = "eye";
+
+    /// The name of the gauge on the press, which belongs to the press and not to the bench's instruments.
+    pub const PRESS_GAUGE: &'static str = "press_gauge";
+
     /// What lies on a usual bench.
     pub fn usual() -> Vec<Self> {
         [
@@ -84,7 +90,7 @@ impl Tool {
             ("depth_gauge", Instrument::DepthGauge(DepthGauge::USUAL)),
             ("feeler", Instrument::Feeler(Feeler::USUAL)),
             ("thermometer", Instrument::Thermometer(Thermometer::USUAL)),
-            ("eye", Instrument::Eye),
+            (Self::EYE, Instrument::Eye),
         ]
         .into_iter()
         .map(|(name, instrument)| Self {

@@ -78,7 +78,7 @@ enum Subcommands {
         #[arg(long)]
         json: bool,
     },
-    /// Preload and rolling torque of a pinion support with its nut tightened
+    /// Preload and rotating torque of a pinion support with its nut tightened
     Preload(PreloadArguments),
     /// Contact pattern, lash and transmission error of a gear set at a placement
     Mesh(MeshArguments),

@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use crate::job::attempt::{self, LONGEST_LINE, Session, card_text, final_text};
+use crate::job::attempt::{self, LONGEST_LINE, OpenAttempt, card_text, final_text};
 use crate::job::{Failure, debrief, operations, text_file};
 
 use super::{Answer, Page, fail};
@@ -64,7 +64,7 @@ fn play(arguments: &AttemptArguments, scenario: &str) -> Result<ExitCode, Failur
         Some(policy) => Some(attempt::played(scenario, arguments.seed, policy)?),
         None => arguments.operations.as_deref().map(text_file::read_lines).transpose()?,
     };
-    let mut session = Session::begin(scenario, arguments.seed, arguments.journal.as_deref())?;
+    let mut session = OpenAttempt::begin(scenario, arguments.seed, arguments.journal.as_deref())?;
     let mut page = Page::new();
     if !arguments.json {
         page.write(&(card_text(session.attempt()) + "\n\n"));
@@ -96,7 +96,7 @@ fn play(arguments: &AttemptArguments, scenario: &str) -> Result<ExitCode, Failur
 /// Answers each line; empty ones and those that begin with `#` are passed over.
 fn each(
     lines: impl Iterator<Item = Result<String, Failure>>,
-    session: &mut Session,
+    session: &mut OpenAttempt,
     page: &mut Page,
     json: bool,
 ) -> Result<(), Failure> {

@@ -1,7 +1,7 @@
 //! `lashwright check FILE…`
 
 use crate::job::check::check;
-use crate::job::{Failure, Fault};
+use crate::job::{AtFault, Failure};
 
 use super::Answer;
 
@@ -18,10 +18,10 @@ pub(super) fn run(files: &[String]) -> Answer {
     if failures.is_empty() {
         return Ok(lines.join("\n"));
     }
-    let fault = if failures.iter().any(|f| f.fault == Fault::Other) {
-        Fault::Other
+    let fault = if failures.iter().any(|f| f.fault == AtFault::Other) {
+        AtFault::Other
     } else {
-        Fault::Input
+        AtFault::Input
     };
     let texts: Vec<String> = failures.into_iter().map(|f| f.text).collect();
     Err(Failure {

@@ -19,7 +19,7 @@ pub use attempt::AttemptArguments;
 pub use mesh::{MeshArguments, RouteArgument};
 pub use preload::PreloadArguments;
 
-use crate::job::{Failure, Fault};
+use crate::job::{AtFault, Failure};
 
 /// A command that needs no screen.
 #[derive(Debug, Clone, PartialEq)]
@@ -137,7 +137,7 @@ pub fn fail(failure: &Failure) -> ExitCode {
     // If standard error is closed there is nobody left to tell; the exit code still says it.
     drop(writeln!(std::io::stderr().lock(), "{}", failure.text));
     match failure.fault {
-        Fault::Input => ExitCode::from(2),
-        Fault::Other => ExitCode::from(1),
+        AtFault::Input => ExitCode::from(2),
+        AtFault::Other => ExitCode::from(1),
     }
 }

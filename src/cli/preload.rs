@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use crate::document::preload::PreloadDocument;
-use crate::job::preload::{Over, Preload, Request, Sweep, Verdict, Window, preload, table};
+use crate::job::preload::{Over, Preload, Request, Sweep, TorqueWindow, WindowVerdict, preload, table};
 use crate::job::shop_units::{foot_pounds, inch_pounds, inches, number, pounds_force, signed};
 use crate::job::{Failure, preload_picture, supports};
 
@@ -46,7 +46,7 @@ pub struct PreloadArguments {
     /// Step of the table, mm or N·m
     #[arg(long, value_name = "STEP", allow_negative_numbers = true)]
     step: Option<f64>,
-    /// Write the chart of rolling torque with its windows into an SVG file
+    /// Write the chart of rotating torque with its windows into an SVG file
     #[arg(long, value_name = "OUT.svg")]
     picture: Option<PathBuf>,
     /// One JSON document (a list of them for a table)
@@ -247,10 +247,14 @@ fn both_units(torque_nm: f64) -> String {
 /// Where the preload lies for new and for run-in bearings.
 fn window_lines(case: &Preload) -> Vec<String> {
     [
-        ("new bearings", Window::new_bearings(&case.support), case.rolling_new_nm),
+        (
+            "new bearings",
+            TorqueWindow::new_bearings(&case.support),
+            case.rolling_new_nm,
+        ),
         (
             "run-in bearings",
-            Window::run_in_bearings(&case.support),
+            TorqueWindow::run_in_bearings(&case.support),
             case.rolling_run_in_nm,
         ),
     ]
@@ -267,11 +271,11 @@ fn window_lines(case: &Preload) -> Vec<String> {
     .collect()
 }
 
-fn verdict_words(verdict: Verdict) -> &'static str {
+fn verdict_words(verdict: WindowVerdict) -> &'static str {
     match verdict {
-        Verdict::Low => "too little",
-        Verdict::Inside => "in the window",
-        Verdict::High => "too much",
+        WindowVerdict::Low => "too little",
+        WindowVerdict::Inside => "in the window",
+        WindowVerdict::High => "too much",
     }
 }
 
@@ -283,7 +287,7 @@ fn step_line(case: &Preload) -> Option<String> {
         ("0.001 in (0.025 mm) more shim", case.with_a_thousandth_more_shim()?)
     };
     Some(format!(
-        "{what}: preload {} kN, rolling torque {} in·lb",
+        "{what}: preload {} kN, rotating torque {} in·lb",
         signed(1.0e-3 * step.preload_n, 2),
         signed(inch_pounds(step.rolling_nm), 1)
     ))
@@ -302,12 +306,12 @@ impl Column {
     }
 }
 
-/// A rolling torque in both units, with a mark where it lies outside its window.
-fn feel(torque_nm: f64, window: Window) -> String {
+/// A rotating torque in both units, with a mark where it lies outside its window.
+fn feel(torque_nm: f64, window: TorqueWindow) -> String {
     let mark = match window.verdict(torque_nm) {
-        Verdict::Low => "low ",
-        Verdict::Inside => "ok  ",
-        Verdict::High => "high",
+        WindowVerdict::Low => "low ",
+        WindowVerdict::Inside => "ok  ",
+        WindowVerdict::High => "high",
     };
     format!(
         "{mark} {:>5} ({})",
@@ -323,8 +327,8 @@ fn table_text(rows: &[Preload], over: Over) -> String {
     let sleeve = first.support.has_sleeve();
     let mut lines = vec![first.support.name.clone(), conditions_line(first, Some(over), false)];
     for (name, window) in [
-        ("new bearings", Window::new_bearings(&first.support)),
-        ("run-in bearings", Window::run_in_bearings(&first.support)),
+        ("new bearings", TorqueWindow::new_bearings(&first.support)),
+        ("run-in bearings", TorqueWindow::run_in_bearings(&first.support)),
     ] {
         lines.push(format!(
             "window for {name}: {} to {} in·lb",
@@ -371,8 +375,8 @@ fn table_text(rows: &[Preload], over: Over) -> String {
         if own {
             cells.push(number(inch_pounds(row.rolling.total_nm), 1));
         }
-        cells.push(feel(row.rolling_new_nm, Window::new_bearings(&row.support)));
-        cells.push(feel(row.rolling_run_in_nm, Window::run_in_bearings(&row.support)));
+        cells.push(feel(row.rolling_new_nm, TorqueWindow::new_bearings(&row.support)));
+        cells.push(feel(row.rolling_run_in_nm, TorqueWindow::run_in_bearings(&row.support)));
         cells.push(number(1.0e3 * row.state.pinion_shift_mm, 1));
         lines.push(line(cells));
     }

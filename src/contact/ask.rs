@@ -4,7 +4,7 @@
 
 use crate::gear::Side;
 
-use super::gap::Stand;
+use super::gap::PlacedPair;
 use super::gap_map::GapMap;
 use super::motion::Envelope;
 use super::pair::Pair;
@@ -31,13 +31,13 @@ pub fn solve(pair: &Pair, placement: Placement, film: Film, route: Route) -> Con
 /// Motion of one flank at a placement. None where no pair can touch at some roll.
 fn envelope(pair: &Pair, placement: Placement, side: Side, route: Route) -> Option<Envelope> {
     match route {
-        Route::Exact => exact::envelope(pair.prepared(), &Stand::new(pair.gears(), placement), side),
+        Route::Exact => exact::envelope(pair.prepared(), &PlacedPair::new(pair.gears(), placement), side),
         Route::Fast => fast::envelope(pair.tables(), placement, side),
     }
 }
 
 /// Smallest gap over the roll on a grid over the flank: by the exact route with the resolution of the pair. None where
-/// the flank cannot touch. [`Pattern::of`] makes the pattern of it for any film.
+/// the flank cannot touch. [`Pattern::of`](super::Pattern::of) makes the pattern of it for any film.
 pub fn gap_map(pair: &Pair, placement: Placement, side: Side, route: Route) -> Option<GapMap> {
     if !is_finite(&placement) {
         return None;
@@ -45,7 +45,7 @@ pub fn gap_map(pair: &Pair, placement: Placement, side: Side, route: Route) -> O
     match route {
         Route::Exact => {
             let prepared = pair.prepared();
-            let stand = Stand::new(pair.gears(), placement);
+            let stand = PlacedPair::new(pair.gears(), placement);
             let envelope = exact::envelope(prepared, &stand, side)?;
             Some(exact::map(prepared, &stand, side, &envelope))
         }
@@ -78,7 +78,7 @@ pub fn path_of_contact(pair: &Pair, placement: Placement, side: Side, route: Rou
         return None;
     }
     let curve = match route {
-        Route::Exact => exact::curve(pair.prepared(), &Stand::new(pair.gears(), placement), side),
+        Route::Exact => exact::curve(pair.prepared(), &PlacedPair::new(pair.gears(), placement), side),
         Route::Fast => fast::curve(pair.tables(), placement, side)?,
     };
     let envelope = Envelope::new(&curve, pair.gears().wheel_pitch_rad())?;

@@ -4,8 +4,8 @@
 
 use crate::gear::Side;
 
-use super::gap::Stand;
-use super::gap_map::{GapMap, Gapper};
+use super::gap::PlacedPair;
+use super::gap_map::{GapMap, GapSearch};
 use super::lash;
 use super::motion::{Curve, Envelope};
 use super::outline::Outline;
@@ -13,15 +13,15 @@ use super::pattern::Pattern;
 use super::placement::{Film, Placement};
 use super::prepared::Prepared;
 use super::result::{Contact, EdgeContact, FlankContact};
-use super::touch::Toucher;
+use super::touch::TouchSearch;
 
 /// The curve of first touch of one pair on one flank.
-pub(super) fn curve(prepared: &Prepared, stand: &Stand, side: Side) -> Curve {
+pub(super) fn curve(prepared: &Prepared, stand: &PlacedPair, side: Side) -> Curve {
     let flank = prepared.flank(side);
     let step = prepared.gears.wheel_pitch_rad() / prepared.resolution.rolls as f64;
-    let toucher = Toucher { stand, flank };
+    let search = TouchSearch { stand, flank };
     Curve::new(
-        &toucher,
+        &search,
         flank.first_sample,
         flank.last_sample,
         step,
@@ -30,24 +30,24 @@ pub(super) fn curve(prepared: &Prepared, stand: &Stand, side: Side) -> Curve {
 }
 
 /// Motion of one flank. None where no pair can touch at some roll.
-pub(super) fn envelope(prepared: &Prepared, stand: &Stand, side: Side) -> Option<Envelope> {
+pub(super) fn envelope(prepared: &Prepared, stand: &PlacedPair, side: Side) -> Option<Envelope> {
     Envelope::new(&curve(prepared, stand, side), prepared.gears.wheel_pitch_rad())
 }
 
 /// Smallest gaps of one flank that moves by this envelope.
-pub(super) fn map(prepared: &Prepared, stand: &Stand, side: Side, envelope: &Envelope) -> GapMap {
+pub(super) fn map(prepared: &Prepared, stand: &PlacedPair, side: Side, envelope: &Envelope) -> GapMap {
     let kinks = envelope.kinks();
-    let gapper = Gapper {
+    let search = GapSearch {
         stand,
         flank: prepared.flank(side),
         envelope,
         kinks: &kinks,
     };
-    gapper.map(prepared.resolution)
+    search.map(prepared.resolution)
 }
 
 pub(super) fn solve(prepared: &Prepared, placement: Placement, film: Film) -> Contact {
-    let stand = Stand::new(&prepared.gears, placement);
+    let stand = PlacedPair::new(&prepared.gears, placement);
     let envelopes = Side::BOTH.map(|side| envelope(prepared, &stand, side));
     let flank = |side: Side, envelope: &Option<Envelope>| {
         envelope.as_ref().map_or(FlankContact::NONE, |envelope| {
@@ -72,7 +72,7 @@ pub(super) fn solve(prepared: &Prepared, placement: Placement, film: Film) -> Co
 /// The print of a map, its ends found on the surfaces themselves.
 fn pattern(
     prepared: &Prepared,
-    stand: &Stand,
+    stand: &PlacedPair,
     side: Side,
     envelope: &Envelope,
     map: &GapMap,
@@ -81,13 +81,13 @@ fn pattern(
     let (pattern, extremes) = Pattern::with_extremes(map, film.thickness_um)?;
     let kinks = envelope.kinks();
     let outline = Outline {
-        gapper: Gapper {
+        search: GapSearch {
             stand,
             flank: prepared.flank(side),
             envelope,
             kinks: &kinks,
         },
-        designed: Stand::new(&prepared.gears, Placement::NOMINAL),
+        designed: PlacedPair::new(&prepared.gears, Placement::NOMINAL),
         film_mm: 1e-3 * film.thickness_um,
         cell: [2.0 / map.nx as f64, 2.0 / map.ny as f64],
     };

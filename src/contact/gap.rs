@@ -28,7 +28,7 @@ const ROLL_ACCURACY: f64 = 1e-6;
 
 /// Two gears at a placement.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct Stand {
+pub(crate) struct PlacedPair {
     sin_tilt: f64,
     cos_tilt: f64,
     across: f64,
@@ -73,7 +73,7 @@ pub(crate) struct Gap {
     by_pinion: Vector3<f64>,
 }
 
-impl Stand {
+impl PlacedPair {
     pub(crate) fn new(gears: &GearSet, placement: Placement) -> Self {
         let (sin_tilt, cos_tilt) = crate::numerics::math::sin_cos(placement.shaft_angle_rad);
         Self {

@@ -10,7 +10,7 @@
 
 use crate::gear::Roll;
 
-use super::gap::{Gap, Stand};
+use super::gap::{Gap, PlacedPair};
 use super::motion::Envelope;
 use super::prepared::{Node, PreparedFlank};
 use super::resolution::{Resolution, coordinate};
@@ -27,7 +27,7 @@ const FARTHEST: f64 = 1.5;
 
 /// Smallest gap at a grid point with its derivatives.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(crate) struct Least {
+pub(crate) struct SmallestGap {
     /// mm.
     pub(crate) gap: f64,
     /// mm a unit of x and y.
@@ -39,7 +39,7 @@ pub(crate) struct Least {
 pub struct GapMap {
     pub(crate) nx: usize,
     pub(crate) ny: usize,
-    pub(crate) nodes: Vec<Option<Least>>,
+    pub(crate) nodes: Vec<Option<SmallestGap>>,
 }
 
 impl GapMap {
@@ -58,7 +58,7 @@ impl GapMap {
         self.least(i, j).map(|least| 1e3 * least.gap)
     }
 
-    pub(crate) fn least(&self, i: usize, j: usize) -> Option<Least> {
+    pub(crate) fn least(&self, i: usize, j: usize) -> Option<SmallestGap> {
         if j > self.ny {
             return None;
         }
@@ -68,8 +68,8 @@ impl GapMap {
 
 /// Search for smallest gaps of one flank at one placement.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct Gapper<'a> {
-    pub(crate) stand: &'a Stand,
+pub(crate) struct GapSearch<'a> {
+    pub(crate) stand: &'a PlacedPair,
     pub(crate) flank: &'a PreparedFlank,
     pub(crate) envelope: &'a Envelope,
     pub(crate) kinks: &'a [f64],
@@ -77,7 +77,7 @@ pub(crate) struct Gapper<'a> {
 
 /// What a neighbour found, relative to its designed meeting.
 #[derive(Debug, Clone, Copy, Default)]
-pub(crate) struct Lead {
+pub(crate) struct NeighbourStart {
     /// From the designed meeting to the roll of the smallest gap.
     roll: f64,
     /// From that roll to the designed pair's touch at the pinion point.
@@ -85,18 +85,18 @@ pub(crate) struct Lead {
 }
 
 /// One evaluation along the roll.
-struct Look {
+struct RollSample {
     roll: Roll,
     turn: f64,
     turn_slope: f64,
     gap: Gap,
 }
 
-impl Gapper<'_> {
+impl GapSearch<'_> {
     pub(crate) fn map(&self, resolution: Resolution) -> GapMap {
         let (nx, ny) = (resolution.lengthwise, resolution.heightwise);
         let mut nodes = Vec::with_capacity((nx + 1) * (ny + 1));
-        let mut column_lead = Lead::default();
+        let mut column_lead = NeighbourStart::default();
         for i in 0..=nx {
             let mut lead = column_lead;
             for j in 0..=ny {
@@ -111,13 +111,13 @@ impl Gapper<'_> {
         GapMap { nx, ny, nodes }
     }
 
-    fn look(&self, node: &Node, angle: f64, near: f64) -> Option<Look> {
+    fn look(&self, node: &Node, angle: f64, near: f64) -> Option<RollSample> {
         let roll = self.stand.roll(angle);
         let (toward, slope) = self.envelope.at(angle);
         let (turn, turn_slope) = (toward * self.flank.toward, slope * self.flank.toward);
         let start = self.stand.advanced(&roll, near);
         let gap = self.stand.gap(&self.flank.pinion, node.w, node.n, &roll, turn, start)?;
-        Some(Look {
+        Some(RollSample {
             roll,
             turn,
             turn_slope,
@@ -144,7 +144,7 @@ impl Gapper<'_> {
     }
 
     /// Smallest gap of one wheel point over the roll, among the rolls at which its partner lies on the pinion's tooth.
-    pub(crate) fn least(&self, node: &Node, lead: &mut Lead) -> Option<Least> {
+    pub(crate) fn least(&self, node: &Node, lead: &mut NeighbourStart) -> Option<SmallestGap> {
         let (look, rest) = self.minimum(node, lead)?;
         let pinion = &self.flank.pinion;
         let mut gap = look.gap.mm - rest;
@@ -154,21 +154,21 @@ impl Gapper<'_> {
             gap = at.gap.mm;
         }
         let along = |moved| self.stand.gap_along(&at.gap, moved, &at.roll, at.turn);
-        Some(Least {
+        Some(SmallestGap {
             gap,
             slope: [along(node.w_x), along(node.w_y)],
         })
     }
 
     /// The roll of the smallest gap, and what the gap there is still above the minimum.
-    fn minimum(&self, node: &Node, lead: &mut Lead) -> Option<(Look, f64)> {
+    fn minimum(&self, node: &Node, lead: &mut NeighbourStart) -> Option<(RollSample, f64)> {
         self.minimum_by_newton(node, lead)
             .or_else(|| self.minimum_by_halving(node, lead))
     }
 
     /// The same where Newton's method runs between breaks of the motion without an end: the slope rises with the roll, so
     /// that its change of sign can be closed in. Slower, and asked for only far from the designed placement.
-    fn minimum_by_halving(&self, node: &Node, lead: &mut Lead) -> Option<(Look, f64)> {
+    fn minimum_by_halving(&self, node: &Node, lead: &mut NeighbourStart) -> Option<(RollSample, f64)> {
         let slope_at = |angle: f64| {
             let look = self.look(node, angle, 0.0)?;
             let slope = look.gap.slope(look.turn_slope);
@@ -200,14 +200,14 @@ impl Gapper<'_> {
         }
         let angle = 0.5 * (near_end + far_end);
         let (look, _) = slope_at(angle)?;
-        *lead = Lead {
+        *lead = NeighbourStart {
             roll: angle - node.roll,
             near: look.gap.near.angle - angle,
         };
         Some((look, 0.0))
     }
 
-    fn minimum_by_newton(&self, node: &Node, lead: &mut Lead) -> Option<(Look, f64)> {
+    fn minimum_by_newton(&self, node: &Node, lead: &mut NeighbourStart) -> Option<(RollSample, f64)> {
         let mut angle = node.roll + lead.roll;
         let mut near = lead.near;
         let (mut low, mut high) = self.between_kinks(angle);
@@ -229,7 +229,7 @@ impl Gapper<'_> {
             }
             let rest = 0.5 * slope * slope / curvature;
             if rest < MINIMUM_ACCURACY_MM && angle + step >= low && angle + step <= high {
-                *lead = Lead {
+                *lead = NeighbourStart {
                     roll: angle + step - node.roll,
                     near,
                 };
@@ -259,7 +259,7 @@ impl Gapper<'_> {
             };
             let (left, right) = (side(kink - tiny), side(kink + tiny));
             if left <= 0.0 && right >= 0.0 {
-                *lead = Lead {
+                *lead = NeighbourStart {
                     roll: kink - node.roll,
                     near,
                 };
@@ -290,7 +290,7 @@ impl Gapper<'_> {
     }
 
     /// The gap at the roll where the partner of the point comes onto the pinion's tip edge.
-    fn at_tip(&self, node: &Node, from: Look) -> Option<Look> {
+    fn at_tip(&self, node: &Node, from: RollSample) -> Option<RollSample> {
         let pinion = &self.flank.pinion;
         let face = &pinion.wheel().blank().pinion_face;
         let mut look = from;

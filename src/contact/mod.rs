@@ -7,9 +7,9 @@
 //! numbers of both flanks, [`gap_map`] the smallest gap on a grid for drawing, [`first_touch_urad`] and [`lash_mm`] curves
 //! over one pitch.
 //!
-//! Everything is asked of the true surfaces. `Stand` (gap) brings a wheel point to the pinion's eased flank along its
-//! normal (gap) or by turning the wheel (touch). `Toucher` (touch) finds the smallest rotation toward the pinion over the
-//! whole flank; `Curve` and `Envelope` (motion) make the motion of the wheel of it, and `Gapper` (gap map) the smallest
+//! Everything is asked of the true surfaces. `PlacedPair` (gap) brings a wheel point to the pinion's eased flank along its
+//! normal (gap) or by turning the wheel (touch). `TouchSearch` (touch) finds the smallest rotation toward the pinion over the
+//! whole flank; `Curve` and `Envelope` (motion) make the motion of the wheel of it, and `GapSearch` (gap map) the smallest
 //! gap at each grid point while the wheel is held by whichever pair touches. Nothing distinguishes tapered from uniform
 //! depth, or offset 0 from any other.
 //!

@@ -4,7 +4,7 @@
 //! Fuentes, Gear Geometry and Applied Theory, 2nd ed., 2004; that all pairs in reach and their edges count, in T. J.
 //! Krenzer, SAE paper 810688 (1981). The envelope of Hermite cubics is our own method.
 
-use super::touch::{FirstTouch, Scout, Start, Toucher};
+use super::touch::{FirstTouch, NodeAtPlacement, TouchSearch, TouchStart};
 
 /// How far the trapezoid rule may miss the difference of two neighbouring samples before another is put between, rad.
 const SAMPLE_TOLERANCE: f64 = 1e-7;
@@ -31,17 +31,17 @@ pub(crate) struct Sample {
 impl Curve {
     /// Samples the pair over its range; more densely where the touching point jumps or an edge begins, as far as other
     /// pairs do not touch long before.
-    pub(crate) fn new(toucher: &Toucher<'_>, first: i64, last: i64, step: f64, rolls: usize) -> Self {
-        let scouts = toucher.scouts();
+    pub(crate) fn new(search: &TouchSearch<'_>, first: i64, last: i64, step: f64, rolls: usize) -> Self {
+        let nodes = search.nodes();
         let mut samples: Vec<Sample> = Vec::new();
-        if scouts.is_empty() {
+        if nodes.is_empty() {
             return Self { samples };
         }
-        let mut base: Vec<(Sample, Option<Start>)> = Vec::new();
-        let mut neighbour: Option<Start> = None;
+        let mut base: Vec<(Sample, Option<TouchStart>)> = Vec::new();
+        let mut neighbour: Option<TouchStart> = None;
         for k in first..=last {
             let roll = k as f64 * step;
-            let found = toucher.first(roll, &scouts, neighbour);
+            let found = search.first(roll, &nodes, neighbour);
             neighbour = found.map(|(_, start)| start);
             let touch = found.map(|(touch, _)| touch);
             base.push((Sample { roll, touch }, neighbour));
@@ -56,7 +56,7 @@ impl Curve {
             let [(before, start), (after, _)] = pair else { continue };
             samples.push(*before);
             if near(i, before) || near(i + 1, after) {
-                refine(toucher, &scouts, *start, *before, *after, MOST_HALVINGS, &mut samples);
+                refine(search, &nodes, *start, *before, *after, MOST_HALVINGS, &mut samples);
             }
         }
         samples.extend(base.last().map(|(sample, _)| *sample));
@@ -77,7 +77,7 @@ impl Curve {
 }
 
 /// For each sample of a pitch the smallest rotation of all pairs, infinite where none touches.
-fn least_of_pairs(base: &[(Sample, Option<Start>)], rolls: usize) -> Vec<f64> {
+fn least_of_pairs(base: &[(Sample, Option<TouchStart>)], rolls: usize) -> Vec<f64> {
     let mut least = vec![f64::INFINITY; rolls];
     for (i, (sample, _)) in base.iter().enumerate() {
         if let (Some(touch), Some(slot)) = (&sample.touch, least.get_mut(i % rolls))
@@ -90,9 +90,9 @@ fn least_of_pairs(base: &[(Sample, Option<Start>)], rolls: usize) -> Vec<f64> {
 }
 
 fn refine(
-    toucher: &Toucher<'_>,
-    scouts: &[Scout],
-    start: Option<Start>,
+    search: &TouchSearch<'_>,
+    nodes: &[NodeAtPlacement],
+    start: Option<TouchStart>,
     before: Sample,
     after: Sample,
     halvings: u32,
@@ -112,15 +112,15 @@ fn refine(
         return;
     }
     let roll = 0.5 * (before.roll + after.roll);
-    let found = toucher.first(roll, scouts, start);
+    let found = search.first(roll, nodes, start);
     let middle = Sample {
         roll,
         touch: found.map(|(touch, _)| touch),
     };
-    refine(toucher, scouts, start, before, middle, halvings - 1, samples);
+    refine(search, nodes, start, before, middle, halvings - 1, samples);
     samples.push(middle);
     let start = found.map(|(_, s)| s).or(start);
-    refine(toucher, scouts, start, middle, after, halvings - 1, samples);
+    refine(search, nodes, start, middle, after, halvings - 1, samples);
 }
 
 /// A cubic between two rolls from values and slopes at its ends.

@@ -6,8 +6,8 @@
 //! Source: our own method; the golden section search is that of J. Kiefer, Sequential Minimax Search for a Maximum,
 //! Proceedings of the American Mathematical Society 4 (1953).
 
-use super::gap::Stand;
-use super::gap_map::{Gapper, Lead};
+use super::gap::PlacedPair;
+use super::gap_map::{GapSearch, NeighbourStart};
 use super::prepared::Node;
 
 /// How far across the outline is followed, in cells of the grid.
@@ -25,9 +25,9 @@ const MOST_STEPS: u32 = 10;
 /// What the outline of one print is followed with.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Outline<'a> {
-    pub(crate) gapper: Gapper<'a>,
+    pub(crate) search: GapSearch<'a>,
     /// The two gears as designed.
-    pub(crate) designed: Stand,
+    pub(crate) designed: PlacedPair,
     pub(crate) film_mm: f64,
     /// Cells of the grid, in flank coordinates.
     pub(crate) cell: [f64; 2],
@@ -80,11 +80,11 @@ impl Outline<'_> {
     fn film_end(&self, axis: usize, across: f64, start: f64) -> Option<f64> {
         let farthest = CELLS_ALONG * self.cell.get(axis).copied()?;
         let mut along = start;
-        let mut lead = Lead::default();
+        let mut lead = NeighbourStart::default();
         for _ in 0..MOST_STEPS {
             let (x, y) = if axis == 0 { (along, across) } else { (across, along) };
-            let node = Node::at(&self.gapper.flank.pinion, &self.designed, x, y)?;
-            let least = self.gapper.least(&node, &mut lead)?;
+            let node = Node::at(&self.search.flank.pinion, &self.designed, x, y)?;
+            let least = self.search.least(&node, &mut lead)?;
             let step = (self.film_mm - least.gap) / least.slope.get(axis).copied()?;
             let next = (along + step).clamp(-1.0, 1.0);
             if next.is_nan() || (next - start).abs() > farthest {

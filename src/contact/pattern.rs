@@ -7,7 +7,7 @@
 //! Stadtfeld, Handbook of Bevel and Hypoid Gears, 1993. Area and centroid in flank coordinates are our own definition;
 //! areas of polygons and bicubic interpolation are textbook geometry.
 
-use super::gap_map::{GapMap, Least};
+use super::gap_map::{GapMap, SmallestGap};
 use super::resolution::coordinate;
 
 /// What the paste shows on one flank. All coordinates are flank coordinates x (toe −1, heel 1) and y (root −1, top 1).
@@ -134,7 +134,7 @@ impl Marked {
     }
 }
 
-fn add_cell(sum: &mut Marked, corners: [Option<Least>; 4], x: [f64; 2], y: [f64; 2], film: f64) {
+fn add_cell(sum: &mut Marked, corners: [Option<SmallestGap>; 4], x: [f64; 2], y: [f64; 2], film: f64) {
     let inside = corners.iter().flatten().filter(|c| c.gap < film).count();
     let (dx, dy) = (x[1] - x[0], y[1] - y[0]);
     let [Some(a), Some(b), Some(c), Some(d)] = corners else {
@@ -176,7 +176,7 @@ fn add_cell(sum: &mut Marked, corners: [Option<Least>; 4], x: [f64; 2], y: [f64;
 }
 
 /// Hermite interpolation in both directions; the twist at the corners is that of the bilinear patch of slopes.
-pub(crate) fn bicubic(corners: &[Least; 4], u: f64, v: f64, dx: f64, dy: f64) -> f64 {
+pub(crate) fn bicubic(corners: &[SmallestGap; 4], u: f64, v: f64, dx: f64, dy: f64) -> f64 {
     let [a, b, c, d] = corners;
     let twist_x = (c.slope[1] - d.slope[1] + b.slope[1] - a.slope[1]) * 0.5 * dy;
     let twist_y = (d.slope[0] - a.slope[0] + c.slope[0] - b.slope[0]) * 0.5 * dx;

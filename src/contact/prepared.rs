@@ -6,7 +6,7 @@ use nalgebra::Vector3;
 
 use crate::gear::{GearSet, PinionFlank, Side};
 
-use super::gap::Stand;
+use super::gap::PlacedPair;
 use super::placement::Placement;
 use super::resolution::{Resolution, coordinate};
 
@@ -26,7 +26,7 @@ pub(crate) struct Node {
 impl Node {
     /// The node at flank coordinates (x, y), `designed` being the two gears as designed. None where there is no regular
     /// meeting.
-    pub(crate) fn at(pinion: &PinionFlank, designed: &Stand, x: f64, y: f64) -> Option<Self> {
+    pub(crate) fn at(pinion: &PinionFlank, designed: &PlacedPair, x: f64, y: f64) -> Option<Self> {
         let patch = pinion.wheel().patch(x, y)?;
         let meeting = pinion.meeting(x, y)?;
         let mut node = Self {
@@ -111,7 +111,7 @@ impl Prepared {
 impl PreparedFlank {
     fn new(gears: &GearSet, side: Side, resolution: Resolution) -> Self {
         let pinion = *gears.pinion_flank(side);
-        let stand = Stand::new(gears, Placement::NOMINAL);
+        let stand = PlacedPair::new(gears, Placement::NOMINAL);
         let toward = pinion.wheel().point(0.0, 0.0).map_or(1.0, |p| {
             if p.position_mm.x * p.normal.y - p.position_mm.y * p.normal.x >= 0.0 {
                 1.0

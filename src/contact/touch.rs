@@ -11,7 +11,7 @@
 
 use crate::gear::Roll;
 
-use super::gap::{Stand, Touch};
+use super::gap::{PlacedPair, Touch};
 use super::prepared::{CoarseNode, PreparedFlank};
 
 /// Step of the differences that give second derivatives.
@@ -43,7 +43,7 @@ pub(crate) struct FirstTouch {
 
 /// Start values from another touch.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct Start {
+pub(crate) struct TouchStart {
     pub(crate) x: f64,
     pub(crate) y: f64,
     turn: f64,
@@ -53,8 +53,8 @@ pub(crate) struct Start {
 
 /// A coarse node at a placement: how its D runs along the roll.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct Scout {
-    start: Start,
+pub(crate) struct NodeAtPlacement {
+    start: TouchStart,
     roll: f64,
     toward: f64,
     slope: f64,
@@ -63,7 +63,7 @@ pub(crate) struct Scout {
 
 /// D and the distance from the pinion's tip at one wheel point, with gradients.
 #[derive(Debug, Clone, Copy)]
-struct Look {
+struct GapSample {
     x: f64,
     y: f64,
     d: f64,
@@ -76,18 +76,18 @@ struct Look {
 
 /// Search for first touches of one flank at one placement.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct Toucher<'a> {
-    pub(crate) stand: &'a Stand,
+pub(crate) struct TouchSearch<'a> {
+    pub(crate) stand: &'a PlacedPair,
     pub(crate) flank: &'a PreparedFlank,
 }
 
-impl Toucher<'_> {
+impl TouchSearch<'_> {
     /// D of the coarse nodes with its run along the roll.
-    pub(crate) fn scouts(&self) -> Vec<Scout> {
-        self.flank.coarse.iter().filter_map(|node| self.scout(node)).collect()
+    pub(crate) fn nodes(&self) -> Vec<NodeAtPlacement> {
+        self.flank.coarse.iter().filter_map(|node| self.node_at(node)).collect()
     }
 
-    fn scout(&self, coarse: &CoarseNode) -> Option<Scout> {
+    fn node_at(&self, coarse: &CoarseNode) -> Option<NodeAtPlacement> {
         let node = &coarse.node;
         let roll = self.stand.roll(node.roll);
         let touch = self.stand.touch(&self.flank.pinion, node.w, &roll, 0.0, roll)?;
@@ -95,8 +95,8 @@ impl Toucher<'_> {
             return None;
         }
         let lever = (node.n.y * node.w.x - node.n.x * node.w.y) * self.flank.toward;
-        Some(Scout {
-            start: Start {
+        Some(NodeAtPlacement {
+            start: TouchStart {
                 x: coarse.x,
                 y: coarse.y,
                 turn: touch.turn,
@@ -113,12 +113,12 @@ impl Toucher<'_> {
     pub(crate) fn first(
         &self,
         roll_angle: f64,
-        scouts: &[Scout],
-        neighbour: Option<Start>,
-    ) -> Option<(FirstTouch, Start)> {
+        nodes: &[NodeAtPlacement],
+        neighbour: Option<TouchStart>,
+    ) -> Option<(FirstTouch, TouchStart)> {
         let roll = self.stand.roll(roll_angle);
-        let mut best: Option<(FirstTouch, Start)> = None;
-        let mut keep = |found: Option<(FirstTouch, Start)>| {
+        let mut best: Option<(FirstTouch, TouchStart)> = None;
+        let mut keep = |found: Option<(FirstTouch, TouchStart)>| {
             if let Some((touch, start)) = found
                 && best.is_none_or(|(b, _)| touch.toward < b.toward)
             {
@@ -128,13 +128,13 @@ impl Toucher<'_> {
         if let Some(start) = neighbour {
             keep(self.descend(&roll, start));
         }
-        for start in best_scouts(scouts, roll_angle).into_iter().flatten() {
+        for start in best_nodes(nodes, roll_angle).into_iter().flatten() {
             keep(self.descend(&roll, start));
         }
         best
     }
 
-    fn look(&self, roll: &Roll, x: f64, y: f64, start_angle: Option<f64>, start: &Start) -> Option<Look> {
+    fn look(&self, roll: &Roll, x: f64, y: f64, start_angle: Option<f64>, start: &TouchStart) -> Option<GapSample> {
         let wheel = self.flank.pinion.wheel();
         let patch = match start_angle {
             Some(angle) => wheel.patch_near(x, y, angle)?,
@@ -153,7 +153,7 @@ impl Toucher<'_> {
             )
         };
         let ((d_x, tip_x), (d_y, tip_y)) = (along(patch.w_x), along(patch.w_y));
-        Some(Look {
+        Some(GapSample {
             x,
             y,
             d: touch.turn * self.flank.toward,
@@ -165,9 +165,9 @@ impl Toucher<'_> {
         })
     }
 
-    fn descend(&self, roll: &Roll, start: Start) -> Option<(FirstTouch, Start)> {
+    fn descend(&self, roll: &Roll, start: TouchStart) -> Option<(FirstTouch, TouchStart)> {
         let mut from = start;
-        let follow = |look: &Look| Start {
+        let follow = |look: &GapSample| TouchStart {
             x: look.x,
             y: look.y,
             turn: look.touch.turn,
@@ -233,7 +233,7 @@ impl Toucher<'_> {
     }
 
     /// Second derivatives (xx, xy, yy) of D and of the distance from the tip, by differences of the gradients.
-    fn curvatures(&self, roll: &Roll, here: &Look, from: &Start) -> Option<([f64; 3], [f64; 3])> {
+    fn curvatures(&self, roll: &Roll, here: &GapSample, from: &TouchStart) -> Option<([f64; 3], [f64; 3])> {
         let hx = if here.x > 0.0 { -DIFFERENCE } else { DIFFERENCE };
         let hy = if here.y > 0.0 { -DIFFERENCE } else { DIFFERENCE };
         let a = self.look(roll, here.x + hx, here.y, Some(here.angle), from)?;
@@ -252,7 +252,7 @@ impl Toucher<'_> {
     }
 
     /// Moves a point that lies beyond the pinion's tip to the tip edge, along the gradient inside the square.
-    fn back_inside(&self, roll: &Roll, beyond: Look, from: &Start) -> Option<Look> {
+    fn back_inside(&self, roll: &Roll, beyond: GapSample, from: &TouchStart) -> Option<GapSample> {
         let mut look = beyond;
         for _ in 0..8 {
             if look.tip >= -TIP_TOLERANCE_MM {
@@ -284,29 +284,29 @@ fn clamped(x: f64) -> f64 {
 }
 
 /// The coarse nodes with the smallest extrapolated D, no two of them neighbours.
-fn best_scouts(scouts: &[Scout], roll: f64) -> [Option<Start>; MOST_STARTS] {
-    let value = |s: &Scout| {
+fn best_nodes(nodes: &[NodeAtPlacement], roll: f64) -> [Option<TouchStart>; MOST_STARTS] {
+    let value = |s: &NodeAtPlacement| {
         let step = roll - s.roll;
         s.toward + step * (s.slope + step * s.half_curvature)
     };
-    let mut chosen: [Option<Start>; MOST_STARTS] = [None; MOST_STARTS];
+    let mut chosen: [Option<TouchStart>; MOST_STARTS] = [None; MOST_STARTS];
     for place in 0..MOST_STARTS {
-        let mut best: Option<(f64, &Scout)> = None;
-        for scout in scouts {
+        let mut best: Option<(f64, &NodeAtPlacement)> = None;
+        for node in nodes {
             let taken = chosen.iter().flatten().any(|c| {
-                let (dx, dy) = (c.x - scout.start.x, c.y - scout.start.y);
+                let (dx, dy) = (c.x - node.start.x, c.y - node.start.y);
                 dx * dx + dy * dy < 0.64
             });
-            let v = value(scout);
+            let v = value(node);
             if !taken && best.is_none_or(|(b, _)| v < b) {
-                best = Some((v, scout));
+                best = Some((v, node));
             }
         }
-        if let (Some((_, scout)), Some(slot)) = (best, chosen.get_mut(place)) {
+        if let (Some((_, node)), Some(slot)) = (best, chosen.get_mut(place)) {
             // Along the roll the touch of the designed pair moves about as far back as the roll goes on.
-            *slot = Some(Start {
-                turn: scout.start.turn,
-                ..scout.start
+            *slot = Some(TouchStart {
+                turn: node.start.turn,
+                ..node.start
             });
         }
     }
@@ -314,7 +314,7 @@ fn best_scouts(scouts: &[Scout], roll: f64) -> [Option<Start>; MOST_STARTS] {
 }
 
 /// The step of least quadratic model inside the square, the reach and the tip's tangent.
-fn step_in_polygon(here: &Look, h: [f64; 3], reach: f64) -> [f64; 2] {
+fn step_in_polygon(here: &GapSample, h: [f64; 3], reach: f64) -> [f64; 2] {
     let low = |place: f64| if -1.0 - place > -reach { -1.0 - place } else { -reach };
     let high = |place: f64| if 1.0 - place < reach { 1.0 - place } else { reach };
     let (x0, x1, y0, y1) = (low(here.x), high(here.x), low(here.y), high(here.y));

@@ -251,7 +251,7 @@ pub struct TruthDocument {
     pub lash_tightest_mm: Option<f64>,
     /// Loosest lash, mm.
     pub lash_loosest_mm: Option<f64>,
-    /// Rolling torque of the pinion alone, N m.
+    /// Rotating torque of the pinion alone, N m.
     pub pinion_torque_nm: Option<f64>,
     /// What the side bearings add at the pinion, N m.
     pub side_torque_nm: Option<f64>,

@@ -14,7 +14,7 @@ pub struct Field {
 
 /// The closed outline of a part of an area: counter-clockwise with y up, holes the other way round.
 #[derive(Debug, Clone, PartialEq, Default)]
-pub struct Ring {
+pub struct ClosedLine {
     /// Corners (x, y); the last one joins the first.
     pub points: Vec<[f64; 2]>,
     /// For each corner, whether the stretch from it to the next follows the rim of the grid or of a hole.
@@ -58,17 +58,17 @@ impl Field {
     }
 
     /// Outlines of the area where there are values, whatever they are.
-    pub fn present(&self) -> Vec<Ring> {
+    pub fn present(&self) -> Vec<ClosedLine> {
         self.below(f64::INFINITY)
     }
 
     /// Contour lines of a level.
     pub fn contours(&self, level: f64) -> Vec<Contour> {
-        self.below(level).iter().flat_map(Ring::contours).collect()
+        self.below(level).iter().flat_map(ClosedLine::contours).collect()
     }
 
     /// Outlines of the area where the value is below a level.
-    pub fn below(&self, level: f64) -> Vec<Ring> {
+    pub fn below(&self, level: f64) -> Vec<ClosedLine> {
         let grid = Padded { field: self, level };
         let count = 2 * (self.columns + 2) * (self.rows + 2);
         // For each crossed edge of the grid, the edge to which the outline goes on, and whether along the rim.
@@ -84,7 +84,7 @@ impl Field {
         }
         let mut rings = Vec::new();
         for start in 0..count {
-            let mut ring = Ring::default();
+            let mut ring = ClosedLine::default();
             let mut edge = start;
             while let Some((to, rim)) = next.get_mut(edge).and_then(Option::take) {
                 ring.push(grid.crossing(edge), rim);
@@ -185,7 +185,7 @@ impl Padded<'_> {
     }
 }
 
-impl Ring {
+impl ClosedLine {
     /// Adds a corner unless it stands where the last one does.
     fn push(&mut self, point: [f64; 2], rim: bool) {
         if self.points.last() == Some(&point) {
@@ -235,7 +235,7 @@ impl Ring {
 }
 
 /// Area and centroid of what rings enclose together; none without area.
-pub fn area_of(rings: &[Ring]) -> Option<AreaSum> {
+pub fn area_of(rings: &[ClosedLine]) -> Option<AreaSum> {
     let (mut area, mut moment) = (0.0, [0.0; 2]);
     for ring in rings {
         let following = ring.points.iter().cycle().skip(1);

@@ -7,7 +7,7 @@ use super::picture::{Anchor, Fill, Item, Stroke, Text};
 
 /// A side of the frame.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Side {
+pub enum FrameSide {
     /// Lower.
     Bottom,
     /// Upper.
@@ -71,16 +71,16 @@ impl Frame {
     }
 
     /// Grid lines across the area at the ticks of a side.
-    pub fn grid(&self, side: Side, ticks: &[Tick]) -> Vec<Item> {
+    pub fn grid(&self, side: FrameSide, ticks: &[Tick]) -> Vec<Item> {
         ticks
             .iter()
             .map(|tick| {
                 let (from, to) = match side {
-                    Side::Bottom | Side::Top => {
+                    FrameSide::Bottom | FrameSide::Top => {
                         let x = self.x.place(tick.value);
                         (Point::new(x, self.area.top), Point::new(x, self.area.bottom))
                     }
-                    Side::Left | Side::Right => {
+                    FrameSide::Left | FrameSide::Right => {
                         let y = self.y.place(tick.value);
                         (Point::new(self.area.left, y), Point::new(self.area.right, y))
                     }
@@ -92,11 +92,11 @@ impl Frame {
 
     /// Ticks outside a side with their labels. Values are those of the frame's own scale along that side; a second
     /// scale (another unit) gives its ticks converted.
-    pub fn scale(&self, side: Side, ticks: &[Tick], size: f64) -> Vec<Item> {
+    pub fn scale(&self, side: FrameSide, ticks: &[Tick], size: f64) -> Vec<Item> {
         let mut items = Vec::new();
         for tick in ticks {
             let (foot, tip, text, anchor) = match side {
-                Side::Bottom => {
+                FrameSide::Bottom => {
                     let x = self.x.place(tick.value);
                     let y = self.area.bottom;
                     (
@@ -106,7 +106,7 @@ impl Frame {
                         Anchor::Middle,
                     )
                 }
-                Side::Top => {
+                FrameSide::Top => {
                     let x = self.x.place(tick.value);
                     let y = self.area.top;
                     (
@@ -116,7 +116,7 @@ impl Frame {
                         Anchor::Middle,
                     )
                 }
-                Side::Left => {
+                FrameSide::Left => {
                     let y = self.y.place(tick.value);
                     let x = self.area.left;
                     (
@@ -126,7 +126,7 @@ impl Frame {
                         Anchor::End,
                     )
                 }
-                Side::Right => {
+                FrameSide::Right => {
                     let y = self.y.place(tick.value);
                     let x = self.area.right;
                     (
@@ -146,16 +146,16 @@ impl Frame {
     }
 
     /// What a side's scale measures, beside the middle of that side, `distance` points out.
-    pub fn name(&self, side: Side, words: &str, size: f64, distance: f64) -> Item {
+    pub fn name(&self, side: FrameSide, words: &str, size: f64, distance: f64) -> Item {
         let (x, y) = (
             0.5 * (self.area.left + self.area.right),
             0.5 * (self.area.top + self.area.bottom),
         );
         let text = match side {
-            Side::Bottom => Text::new(Point::new(x, self.area.bottom + distance), words, size),
-            Side::Top => Text::new(Point::new(x, self.area.top - distance), words, size),
-            Side::Left => Text::new(Point::new(self.area.left - distance, y), words, size).turned_upward(),
-            Side::Right => Text::new(Point::new(self.area.right + distance, y), words, size).turned_upward(),
+            FrameSide::Bottom => Text::new(Point::new(x, self.area.bottom + distance), words, size),
+            FrameSide::Top => Text::new(Point::new(x, self.area.top - distance), words, size),
+            FrameSide::Left => Text::new(Point::new(self.area.left - distance, y), words, size).turned_upward(),
+            FrameSide::Right => Text::new(Point::new(self.area.right + distance, y), words, size).turned_upward(),
         };
         Item::Text(text.anchored(Anchor::Middle))
     }

@@ -25,8 +25,8 @@ mod tooth_view;
 mod wall_chart;
 
 pub use axis::{Axis, Tick};
-pub use field::{AreaSum, Contour, Field, Ring, area_of};
-pub use frame::{Frame, Side};
+pub use field::{AreaSum, ClosedLine, Contour, Field, area_of};
+pub use frame::{Frame, FrameSide};
 pub use ink::{Ink, Theme};
 pub use mark::Mark;
 pub use path::{Path, Point, Rect, Segment};

@@ -1,6 +1,6 @@
 //! A flank unrolled in true proportion, and what the paste shows on it: plain values, and the lengths read from them.
 
-use super::field::{Field, Ring};
+use super::field::{ClosedLine, Field};
 use super::ink::Ink;
 use super::picture::LineStyle;
 
@@ -192,7 +192,7 @@ impl Nearest {
 
 impl Print {
     /// Outlines of the marked area.
-    pub fn marked(&self) -> Vec<Ring> {
+    pub fn marked(&self) -> Vec<ClosedLine> {
         self.gap_um.below(self.film_um)
     }
 

@@ -1,6 +1,6 @@
 //! The picture of a flank: toe left, heel right, top up; paste, print, lines of equal gap.
 
-use super::field::{Contour, Ring};
+use super::field::{ClosedLine, Contour};
 use super::ink::Ink;
 use super::mark::Mark;
 use super::path::{Path, Point, Rect};
@@ -81,7 +81,7 @@ impl<'p> ToothView<'p> {
     }
 
     /// Rings in the picture.
-    pub fn area(&self, rings: &[Ring]) -> Path {
+    pub fn area(&self, rings: &[ClosedLine]) -> Path {
         rings.iter().fold(Path::default(), |path, ring| {
             path.and(Path::closed(ring.points.iter().map(|&at| self.point(at))))
         })

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use super::history::Moment;
 use super::outcome::Outcome;
 use super::prepared::{Exercise, ExerciseError};
-use super::seen::Seen;
+use super::trainee_view::TraineeView;
 use crate::bench::{Answer, Bench, Notice, Operation};
 
 /// An attempt at an exercise. The same exercise, seed and operations give the same answers, bit for bit.
@@ -93,8 +93,8 @@ impl Attempt {
     }
 
     /// What the trainee may know.
-    pub fn seen(&self) -> Seen {
-        Seen::of(&self.exercise, &self.bench, self.steps.iter().map(|s| &s.answer))
+    pub fn seen(&self) -> TraineeView {
+        TraineeView::of(&self.exercise, &self.bench, self.steps.iter().map(|s| &s.answer))
     }
 
     /// Everything that was asked for, done or refused, in order.

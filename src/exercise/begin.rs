@@ -6,7 +6,7 @@ use super::prepared::{Exercise, ExerciseError};
 use super::scenario::Fitted;
 use super::spread::Spread;
 use crate::axle::{Assembly, DepthShim, FittedShims, Member, Moves, Truth, sums};
-use crate::bench::{BURR_MM, Bench, Plate, Setting, ShimPiece, Start};
+use crate::bench::{BURR_MM, Bench, BenchSetUp, Plate, ShimPiece, StartingState};
 use crate::contact::{Pair, Placement};
 use crate::numerics::random::Stream;
 
@@ -25,18 +25,20 @@ impl Exercise {
         let (kit, packs) = ShimPiece::kit(axle, seed, Some(fitted), &scenario.kit);
         let torque_nm = scenario.targets.nut_torque_nm;
         let start = match scenario.start.fitted {
-            Fitted::Nothing => Start::Bare,
+            Fitted::Nothing => StartingState::Bare,
             Fitted::Rings => {
                 let gaps = [Member::HeadConeGap, Member::HeadCupGap, Member::TailCupGap];
                 let behind_a_ring = axle.depth_shim() != DepthShim::Cartridge;
                 let [depth_pack, ..] = &packs;
                 let laid = if behind_a_ring { depth_pack.clone() } else { Vec::new() };
-                Start::rings(&truth, gaps.map(|gap| truth.deviations.get(gap)), laid)
+                StartingState::rings(&truth, gaps.map(|gap| truth.deviations.get(gap)), laid)
             }
-            Fitted::Carrier => Start::without_pinion(axle, &truth, &kit, &packs, fitted.adjusters_off_mm, torque_nm)?,
-            Fitted::Everything => Start::whole(axle, &truth, &kit, &packs, fitted.adjusters_off_mm, torque_nm)?,
+            Fitted::Carrier => {
+                StartingState::without_pinion(axle, &truth, &kit, &packs, fitted.adjusters_off_mm, torque_nm)?
+            }
+            Fitted::Everything => StartingState::whole(axle, &truth, &kit, &packs, fitted.adjusters_off_mm, torque_nm)?,
         };
-        let mut setting = Setting::usual(axle.clone(), pair, seed, kit);
+        let mut setting = BenchSetUp::usual(axle.clone(), pair, seed, kit);
         setting.plates = self.plates(seed)?;
         setting.tariff.minutes.clone_from(&scenario.minutes);
         setting.tariff.prices.clone_from(&scenario.prices);

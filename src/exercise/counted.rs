@@ -17,11 +17,11 @@ pub enum Counted {
     Spread,
     /// Face runout of the wheel.
     Runout,
-    /// Rolling torque of the pinion alone.
+    /// Rotating torque of the pinion alone.
     PinionTorque,
     /// Torque that the pinion nut stands at.
     NutTorque,
-    /// What the side bearings add to the rolling torque.
+    /// What the side bearings add to the rotating torque.
     SideTorque,
     /// Prints of both flanks against the approval print.
     Print,
@@ -62,7 +62,7 @@ impl Counted {
     /// What counts where a scenario does not say: everything of a whole build; else what the start leaves open.
     ///
     /// The torque of the nut stands for the outcome only where the pinion alone is built; elsewhere it is a matter of the
-    /// process, and what it does to the bearings is felt as rolling torque.
+    /// process, and what it does to the bearings is felt as rotating torque.
     pub fn usual(whole_build: bool, fitted: Fitted) -> Vec<Self> {
         if whole_build {
             return Self::ALL.into_iter().filter(|c| *c != Self::NutTorque).collect();

@@ -13,9 +13,9 @@
 //!
 //! Answers are values: numbers and names of what was seen, never sentences, so that a rewording touches no journal. Format 1
 //! kept sentences in its answers. It is read like this one, and its answers are compared by their numbers
-//! ([`Read::is_answer`]); one that is gone on with stays of format 1.
+//! ([`ReadJournal::is_answer`]); one that is gone on with stays of format 1.
 //!
-//! A journal of another version of the physics is read like any other and said to be so ([`Read::same_physics`]): its
+//! A journal of another version of the physics is read like any other and said to be so ([`ReadJournal::same_physics`]): its
 //! answers have to be recomputed, and may then differ without anything being broken.
 
 use serde::{Deserialize, Serialize};
@@ -209,7 +209,7 @@ impl Writer {
 
 /// A journal that was read.
 #[derive(Debug, Clone)]
-pub struct Read {
+pub struct ReadJournal {
     /// Its first line.
     pub header: Header,
     /// All whole operations.
@@ -223,7 +223,7 @@ pub struct Read {
     writer: Writer,
 }
 
-impl Read {
+impl ReadJournal {
     /// The number of its format.
     pub fn format(&self) -> u32 {
         let place = READ.iter().position(|format| *format == self.header.format);
@@ -337,8 +337,8 @@ pub enum JournalError {
 /// Reads a journal.
 ///
 /// # Errors
-/// [`JournalError`]; a torn last line is none, it is dropped and said in [`Read::torn`].
-pub fn read(bytes: &[u8]) -> Result<Read, JournalError> {
+/// [`JournalError`]; a torn last line is none, it is dropped and said in [`ReadJournal::torn`].
+pub fn read(bytes: &[u8]) -> Result<ReadJournal, JournalError> {
     if bytes.len() > LIMITS.bytes {
         return Err(JournalError::TooLarge {
             bytes: bytes.len(),
@@ -401,7 +401,7 @@ pub fn read(bytes: &[u8]) -> Result<Read, JournalError> {
             what: "it stands after the seal",
         });
     }
-    Ok(Read {
+    Ok(ReadJournal {
         header,
         entries,
         sealed,

@@ -9,7 +9,7 @@
 //! - [`Incurable`]: what no setting cures, by the true numbers of an axle.
 //! - [`Exercise`]: a scenario with its gears and its axle, ready for any seed.
 //! - [`ApprovalPrint`]: what a maker's sheet tells of the gears as designed, to judge prints by.
-//! - [`Attempt`]: an exercise with a seed and what has been done; [`Seen`]: what the trainee may know of it; [`Outcome`]: what
+//! - [`Attempt`]: an exercise with a seed and what has been done; [`TraineeView`]: what the trainee may know of it; [`Outcome`]: what
 //!   the axle has become; [`Moment`]: what happened, with the true state behind it.
 //! - [`score`](score()): what a finished attempt is worth against its [`Par`], with the reason of every lost point.
 //! - [`debrief`](debrief::Debrief): the truth of a finished attempt beside what was believed, and what would have been better.
@@ -32,9 +32,9 @@ mod prepared;
 mod scenario;
 mod scenario_file;
 pub mod score;
-mod seen;
 mod spread;
 pub mod technician;
+mod trainee_view;
 mod variant;
 mod wanted;
 mod wanted_file;
@@ -50,7 +50,7 @@ pub use par::{Par, par};
 pub use prepared::{Exercise, ExerciseError, Source, Sources};
 pub use scenario::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, Window};
 pub use score::{Loss, LossReason, Score, ScorePart, score};
-pub use seen::{Seen, SeenPiece};
 pub use spread::Spread;
+pub use trainee_view::{SeenPiece, TraineeView};
 pub use variant::truth;
 pub use wanted::{Asked, AskedFor, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};

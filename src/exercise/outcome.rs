@@ -24,7 +24,7 @@ pub struct Outcome {
     pub lash_spread_mm: Option<f64>,
     /// Both flanks under a usual film, at the mean placement: drive, coast.
     pub flanks: Option<[FlankContact; 2]>,
-    /// Rolling torque of the pinion alone, bearings turned, N m.
+    /// Rotating torque of the pinion alone, bearings turned, N m.
     pub pinion_torque_nm: Option<f64>,
     /// What the side bearings add to it at the pinion, N m.
     pub side_torque_nm: Option<f64>,

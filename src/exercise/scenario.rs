@@ -117,11 +117,11 @@ pub struct Targets {
     pub lash_mm: Window,
     /// Difference between the tightest and the loosest place, mm, at most.
     pub lash_spread_mm: f64,
-    /// Rolling torque of the pinion alone, bearings turned, seal as on the card, N m.
+    /// Rotating torque of the pinion alone, bearings turned, seal as on the card, N m.
     pub pinion_torque_nm: Window,
     /// What the side bearings add to it, felt at the pinion, N m.
     pub side_torque_nm: Window,
-    /// Rolling torque of the pinion alone at whose ends there are no marks left, N m.
+    /// Rotating torque of the pinion alone at whose ends there are no marks left, N m.
     pub pinion_torque_zero_nm: Window,
     /// What the side bearings add at whose ends there are no marks left, N m.
     pub side_torque_zero_nm: Window,

@@ -78,7 +78,7 @@ pub struct Meeting {
 
 /// What a pinion point sees of the wheel's flank at one roll.
 #[derive(Debug, Clone, Copy)]
-struct Sight {
+struct WheelSeenFrom {
     /// f, f', f''.
     s: f64,
     s1: f64,
@@ -231,7 +231,7 @@ impl PinionFlank {
         Vector3::new(cw * x + sw * y, cw * y - sw * x, z)
     }
 
-    fn sight(&self, p: Vector3<f64>, roll: &Roll) -> Sight {
+    fn sight(&self, p: Vector3<f64>, roll: &Roll) -> WheelSeenFrom {
         let ((sw, cw), (sp, cp)) = (roll.wheel, roll.pinion);
         let im = self.inverse_ratio;
         let (x, y, z) = (p.x, self.offset + cp * p.y - sp * p.z, sp * p.y + cp * p.z);
@@ -252,7 +252,7 @@ impl PinionFlank {
         let q2 = turning.cross(&q) + omega.cross(&q1);
         let tangent = axis.cross(&radial) / rho;
         let bend = tangent * (bending * tangent.dot(&q1));
-        Sight {
+        WheelSeenFrom {
             s,
             s1: n.dot(&q1),
             s2: n.dot(&q2) + bend.dot(&q1),

@@ -45,7 +45,7 @@ pub fn list() -> Result<Vec<ExerciseRow>, Failure> {
 
 /// An attempt under way, with its journal if it has one.
 #[derive(Debug)]
-pub struct Session {
+pub struct OpenAttempt {
     found: FoundScenario,
     attempt: Attempt,
     /// Worked out when it is first asked for: the reference technician plays the seed.
@@ -55,7 +55,7 @@ pub struct Session {
     journal: Option<Journal>,
 }
 
-impl Session {
+impl OpenAttempt {
     /// Begins an attempt. With a journal its first line is on the disk when this returns.
     ///
     /// # Errors
@@ -153,7 +153,7 @@ impl Session {
     /// What stands at the end.
     ///
     /// # Errors
-    /// As for [`Session::par`].
+    /// As for [`OpenAttempt::par`].
     pub fn document(&self) -> Result<AttemptDocument, Failure> {
         let bench = self.attempt.bench();
         let par = self.par()?;

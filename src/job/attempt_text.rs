@@ -41,7 +41,7 @@ pub fn card_text(attempt: &Attempt) -> String {
                 nut_torque(wanted.most_nut_torque_nm, Units::Metric)
             ),
         ),
-        ("Rolling torque, pinion", range(wanted.pinion_torque_nm, torque)),
+        ("Rotating torque, pinion", range(wanted.pinion_torque_nm, torque)),
         ("Side bearings add", range(wanted.side_torque_nm, torque)),
         (
             "Lash, tightest",

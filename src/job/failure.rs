@@ -4,7 +4,7 @@ use crate::store::StoreError;
 
 /// Whose fault it is; decides the exit code.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Fault {
+pub enum AtFault {
     /// What was given cannot be used: exit code 2.
     Input,
     /// Anything else: exit code 1.
@@ -16,7 +16,7 @@ pub enum Fault {
 #[error("{text}")]
 pub struct Failure {
     /// Whose fault it is.
-    pub fault: Fault,
+    pub fault: AtFault,
     /// What to tell people; whole lines without a line end at the end.
     pub text: String,
 }
@@ -25,7 +25,7 @@ impl Failure {
     /// Something that was given cannot be used.
     pub fn input(text: impl Into<String>) -> Self {
         Self {
-            fault: Fault::Input,
+            fault: AtFault::Input,
             text: text.into(),
         }
     }
@@ -33,7 +33,7 @@ impl Failure {
     /// Something else went wrong.
     pub fn other(text: impl Into<String>) -> Self {
         Self {
-            fault: Fault::Other,
+            fault: AtFault::Other,
             text: text.into(),
         }
     }

@@ -4,8 +4,8 @@ use std::path::Path as FilePath;
 
 use crate::contact::{self, FlankContact, Pair, Resolution};
 use crate::drawing::{
-    Anchor, Fill, Flank, Frame, Hatch, Ink, Item, Nearest, Path, Picture, Point, Print, Rect, Side as FrameSide,
-    Stroke, Text, Theme, ToothView, flag, svg,
+    Anchor, Fill, Flank, Frame, FrameSide, Hatch, Ink, Item, Nearest, Path, Picture, Point, Print, Rect, Stroke, Text,
+    Theme, ToothView, flag, svg,
 };
 use crate::gear::Side;
 use crate::quantity::{inches, number};

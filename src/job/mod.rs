@@ -29,5 +29,5 @@ pub mod supports;
 pub mod text_file;
 pub mod tooth_room;
 
-pub use failure::{Failure, Fault};
+pub use failure::{AtFault, Failure};
 pub use problem_text::problem_text;

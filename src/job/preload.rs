@@ -6,7 +6,7 @@ use crate::document::preload::PreloadDocument;
 use crate::quantity;
 
 use super::supports::{self, FoundSupport};
-use super::{Failure, Fault};
+use super::{AtFault, Failure};
 
 /// Nut torque where neither the request nor the file gives one, N m: 160 ft·lb, a usual pinion nut.
 pub const DEFAULT_NUT_TORQUE_NM: f64 = 217.0;
@@ -93,17 +93,17 @@ pub struct Preload {
     pub rolling: Torque,
     /// Torque that starts it.
     pub breakaway: Torque,
-    /// The same rolling torque were the bearings new, N m.
+    /// The same rotating torque were the bearings new, N m.
     pub rolling_new_nm: f64,
-    /// The same rolling torque were the bearings run in, N m.
+    /// The same rotating torque were the bearings run in, N m.
     pub rolling_run_in_nm: f64,
     /// What people should know about these numbers: one sentence each.
     pub notes: Vec<String>,
 }
 
-/// A rolling torque that is aimed at, N m.
+/// A rotating torque that is aimed at, N m.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Window {
+pub struct TorqueWindow {
     /// Least.
     pub low_nm: f64,
     /// Most.
@@ -112,7 +112,7 @@ pub struct Window {
 
 /// What a wrench shows beside a window.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Verdict {
+pub enum WindowVerdict {
     /// Below the window.
     Low,
     /// Inside, its ends included.
@@ -121,7 +121,7 @@ pub enum Verdict {
     High,
 }
 
-impl Window {
+impl TorqueWindow {
     const fn in_lb(low: f64, high: f64) -> Self {
         Self {
             low_nm: low * quantity::NM_PER_INCH_POUND,
@@ -129,7 +129,7 @@ impl Window {
         }
     }
 
-    /// Rolling torque of new bearings: common practice, no source. A sleeve is taken for a light axle's.
+    /// Rotating torque of new bearings: common practice, no source. A sleeve is taken for a light axle's.
     pub fn new_bearings(support: &Support) -> Self {
         if support.has_sleeve() {
             Self::in_lb(16.0, 30.0)
@@ -138,7 +138,7 @@ impl Window {
         }
     }
 
-    /// Rolling torque of run-in bearings: common practice, no source.
+    /// Rotating torque of run-in bearings: common practice, no source.
     pub fn run_in_bearings(support: &Support) -> Self {
         if support.has_sleeve() {
             Self::in_lb(8.0, 15.0)
@@ -148,13 +148,13 @@ impl Window {
     }
 
     /// Where a torque lies.
-    pub fn verdict(&self, torque_nm: f64) -> Verdict {
+    pub fn verdict(&self, torque_nm: f64) -> WindowVerdict {
         if torque_nm < self.low_nm {
-            Verdict::Low
+            WindowVerdict::Low
         } else if torque_nm > self.high_nm {
-            Verdict::High
+            WindowVerdict::High
         } else {
-            Verdict::Inside
+            WindowVerdict::Inside
         }
     }
 }
@@ -264,7 +264,7 @@ pub(super) fn solve(found: &FoundSupport, conditions: Conditions) -> Result<Prel
 pub struct Step {
     /// Change of preload, N.
     pub preload_n: f64,
-    /// Change of rolling torque, N m.
+    /// Change of rotating torque, N m.
     pub rolling_nm: f64,
 }
 
@@ -440,7 +440,7 @@ fn check(found: &FoundSupport, request: &Request, sweep: Option<&Sweep>) -> Resu
         Ok(conditions)
     } else {
         Err(Failure {
-            fault: Fault::Input,
+            fault: AtFault::Input,
             text: wrong.join("\n"),
         })
     }

@@ -1,11 +1,11 @@
-//! The chart beside the bench: rolling torque over spacer length, or over nut torque for a sleeve, with the windows that
+//! The chart beside the bench: rotating torque over spacer length, or over nut torque for a sleeve, with the windows that
 //! are aimed at and the present point.
 
 use std::path::Path as FilePath;
 
 use crate::bearing::{SpacerMemory, Support, Tightened};
 use crate::drawing::{
-    Anchor, Axis, Fill, Frame, Hatch, Ink, Item, LineStyle, Mark, Path, Picture, Point, Rect, Side, Stroke, Text,
+    Anchor, Axis, Fill, Frame, FrameSide, Hatch, Ink, Item, LineStyle, Mark, Path, Picture, Point, Rect, Stroke, Text,
     Theme, Tick, svg,
 };
 use crate::numerics::root;
@@ -13,7 +13,7 @@ use crate::quantity::{self, inch_pounds, number};
 use crate::store;
 
 use super::Failure;
-use super::preload::{NEW_FRICTION_FACTOR, Preload, RUN_IN_FRICTION_FACTOR, Window};
+use super::preload::{NEW_FRICTION_FACTOR, Preload, RUN_IN_FRICTION_FACTOR, TorqueWindow};
 
 /// Where the curves are drawn, in a sheet of 960 × 640 points.
 const AREA: Rect = Rect {
@@ -47,14 +47,14 @@ pub fn write(present: &Preload, file: &FilePath) -> Result<(), Failure> {
 pub fn picture(present: &Preload) -> Result<Picture, Failure> {
     let chart = Chart::of(present)?;
     let (new, run_in) = (
-        Window::new_bearings(&present.support),
-        Window::run_in_bearings(&present.support),
+        TorqueWindow::new_bearings(&present.support),
+        TorqueWindow::run_in_bearings(&present.support),
     );
     let mut picture = Picture::on(
         Ink::Panel,
         960.0,
         640.0,
-        format!("Rolling torque over {}: {}", chart.over_what(), present.support.name),
+        format!("Rotating torque over {}: {}", chart.over_what(), present.support.name),
         chart.description(),
     );
     chart.heading(&mut picture);
@@ -63,9 +63,9 @@ pub fn picture(present: &Preload) -> Result<Picture, Failure> {
     let y_ticks = frame.y.ticks(frame.y.round_step(10));
     let x_ticks = frame.x.ticks(frame.x.round_step(9));
     for item in frame
-        .grid(Side::Left, &y_ticks)
+        .grid(FrameSide::Left, &y_ticks)
         .into_iter()
-        .chain(frame.grid(Side::Bottom, &x_ticks))
+        .chain(frame.grid(FrameSide::Bottom, &x_ticks))
     {
         picture.draw(item);
     }
@@ -105,7 +105,7 @@ impl<'p> Chart<'p> {
             present.conditions.spacer_mm
         };
         let highest = [
-            1.3 * Window::new_bearings(support).high_nm,
+            1.3 * TorqueWindow::new_bearings(support).high_nm,
             1.12 * present.rolling.total_nm,
         ]
         .into_iter()
@@ -149,7 +149,7 @@ impl<'p> Chart<'p> {
     fn description(&self) -> String {
         let p = self.present;
         format!(
-            "{}: preload {} kN, rolling torque {} in·lb ({} N·m). Two curves, for new and for run-in bearings; two bands, the \
+            "{}: preload {} kN, rotating torque {} in·lb ({} N·m). Two curves, for new and for run-in bearings; two bands, the \
              windows for both.",
             self.present_words(),
             number(1.0e-3 * p.state.preload_n, 2),
@@ -190,7 +190,7 @@ impl<'p> Chart<'p> {
             number(c.turn_rpm, 0),
             number(c.temperature_c, 0)
         );
-        for (line, words) in [format!("Rolling torque over {}: {fixed},", self.over_what()), turned]
+        for (line, words) in [format!("Rotating torque over {}: {fixed},", self.over_what()), turned]
             .into_iter()
             .enumerate()
         {
@@ -208,7 +208,7 @@ impl<'p> Chart<'p> {
     }
 
     /// Bands, end play and curves, to be clipped to the area.
-    fn inside(&self, new: Window, run_in: Window) -> Result<Vec<Item>, Failure> {
+    fn inside(&self, new: TorqueWindow, run_in: TorqueWindow) -> Result<Vec<Item>, Failure> {
         let mut items = Vec::new();
         items.extend(self.band(
             new,
@@ -261,7 +261,7 @@ impl<'p> Chart<'p> {
         Ok(items)
     }
 
-    fn band(&self, window: Window, fill: Fill, style: LineStyle) -> Vec<Item> {
+    fn band(&self, window: TorqueWindow, fill: Fill, style: LineStyle) -> Vec<Item> {
         let (top, bottom) = (
             self.frame.y.place(inch_pounds(window.high_nm)),
             self.frame.y.place(inch_pounds(window.low_nm)),
@@ -276,7 +276,7 @@ impl<'p> Chart<'p> {
         vec![Item::filled(rect.path(), fill), edge(top), edge(bottom)]
     }
 
-    /// Rolling torque over the whole chart with a friction factor, or with the file's own.
+    /// Rotating torque over the whole chart with a friction factor, or with the file's own.
     fn curve(&self, factor: Option<f64>) -> Result<Path, Failure> {
         let mut points = Vec::new();
         for i in 0..=STRETCHES {
@@ -292,8 +292,8 @@ impl<'p> Chart<'p> {
     fn scales(&self, picture: &mut Picture, x_ticks: &[Tick], y_ticks: &[Tick]) -> Result<(), Failure> {
         let frame = &self.frame;
         let mut draw = |items: Vec<Item>| items.into_iter().for_each(|item| picture.draw(item));
-        draw(frame.scale(Side::Left, y_ticks, BODY));
-        draw(vec![frame.name(Side::Left, "rolling torque, in·lb", BODY, 52.0)]);
+        draw(frame.scale(FrameSide::Left, y_ticks, BODY));
+        draw(vec![frame.name(FrameSide::Left, "rotating torque, in·lb", BODY, 52.0)]);
         let newton_metres = Axis {
             to: quantity::NM_PER_INCH_POUND * frame.y.to,
             ..frame.y
@@ -306,18 +306,18 @@ impl<'p> Chart<'p> {
                 ..t
             })
             .collect();
-        draw(frame.scale(Side::Right, &right, BODY));
-        draw(vec![frame.name(Side::Right, "rolling torque, N·m", BODY, 60.0)]);
-        draw(frame.scale(Side::Bottom, x_ticks, BODY));
-        draw(frame.scale(Side::Top, &self.upper_ticks()?, BODY));
+        draw(frame.scale(FrameSide::Right, &right, BODY));
+        draw(vec![frame.name(FrameSide::Right, "rotating torque, N·m", BODY, 60.0)]);
+        draw(frame.scale(FrameSide::Bottom, x_ticks, BODY));
+        draw(frame.scale(FrameSide::Top, &self.upper_ticks()?, BODY));
         let (below, above) = if self.sleeve() {
             ("nut torque, N·m", "degrees of nut since the bearings touched")
         } else {
             ("spacer length with its shims, mm", "shim against the present, 0.001 in")
         };
         draw(vec![
-            frame.name(Side::Bottom, below, BODY, 42.0),
-            frame.name(Side::Top, above, BODY, 34.0),
+            frame.name(FrameSide::Bottom, below, BODY, 42.0),
+            frame.name(FrameSide::Top, above, BODY, 34.0),
         ]);
         // A second scale below: the preload that belongs to each place.
         let second = Frame {
@@ -332,8 +332,8 @@ impl<'p> Chart<'p> {
             Point::new(AREA.right, second.area.bottom),
         );
         draw(vec![Item::stroked(base, Stroke::full(Ink::Line, 1.0))]);
-        draw(second.scale(Side::Bottom, &self.preload_ticks()?, BODY));
-        draw(vec![second.name(Side::Bottom, "preload, kN", BODY, 42.0)]);
+        draw(second.scale(FrameSide::Bottom, &self.preload_ticks()?, BODY));
+        draw(vec![second.name(FrameSide::Bottom, "preload, kN", BODY, 42.0)]);
         Ok(())
     }
 
@@ -404,7 +404,7 @@ impl<'p> Chart<'p> {
         Ok(thinned(ticks, &self.frame.x))
     }
 
-    fn labels(&self, new: Window, run_in: Window) -> Result<Vec<Item>, Failure> {
+    fn labels(&self, new: TorqueWindow, run_in: TorqueWindow) -> Result<Vec<Item>, Failure> {
         let mut items = Vec::new();
         let y = |torque: f64| self.frame.y.place(inch_pounds(torque));
         // Everything about bands is said at the side of end play, where no curve runs.

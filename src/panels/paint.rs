@@ -19,7 +19,7 @@ const HALO: f32 = 1.6;
 
 /// Where and how large a picture is painted.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Sheet {
+pub(super) struct PictureArea {
     /// Where its upper left corner stands.
     pub(super) corner: Pos2,
     /// Points of the screen for a point of the picture.
@@ -27,7 +27,7 @@ pub(super) struct Sheet {
     theme: drawing::Theme,
 }
 
-impl Sheet {
+impl PictureArea {
     /// At a corner, in the colours of the window.
     pub(super) fn new(corner: Pos2, scale: f32, theme: Theme) -> Self {
         Self {

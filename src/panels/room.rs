@@ -3,7 +3,7 @@
 use egui::{Key, Rect, Sense, Ui, WidgetInfo, WidgetType, pos2, vec2};
 
 use super::key;
-use super::paint::Sheet;
+use super::paint::PictureArea;
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Cell, Rank};
 use crate::drawing;
@@ -163,7 +163,7 @@ fn picture(ui: &Ui, rect: Rect, ink: &Ink, view: &WindowView<'_>, name: &str, it
     let response = ui.interact(rect, ui.id().with(name), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, name));
     let painter = ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
-    Sheet::new(rect.min, scale(ink, rect), view.theme).paint(&painter, items);
+    PictureArea::new(rect.min, scale(ink, rect), view.theme).paint(&painter, items);
 }
 
 fn waiting(ui: &Ui, rect: Rect, ink: &Ink, view: &WindowView<'_>) {
@@ -196,7 +196,7 @@ fn chart_panel(
         text,
     );
     let scale = scale(ink, rect);
-    let sheet = Sheet::new(rect.min + vec2(0.0, scale * CHART_TITLE), scale, view.theme);
+    let sheet = PictureArea::new(rect.min + vec2(0.0, scale * CHART_TITLE), scale, view.theme);
     sheet.paint(&painter, &pictures.chart);
     let grid = sheet.rect(&pictures.chart_grid);
     let foot = (!ink.large()).then(|| {

@@ -1,6 +1,8 @@
 //! The trade's words for what is done and read.
 
-use crate::bench::{Cleaned, Level, Measurand, Part, Precaution, Predicted, Ring, ShimPlace, Side, StemChoice};
+use crate::bench::{
+    CarrierSide, Cleaned, Level, Measurand, Part, Precaution, Predicted, Ring, ShimPlace, StemChoice, Tool,
+};
 
 use super::Amount;
 
@@ -40,10 +42,10 @@ pub const fn place(place: ShimPlace) -> &'static str {
 }
 
 /// A side of the carrier.
-pub const fn side(side: Side) -> &'static str {
+pub const fn side(side: CarrierSide) -> &'static str {
     match side {
-        Side::Tooth => "tooth side",
-        Side::Back => "behind the ring gear",
+        CarrierSide::Tooth => "tooth side",
+        CarrierSide::Back => "behind the ring gear",
     }
 }
 
@@ -81,7 +83,7 @@ pub fn tool(name: &str) -> String {
         "small_beam_wrench" => "small beam wrench".to_owned(),
         "large_dial_wrench" => "large dial wrench".to_owned(),
         "multiplier_wrench" => "wrench with multiplier".to_owned(),
-        "eye" => "by eye".to_owned(),
+        Tool::EYE => "by eye".to_owned(),
         other => other.replace('_', " "),
     }
 }

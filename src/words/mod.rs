@@ -4,7 +4,7 @@
 //! rewording never touches a journal, a score or a rule that plays. Here each value gets its words, one file a subject,
 //! matched exhaustively: a new operation, fault or notice does not compile before it has words.
 //!
-//! - [`bench`]: parts, places, quantities, instruments. [`operation`]: what is done. [`answer`]: what the bench answers.
+//! - [`mod@bench`]: parts, places, quantities, instruments. [`operation`]: what is done. [`answer`]: what the bench answers.
 //! - [`approval`]: the maker's approval prints. [`score`]: what counts, and why points were lost.
 //! - [`debrief`]: what is told after an attempt.
 //! - [`Amount`]: numbers that people type and read, each in the unit of its kind.

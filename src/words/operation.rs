@@ -3,7 +3,8 @@
 
 use crate::axle::ROOM_C;
 use crate::bench::{
-    Brushing, CapTorque, Cleaned, Level, Measurand, Operation, Part, Predicted, Side, SpacerChoice, StemChoice, Toward,
+    Brushing, CapTorque, CarrierSide, Cleaned, Level, Measurand, Operation, Part, Predicted, SpacerChoice, StemChoice,
+    Toward,
 };
 use crate::exercise::debrief::Line;
 use crate::quantity::{number, signed};
@@ -14,7 +15,7 @@ use super::bench as shop;
 use super::debrief::amount::{HAIR_MM, both, both_nut_torque};
 use super::debrief::quantity::{pack, plain, quantity, ring, side, stem, turned};
 use super::debrief::value_of;
-use crate::bench::Turned;
+use crate::bench::{Tool, Turned};
 use crate::quantity::Units;
 
 /// What was done, for the log.
@@ -116,15 +117,7 @@ pub fn operation(done: &Operation, units: Units) -> String {
             }
         ),
         Operation::Clean { what, .. } => shop::cleaned(*what).to_owned(),
-        Operation::BrushPaste { teeth, film } => format!(
-            "Brush paste on {} teeth, {}",
-            teeth.len(),
-            match film {
-                Brushing::Thin => "thin",
-                Brushing::Usual => "as usual",
-                Brushing::Thick => "thick",
-            }
-        ),
+        Operation::BrushPaste { teeth, film } => format!("Brush paste on {} teeth, {}", teeth.len(), coat(*film)),
         Operation::Roll { passes, .. } => format!("Roll the painted teeth, {passes} passes each way"),
         Operation::Replace { part } => format!("New {} from the shelf", shop::part(*part)),
         Operation::Note { what, value, .. } => {
@@ -139,6 +132,14 @@ pub fn operation(done: &Operation, units: Units) -> String {
         Operation::Hint { level } => format!("Hint {level}"),
         Operation::Condemn { part, .. } => format!("Condemn the {}", shop::part(*part)),
         Operation::Finish {} => "Hand the axle over".to_owned(),
+    }
+}
+
+fn coat(film: Brushing) -> &'static str {
+    match film {
+        Brushing::Thin => "thin",
+        Brushing::Usual => "as usual",
+        Brushing::Thick => "thick",
     }
 }
 
@@ -251,7 +252,7 @@ fn measured(what: Measurand, instrument: &str, again: bool, laid: StemChoice) ->
         Measurand::Lash { .. } => format!(", {}", stem(laid)),
         _ => String::new(),
     };
-    let by = if instrument == "eye" {
+    let by = if instrument == Tool::EYE {
         "Looked at".to_owned()
     } else if again {
         format!("With the {} set up afresh{how}, read", plain(instrument))
@@ -294,10 +295,10 @@ fn carrier_in(marks_out_teeth: u32) -> String {
     }
 }
 
-fn lock_out(side: Side) -> &'static str {
+fn lock_out(side: CarrierSide) -> &'static str {
     match side {
-        Side::Tooth => "Took the lock on the tooth side out",
-        Side::Back => "Took the lock behind the ring gear out",
+        CarrierSide::Tooth => "Took the lock on the tooth side out",
+        CarrierSide::Back => "Took the lock behind the ring gear out",
     }
 }
 

@@ -1,4 +1,4 @@
-//! Bits of preload and rolling torque.
+//! Bits of preload and rotating torque.
 
 use lashwright::bearing::SpacerMemory;
 use lashwright::contact::PHYSICS_VERSION;

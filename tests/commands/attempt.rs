@@ -38,7 +38,7 @@ fn an_attempt_is_answered_line_by_line_and_ends_with_the_truth() {
         assert_eq!(
             answer["done"],
             k != 2,
-            "a click wrench cannot read rolling torque: {answer}"
+            "a click wrench cannot read rotating torque: {answer}"
         );
     }
     assert!(

@@ -4,8 +4,8 @@
 use std::path::{Path, PathBuf};
 
 use lashwright::bench::Operation;
-use lashwright::exercise::journal::{self, Read};
-use lashwright::job::attempt::{Session, operation_of, replay};
+use lashwright::exercise::journal::{self, ReadJournal};
+use lashwright::job::attempt::{OpenAttempt, operation_of, replay};
 use lashwright::store;
 use serde_json::Value;
 
@@ -21,7 +21,7 @@ fn kept(name: &str) -> PathBuf {
         .join(name)
 }
 
-fn read(path: &Path) -> Read {
+fn read(path: &Path) -> ReadJournal {
     journal::read(&store::read_within(path, journal::LIMITS.bytes).expect("there")).expect("whole")
 }
 
@@ -57,7 +57,7 @@ fn format_1_comes_out_again() {
 fn format_1_names_records_in_words() {
     let (session, torn) = {
         let folder = Folder::new("format-1-notes");
-        Session::resume(&copy(&folder, HALF_DONE)).expect("gone on with")
+        OpenAttempt::resume(&copy(&folder, HALF_DONE)).expect("gone on with")
     };
     assert_eq!(torn, None);
     let records: Vec<Option<u32>> = session.attempt().bench().notes().iter().map(|n| n.record).collect();
@@ -70,7 +70,7 @@ fn format_1_is_gone_on_with() {
     let folder = Folder::new("format-1-goes-on");
     let path = copy(&folder, HALF_DONE);
     let before = store::read_within(&path, journal::LIMITS.bytes).expect("there");
-    let (mut session, torn) = Session::resume(&path).expect("gone on with");
+    let (mut session, torn) = OpenAttempt::resume(&path).expect("gone on with");
     assert_eq!(torn, None);
     for (line, done) in [
         (
@@ -92,7 +92,7 @@ fn format_1_is_gone_on_with() {
     let left = store::read_within(&path, journal::LIMITS.bytes).expect("there");
     let path = folder.file("left.jsonl");
     store::write_whole(&path, &left).expect("written");
-    let (mut session, _) = Session::resume(&path).expect("gone on with again");
+    let (mut session, _) = OpenAttempt::resume(&path).expect("gone on with again");
     session.apply(Operation::Finish {}).expect("kept");
     let state = session.document().expect("a document").state_hash;
     drop(session);
@@ -110,7 +110,7 @@ fn format_1_is_gone_on_with() {
 fn a_changed_value_of_format_1_is_found() {
     let folder = Folder::new("format-1-changed");
     for (name, operation) in [(HANDED_OVER, 3), (HALF_DONE, 5)] {
-        let Read {
+        let ReadJournal {
             header,
             mut entries,
             sealed,
@@ -129,7 +129,7 @@ fn a_changed_value_of_format_1_is_found() {
         assert_eq!(told["format"], 1, "{told}");
         assert_eq!(told["identical"], false, "{told}");
         assert_eq!(told["first_difference"], operation, "{told}");
-        let failure = Session::resume(&path).expect_err("not what was answered");
+        let failure = OpenAttempt::resume(&path).expect_err("not what was answered");
         let said = format!("operation {operation} does not come out again");
         assert!(failure.text.contains(&said), "{failure}");
     }

@@ -556,7 +556,7 @@ fn thread_slack_shows_after_caps_and_a_turn() -> Vec<Row> {
     vec![slack, pressed, moved]
 }
 
-/// Rolling torque: unturned bearings drag more and settle over 10 to 20 turns; the seal and the side bearings add.
+/// Rotating torque: unturned bearings drag more and settle over 10 to 20 turns; the seal and the side bearings add.
 fn torque_settles_over_turns_and_has_its_parts() -> Vec<Row> {
     let mut drops = Row::range(
         "Torque of an unturned head bearing over that after 15 turns",

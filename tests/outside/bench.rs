@@ -4,7 +4,9 @@ use std::ops::Bound;
 use std::sync::Arc;
 
 use lashwright::axle::{Assembly, Layout, Member, SpacerFitted, Truth};
-use lashwright::bench::{Answer, Bench, Caution, Notice, Operation, Part, Setting, ShimPiece, ShimPlace, Start, Unit};
+use lashwright::bench::{
+    Answer, Bench, BenchSetUp, Caution, Notice, Operation, Part, ShimPiece, ShimPlace, StartingState, Unit,
+};
 use lashwright::contact::Pair;
 use lashwright::gear::GearSet;
 use lashwright::words::answer::refusal;
@@ -55,8 +57,8 @@ fn bench(layout: Layout, truth: Truth) -> Bench {
     let set = gears(gears_of(layout));
     let pair = GearSet::new(truth.design_of(set.design())).expect("gears that exist");
     let axle = axle_with(layout, layout.depth_shims()[0]);
-    let setting = Setting::usual(axle, Arc::new(Pair::new(pair)), 7, kit());
-    Bench::new(Arc::new(setting), truth, &Start::Bare).expect("a start")
+    let setting = BenchSetUp::usual(axle, Arc::new(Pair::new(pair)), 7, kit());
+    Bench::new(Arc::new(setting), truth, &StartingState::Bare).expect("a start")
 }
 
 fn asked(bench: &mut Bench, json: &str) -> Answer {
@@ -353,8 +355,8 @@ fn a_worn_axle_is_stripped_down() -> Vec<Row> {
         Vec::new(),
     ];
     let pair = Arc::new(Pair::new(gears(gears_of(layout))));
-    let setting = Arc::new(Setting::usual(axle, pair, 3, kit));
-    let start = Start::Assembled {
+    let setting = Arc::new(BenchSetUp::usual(axle, pair, 3, kit));
+    let start = StartingState::Assembled {
         assembly: Box::new(assembly),
         packs,
     };

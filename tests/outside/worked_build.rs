@@ -111,19 +111,19 @@ fn a_build_worked_through_by_hand() -> Vec<Row> {
     near("P as it comes", "mm", placement.pinion_axial_mm, -0.123_44, 2e-5);
     //    G: the wheel is 0.04 thick toward the pinion.
     near("G as it comes", "mm", placement.wheel_axial_mm, -0.04, 1e-9);
-    //    Rolling torque (friction chapter of the SKF General Catalogue, seal by ISO 14179-2; oil at 20 °C by Walther
+    //    Rotating torque (friction chapter of the SKF General Catalogue, seal by ISO 14179-2; oil at 20 °C by Walther
     //    489.45 mm²/s; 20 r/min): head 2.9288, tail 2.6063, seal 0.1486 N·m: 5.684 N·m, half as much again as any window allows.
     let felt = |built: &Built| resistance(&axle, &truth, built, Turning::BY_HAND).expect("held");
     let torque = felt(&first);
     near(
-        "Rolling torque of the head bearing as it comes",
+        "Rotating torque of the head bearing as it comes",
         "N·m",
         torque.head_bearing_nm,
         2.928_82,
         1e-3,
     );
     near(
-        "Rolling torque of the tail bearing as it comes",
+        "Rotating torque of the tail bearing as it comes",
         "N·m",
         torque.tail_bearing_nm,
         2.606_28,
@@ -143,7 +143,7 @@ fn a_build_worked_through_by_hand() -> Vec<Row> {
     let torque = felt(&second);
     let alone = torque.total_nm - torque.side_bearings_nm;
     near(
-        "Rolling torque of the pinion with new shims",
+        "Rotating torque of the pinion with new shims",
         "N·m",
         alone,
         2.814_31,

@@ -596,8 +596,12 @@ fn the_torque_of_the_whole_does_not_stand_for_the_pinions() {
 #[test]
 fn a_pack_is_made_up_by_the_keyboard_alone() {
     let mut harness = with_part("depth-stole-my-preload", AxlePart::DepthShim);
-    harness.get_by_label("Make up the pack").focus();
-    harness.run();
+    let led = (0..120).any(|_| {
+        harness.key_press(Key::Tab);
+        harness.run();
+        harness.get_by_label("Make up the pack").is_focused()
+    });
+    assert!(led, "Tab does not lead to the work");
     harness.key_press(Key::Enter);
     harness.run();
     let pressed = |harness: &Harness<'_, Desk>, label: &str| harness.get_by_label(label).accesskit_node().toggled();

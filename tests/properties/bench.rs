@@ -7,8 +7,8 @@ use std::sync::{Arc, LazyLock};
 
 use lashwright::axle::{Assembly, Layout, Member, Nut, Truth};
 use lashwright::bench::{
-    Bench, Brushing, Cleaned, Measurand, Operation, Plate, Precaution, ReadingPart, Setting, ShimPiece, ShimPlace,
-    Start, StemChoice, limits,
+    Bench, BenchSetUp, Brushing, Cleaned, Measurand, Operation, Plate, Precaution, ReadingPart, ShimPiece, ShimPlace,
+    StartingState, StemChoice, limits,
 };
 use lashwright::contact::{FilmLeft, Pair, Placement};
 use proptest::prelude::*;
@@ -18,7 +18,7 @@ use self::random::any_operation;
 use super::axles::{axle_with, gears, gears_of};
 
 /// Made once: a gear set takes longer than an attempt.
-static SETTINGS: LazyLock<Vec<Arc<Setting>>> = LazyLock::new(|| {
+static SETTINGS: LazyLock<Vec<Arc<BenchSetUp>>> = LazyLock::new(|| {
     Layout::ALL
         .into_iter()
         .map(|layout| {
@@ -41,9 +41,9 @@ static SETTINGS: LazyLock<Vec<Arc<Setting>>> = LazyLock::new(|| {
                 pair: Arc::clone(&pair),
                 placement: Placement::NOMINAL,
             };
-            Arc::new(Setting {
+            Arc::new(BenchSetUp {
                 plates: vec![plate.clone(), plate],
-                ..Setting::usual(axle, pair, 11, kit)
+                ..BenchSetUp::usual(axle, pair, 11, kit)
             })
         })
         .collect()
@@ -60,12 +60,12 @@ fn any_bench() -> impl Strategy<Value = Bench> {
             let sides = if layout == 0 { vec![17] } else { vec![] };
             let back = if layout == 0 { vec![23] } else { vec![] };
             let spacer = if layout == 0 { vec![] } else { vec![8, 9] };
-            Start::Assembled {
+            StartingState::Assembled {
                 assembly: Box::new(Assembly::nominal(&setting.axle).expect("numbers")),
                 packs: [vec![4], spacer, sides, back],
             }
         } else {
-            Start::Bare
+            StartingState::Bare
         };
         Bench::new(setting, truth, &start).expect("a start")
     })
@@ -193,7 +193,7 @@ fn random_attempts_get_somewhere() {
 #[test]
 fn the_paste_that_is_left_is_the_print_that_is_told() {
     let setting = Arc::clone(&SETTINGS[1]);
-    let start = Start::Assembled {
+    let start = StartingState::Assembled {
         assembly: Box::new(Assembly::nominal(&setting.axle).expect("numbers")),
         packs: [vec![4], vec![8, 9], vec![], vec![]],
     };

@@ -1,6 +1,6 @@
 //! Journals: cut anywhere, any bit flipped, lines taken out or exchanged, any bytes at all.
 
-use lashwright::exercise::journal::{JournalError, Read, read};
+use lashwright::exercise::journal::{JournalError, ReadJournal, read};
 use lashwright::numerics::random::Stream;
 use proptest::prelude::*;
 use serde_json::{Value, json};
@@ -105,7 +105,7 @@ fn cut_at_every_byte_it_loads_to_the_last_whole_operation_or_names_the_damage() 
 }
 
 /// Whether a journal that was read says that something is wrong with it.
-fn noticed(found: &Result<Read, JournalError>) -> bool {
+fn noticed(found: &Result<ReadJournal, JournalError>) -> bool {
     found.as_ref().map_or(true, |read| read.torn.is_some())
 }
 

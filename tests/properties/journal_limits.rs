@@ -2,8 +2,8 @@
 
 use std::time::{Duration, Instant};
 
-use lashwright::exercise::journal::{Full, JournalError, LIMITS, Read, read};
-use lashwright::job::attempt::{Session, operation_of};
+use lashwright::exercise::journal::{Full, JournalError, LIMITS, ReadJournal, read};
+use lashwright::job::attempt::{OpenAttempt, operation_of};
 use proptest::prelude::*;
 use serde_json::{Value, json};
 
@@ -190,7 +190,7 @@ fn what_is_written_until_full_can_be_read() {
 #[expect(clippy::disallowed_methods, reason = "a test that measures time")]
 fn a_long_attempt_is_no_slower_to_a_session() {
     let ended = |operations: u32| {
-        let mut session = Session::begin("oat-barn-tractor", 5, None).expect("begun");
+        let mut session = OpenAttempt::begin("oat-barn-tractor", 5, None).expect("begun");
         for _ in 0..operations {
             let answer =
                 session.apply(operation_of(r#"{"do":"turn","what":"pinion","turns":1}"#).expect("an operation"));
@@ -206,7 +206,7 @@ fn a_long_attempt_is_no_slower_to_a_session() {
         session
     };
     let [mut short, mut long] = [ended(1), ended(3000)];
-    let time = |session: &mut Session| {
+    let time = |session: &mut OpenAttempt| {
         let start = Instant::now();
         for _ in 0..20 {
             let answer = session
@@ -285,7 +285,7 @@ fn lines(entries: &[(Value, Value)], sealed: bool) -> Vec<String> {
 }
 
 /// Whether what was read are the first of what was written.
-fn begins(found: &Read, entries: &[(Value, Value)]) -> bool {
+fn begins(found: &ReadJournal, entries: &[(Value, Value)]) -> bool {
     found.entries.len() <= entries.len()
         && found
             .entries

@@ -7,7 +7,7 @@ use lashwright::axle::{
     Assembly, Axle, Layout, Member, Moves, Nut, NutMove, SideSetting, SpacerFitted, Truth, Turning, resistance, settle,
     sums, turn_nut,
 };
-use lashwright::bench::{Answer, Bench, Operation, Setting, ShimPiece, ShimPlace, Start, StemChoice};
+use lashwright::bench::{Answer, Bench, BenchSetUp, Operation, ShimPiece, ShimPlace, StartingState, StemChoice};
 use lashwright::contact::{self, Pair, Route};
 use lashwright::exercise::{Exercise, Targets};
 use lashwright::job::scenarios;
@@ -120,12 +120,12 @@ fn build(exercise: &Exercise, seed: u64) -> (Hands, [f64; 2]) {
     let truth = exercise.truth(seed);
     let (kit, _) = ShimPiece::usual_kit(axle, seed, None);
     let pair: Arc<Pair> = Arc::new(exercise.pair(&truth).expect("gears that exist"));
-    let setting = Arc::new(Setting::usual(axle.clone(), pair, seed, kit));
-    let bench = Bench::new(setting, truth, &Start::Bare).expect("a start");
+    let setting = Arc::new(BenchSetUp::usual(axle.clone(), pair, seed, kit));
+    let bench = Bench::new(setting, truth, &StartingState::Bare).expect("a start");
     build_up(exercise, bench, seed)
 }
 
-/// Builds up what lies on a bench, from parts; what is together is taken apart first. Gives also the rolling torque of the
+/// Builds up what lies on a bench, from parts; what is together is taken apart first. Gives also the rotating torque of the
 /// pinion alone and what the side bearings add.
 pub(crate) fn build_up(exercise: &Exercise, bench: Bench, seed: u64) -> (Hands, [f64; 2]) {
     let axle = exercise.axle();

@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use lashwright::axle::{FittedShims, Member};
-use lashwright::bench::{Bench, Setting, ShimPiece, Start};
+use lashwright::bench::{Bench, BenchSetUp, ShimPiece, StartingState};
 use lashwright::exercise::Exercise;
 
 /// The axle of an exercise for a seed, whole, with a depth shim of `depth_mm`; all other shims are nominal.
@@ -19,7 +19,12 @@ pub(crate) fn whole(exercise: &Exercise, seed: u64, depth_mm: f64) -> Bench {
     };
     let (kit, packs) = ShimPiece::usual_kit(axle, seed, Some(fitted));
     let torque_nm = exercise.scenario().targets.nut_torque_nm;
-    let start = Start::whole(axle, &truth, &kit, &packs, [0.0; 2], torque_nm).expect("a whole axle");
+    let start = StartingState::whole(axle, &truth, &kit, &packs, [0.0; 2], torque_nm).expect("a whole axle");
     let pair = Arc::new(exercise.pair(&truth).expect("gears that exist"));
-    Bench::new(Arc::new(Setting::usual(axle.clone(), pair, seed, kit)), truth, &start).expect("a start")
+    Bench::new(
+        Arc::new(BenchSetUp::usual(axle.clone(), pair, seed, kit)),
+        truth,
+        &start,
+    )
+    .expect("a start")
 }

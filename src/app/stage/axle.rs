@@ -58,7 +58,7 @@ pub(super) fn show_parts(
 
 /// What the bodies depend on besides their shapes.
 #[derive(Debug, Clone, PartialEq)]
-pub(super) struct Lies {
+pub(super) struct PoseInputs {
     count: u64,
     laid: Option<Laid>,
     at_hand: [Option<AxlePart>; 2],
@@ -74,10 +74,10 @@ pub(super) fn lay_parts(
         &mut Visibility,
         &mut MeshMaterial3d<super::steel::Finish>,
     )>,
-    mut seen: Local<Option<Lies>>,
+    mut seen: Local<Option<PoseInputs>>,
 ) {
     let (parts, count) = session.axle_parts();
-    let now = Lies {
+    let now = PoseInputs {
         count,
         laid: session.board().map(|board| board.laid.clone()),
         at_hand: session.parts_at_hand(),

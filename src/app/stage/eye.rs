@@ -54,7 +54,7 @@ pub(super) fn open(
 
 /// Everything the camera's place depends on.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct Seen {
+pub(super) struct EyeInputs {
     orbit: Orbit,
     area: StageArea,
     target_px: Option<UVec2>,
@@ -66,10 +66,10 @@ pub(super) fn place(
     area: Res<StageArea>,
     eye: Single<(&mut Transform, &mut Projection, &mut Camera), With<StageEye>>,
     backdrop: Option<Single<&mut Transform, (With<Backdrop>, Without<StageEye>)>>,
-    mut seen: Local<Option<Seen>>,
+    mut seen: Local<Option<EyeInputs>>,
 ) {
     let (mut transform, mut projection, mut camera) = eye.into_inner();
-    let now = Seen {
+    let now = EyeInputs {
         orbit: *session.orbit(),
         area: *area,
         target_px: camera.physical_target_size(),

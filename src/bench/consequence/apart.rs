@@ -2,7 +2,7 @@
 
 use super::done::Done;
 use crate::axle::Caps;
-use crate::bench::choices::{Level, Ring, Side};
+use crate::bench::choices::{CarrierSide, Level, Ring};
 use crate::bench::operation::Operation;
 use crate::bench::refusal::Refusal;
 use crate::bench::state::Bench;
@@ -29,7 +29,7 @@ impl Bench {
     /// What comes off next on the way to a level; none when it is reached.
     pub(in crate::bench) fn next_step(&self, to: Level) -> Option<Operation> {
         let (pinion, carrier) = (&self.pinion, &self.carrier);
-        for side in [Side::Tooth, Side::Back] {
+        for side in [CarrierSide::Tooth, CarrierSide::Back] {
             if carrier.adjuster(side).locked && carrier.carrier_in {
                 return Some(Operation::RemoveLock { side });
             }

@@ -3,10 +3,10 @@
 use super::done::Done;
 use crate::axle::{Assembly, Axle, Caps, Member, Push, SideSetting, Truth, settle};
 use crate::bench::carrier_group::{Adjuster, CarrierGroup};
-use crate::bench::choices::{CapTorque, Side, Toward, Turned};
+use crate::bench::choices::{CapTorque, CarrierSide, Toward, Turned};
 use crate::bench::notice::Notice;
 use crate::bench::refusal::{Item, Refusal, need, need_fitted, need_free};
-use crate::bench::setting::Setting;
+use crate::bench::setting::BenchSetUp;
 use crate::bench::state::Bench;
 
 /// How much wider than its room a carrier with its packs can be knocked in, mm (common practice, no source).
@@ -33,7 +33,7 @@ impl CarrierGroup {
     }
 
     /// Spreads the case; beyond its limit it takes a set, which is a change of the truth.
-    pub(super) fn spread_case(&mut self, by_mm: f64, setting: &Setting, truth: &mut Truth) -> Done {
+    pub(super) fn spread_case(&mut self, by_mm: f64, setting: &BenchSetUp, truth: &mut Truth) -> Done {
         self.spreader_mm = by_mm;
         let beyond_mm = by_mm - setting.spread_limit_mm;
         if beyond_mm > 0.0 {
@@ -95,7 +95,7 @@ impl CarrierGroup {
     }
 
     /// Turns an adjuster without asking whether it stops on the way.
-    fn adjuster_turned(&self, side: Side, notches: f64, axle: &Axle) -> Result<Self, Refusal> {
+    fn adjuster_turned(&self, side: CarrierSide, notches: f64, axle: &Axle) -> Result<Self, Refusal> {
         need(by_adjusters(axle), Refusal::NoAdjusters)?;
         need(self.carrier_in && self.caps != Caps::Off, Refusal::AdjusterThreadOpen)?;
         need(self.caps == Caps::Snug, Refusal::AdjusterBinds)?;
@@ -108,7 +108,7 @@ impl CarrierGroup {
         Ok(turned)
     }
 
-    pub(super) fn fit_lock(&mut self, side: Side, axle: &Axle) -> Result<Done, Refusal> {
+    pub(super) fn fit_lock(&mut self, side: CarrierSide, axle: &Axle) -> Result<Done, Refusal> {
         need(by_adjusters(axle), Refusal::NoAdjusters)?;
         need(self.caps != Caps::Off, Refusal::NoCapForLock)?;
         need_free(self.adjuster(side).locked, Item::Lock { side })?;
@@ -118,7 +118,7 @@ impl CarrierGroup {
         Ok(Done::plain())
     }
 
-    pub(super) fn remove_lock(&mut self, side: Side) -> Result<Done, Refusal> {
+    pub(super) fn remove_lock(&mut self, side: CarrierSide) -> Result<Done, Refusal> {
         need_fitted(self.adjuster(side).locked, Item::Lock { side })?;
         self.adjuster_mut(side).locked = false;
         Ok(Done::plain())
@@ -157,7 +157,7 @@ impl Bench {
         Ok(Done::plain())
     }
 
-    pub(super) fn turn_adjuster(&mut self, side: Side, notches: f64) -> Result<Done, Refusal> {
+    pub(super) fn turn_adjuster(&mut self, side: CarrierSide, notches: f64) -> Result<Done, Refusal> {
         let mut tried = self.clone();
         tried.carrier = self.carrier.adjuster_turned(side, notches, &self.setting.axle)?;
         let built = settle(&self.setting.axle, &self.truth, &tried.fitted())?;

@@ -8,7 +8,7 @@ use crate::bench::notice::Notice;
 use crate::bench::part::Part;
 use crate::bench::pinion_group::{PinionGroup, Spacer};
 use crate::bench::refusal::{Item, Refusal, need, need_fitted, need_free};
-use crate::bench::setting::Setting;
+use crate::bench::setting::BenchSetUp;
 use crate::bench::state::Bench;
 use crate::numerics::random::Stream;
 
@@ -86,7 +86,12 @@ impl PinionGroup {
         Ok(Done::plain())
     }
 
-    pub(super) fn fit_spacer(&mut self, spacer: SpacerChoice, new: bool, setting: &Setting) -> Result<Done, Refusal> {
+    pub(super) fn fit_spacer(
+        &mut self,
+        spacer: SpacerChoice,
+        new: bool,
+        setting: &BenchSetUp,
+    ) -> Result<Done, Refusal> {
         need(!self.pinion_in, Refusal::SpacerNeedsPinionOut)?;
         if self.spacer_on() {
             self.remove_spacer()?;

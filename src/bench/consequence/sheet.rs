@@ -11,6 +11,7 @@ use crate::bench::reading::ReadingPart;
 use crate::bench::refusal::{Refusal, need};
 use crate::bench::sheet::{Judgement, Note, Prediction, Sheet};
 use crate::bench::state::Bench;
+use crate::bench::tools::Tool;
 
 impl Sheet {
     pub(super) fn judge_plate(&mut self, judged: PlateJudged, plates: usize) -> Result<Done, Refusal> {
@@ -67,7 +68,7 @@ impl Bench {
             ],
             ..Done::showing(Shown {
                 what,
-                instrument: "eye".to_owned(),
+                instrument: Tool::EYE.to_owned(),
                 values: vec![
                     (ReadingPart::PinionNumber, Some(f64::from(pinion))),
                     (ReadingPart::RingGearNumber, Some(f64::from(ring_gear))),

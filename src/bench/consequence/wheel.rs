@@ -8,14 +8,14 @@ use crate::bench::choices::Cleaned;
 use crate::bench::notice::Notice;
 use crate::bench::part::Part;
 use crate::bench::refusal::{Item, Refusal, need, need_fitted, need_free};
-use crate::bench::setting::Setting;
+use crate::bench::setting::BenchSetUp;
 use crate::bench::state::Bench;
 
 /// Temperature from which steel shows a straw colour, °C.
 const STRAW_C: f64 = 205.0;
 
 impl CarrierGroup {
-    pub(super) fn heat_wheel(&mut self, to_c: f64, setting: &Setting) -> Result<Done, Refusal> {
+    pub(super) fn heat_wheel(&mut self, to_c: f64, setting: &BenchSetUp) -> Result<Done, Refusal> {
         need(self.wheel.is_none(), Refusal::RingGearOnCarrier)?;
         self.wheel_c = to_c;
         let mut done = Done::plain();
@@ -29,7 +29,7 @@ impl CarrierGroup {
         Ok(done)
     }
 
-    pub(super) fn fit_wheel(&mut self, crosswise: bool, setting: &Setting, truth: &Truth) -> Result<Done, Refusal> {
+    pub(super) fn fit_wheel(&mut self, crosswise: bool, setting: &BenchSetUp, truth: &Truth) -> Result<Done, Refusal> {
         need_free(self.wheel.is_some(), Item::RingGear)?;
         need(!self.carrier_in, Refusal::RingGearGoesOnAtBench)?;
         let fitting = WheelFitting {
@@ -57,7 +57,7 @@ impl CarrierGroup {
         Ok(Done::plain())
     }
 
-    pub(super) fn tighten_ring_bolts(&mut self, thread_lock: bool, setting: &Setting) -> Result<Done, Refusal> {
+    pub(super) fn tighten_ring_bolts(&mut self, thread_lock: bool, setting: &BenchSetUp) -> Result<Done, Refusal> {
         need(!self.carrier_in, Refusal::BoltsReachedAtBench)?;
         let (warm, reuses) = (self.is_hot(), self.reuses_bolts(setting));
         let Some(seat) = &mut self.wheel else {

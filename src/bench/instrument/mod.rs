@@ -6,7 +6,7 @@
 //! good.
 //!
 //! - [`Dial`]: dial indicator; [`Stem`]: what its direction does to a lash reading.
-//! - [`TorqueWrench`]: reads rolling torque or tightens; only some kinds can do the first.
+//! - [`TorqueWrench`]: reads rotating torque or tightens; only some kinds can do the first.
 //! - [`Micrometer`], [`DepthGauge`], [`Feeler`]: lengths and gaps. [`Thermometer`], [`PressGauge`].
 //! - [`Paste`]: from brushing and rolling to what can be seen of a print.
 

@@ -51,7 +51,7 @@ pub struct RollingReading {
 pub enum CannotRead {
     /// A click wrench has no pointer.
     #[error(
-        "a click wrench only clicks at its set torque; rolling torque is read with a beam, a dial, an electronic wrench or a cord and scale"
+        "a click wrench only clicks at its set torque; rotating torque is read with a beam, a dial, an electronic wrench or a cord and scale"
     )]
     Clicks,
     /// The torque lies outside of its range.
@@ -69,7 +69,7 @@ pub enum CannotRead {
 }
 
 impl TorqueWrench {
-    /// For rolling torque, with a pointer.
+    /// For rotating torque, with a pointer.
     pub const SMALL_DIAL: Self = Self {
         kind: WrenchKind::Dial,
         range_nm: [0.3, 8.0],
@@ -77,7 +77,7 @@ impl TorqueWrench {
         permitted_share: 0.04,
         pull_share: 0.02,
     };
-    /// For rolling torque, cheap.
+    /// For rotating torque, cheap.
     pub const SMALL_BEAM: Self = Self {
         kind: WrenchKind::Beam,
         range_nm: [0.5, 7.0],

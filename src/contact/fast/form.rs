@@ -11,7 +11,7 @@
 
 use nalgebra::Vector3;
 
-use crate::contact::gap::{Gap, Stand};
+use crate::contact::gap::{Gap, PlacedPair};
 use crate::contact::placement::Placement;
 use crate::contact::prepared::PreparedFlank;
 use crate::contact::resolution::coordinate;
@@ -213,7 +213,7 @@ impl Node {
 
 /// What is asked of a node at one place of the stencil.
 #[derive(Debug, Clone, Copy)]
-struct Look {
+struct NodeQuery {
     gap: f64,
     by_turn: f64,
     by_roll: f64,
@@ -224,11 +224,11 @@ struct Look {
 /// The placements of the differences.
 struct Stencil {
     inverse_ratio: f64,
-    middle: Stand,
+    middle: PlacedPair,
     /// Each unknown one step down and up.
-    single: [[Stand; 2]; 4],
+    single: [[PlacedPair; 2]; 4],
     /// Two unknowns both down and both up, in the order of [`PRODUCTS`] without squares.
-    double: Vec<(usize, usize, [Stand; 2])>,
+    double: Vec<(usize, usize, [PlacedPair; 2])>,
     steps: [f64; 4],
     turn_step: f64,
     roll_step: f64,
@@ -248,7 +248,7 @@ impl Stencil {
                 offset_mm: u[2],
                 shaft_angle_rad: u[3],
             };
-            Stand::new(gears, placement)
+            PlacedPair::new(gears, placement)
         };
         let mixed = PRODUCTS.iter().filter(|(k, l)| k != l);
         Self {
@@ -266,9 +266,9 @@ impl Stencil {
 
     /// The form of a node. None where the surfaces end within the steps.
     fn form(&self, flank: &PreparedFlank, node: &Node) -> Option<NodeForm> {
-        let look = |stand: &Stand, roll: &Roll, toward: f64, near: Roll| -> Option<Look> {
+        let look = |stand: &PlacedPair, roll: &Roll, toward: f64, near: Roll| -> Option<NodeQuery> {
             let gap: Gap = stand.gap(&flank.pinion, node.w, node.n, roll, flank.toward * toward, near)?;
-            Some(Look {
+            Some(NodeQuery {
                 gap: gap.mm,
                 by_turn: flank.toward * gap.by_turn(),
                 by_roll: gap.slope(0.0),
@@ -278,7 +278,7 @@ impl Stencil {
         };
         let roll = Roll::new(node.roll, self.inverse_ratio);
         let middle = look(&self.middle, &roll, 0.0, roll)?;
-        let at = |stand: &Stand| look(stand, &roll, 0.0, middle.near);
+        let at = |stand: &PlacedPair| look(stand, &roll, 0.0, middle.near);
         let mut form = NodeForm::default();
         form.gap[0] = middle.gap;
         form.tip[0] = middle.tip;

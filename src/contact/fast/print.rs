@@ -6,7 +6,7 @@
 //!
 //! Source: our own method.
 
-use crate::contact::gap_map::{GapMap, Least};
+use crate::contact::gap_map::{GapMap, SmallestGap};
 use crate::contact::motion::{Envelope, Lookup};
 use crate::contact::pattern::{Marked, Pattern};
 use crate::contact::resolution::coordinate;
@@ -69,7 +69,7 @@ impl Valley {
 }
 
 /// A flank that moves by this envelope.
-pub(super) struct Print<'a> {
+pub(super) struct FlankPrint<'a> {
     motion: Lookup<'a>,
     pitch: f64,
     valleys: Vec<Option<Valley>>,
@@ -77,7 +77,7 @@ pub(super) struct Print<'a> {
     kinks: Vec<(f64, f64)>,
 }
 
-impl<'a> Print<'a> {
+impl<'a> FlankPrint<'a> {
     pub(super) fn new(columns: &[Column], envelope: &'a Envelope) -> Self {
         let valleys = columns
             .iter()
@@ -217,7 +217,7 @@ impl<'a> Print<'a> {
         }
     }
 
-    fn node(&self, i: usize, j: usize) -> Option<Least> {
+    fn node(&self, i: usize, j: usize) -> Option<SmallestGap> {
         let here = self.valley(i, j)?;
         let (gap, _, motion) = here.least(&self.motion);
         // The parabola's depth and the roll of its bottom are smooth; the motion enters by its own slope.
@@ -231,7 +231,7 @@ impl<'a> Print<'a> {
             here.lever * ((high.toward - low.toward) - motion * (high.roll - low.roll)) / (cells * cell)
         };
         let before = |k: usize| k.checked_sub(1);
-        Some(Least {
+        Some(SmallestGap {
             gap,
             slope: [
                 along(

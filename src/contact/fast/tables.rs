@@ -11,7 +11,7 @@ use crate::contact::result::{Contact, EdgeContact, FlankContact};
 use crate::gear::Side;
 
 use super::form::{Column, Forms};
-use super::print::Print;
+use super::print::FlankPrint;
 use super::ridge;
 
 /// What the fast route prepares once a pair.
@@ -56,7 +56,7 @@ fn motion(columns: &[Column], pitch: f64) -> Option<Envelope> {
 pub(crate) fn map(tables: &Tables, placement: Placement, side: Side) -> Option<GapMap> {
     let columns = tables.columns(placement, side);
     let envelope = motion(&columns, tables.pitch)?;
-    Some(Print::new(&columns, &envelope).map())
+    Some(FlankPrint::new(&columns, &envelope).map())
 }
 
 pub(crate) fn solve(prepared: &Prepared, tables: &Tables, placement: Placement, film: Film) -> Contact {
@@ -66,7 +66,7 @@ pub(crate) fn solve(prepared: &Prepared, tables: &Tables, placement: Placement, 
         let (low, high) = envelope.range();
         let [wheel, pinion_tip] = envelope.edge_shares();
         let contact = FlankContact {
-            pattern: Print::new(&columns, &envelope).pattern(film.thickness_um),
+            pattern: FlankPrint::new(&columns, &envelope).pattern(film.thickness_um),
             transmission_error_urad: Some(1e6 * (high - low)),
             edge_contact: Some(EdgeContact { wheel, pinion_tip }),
         };

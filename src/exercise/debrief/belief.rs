@@ -28,7 +28,7 @@ pub struct Noted {
 
 /// What an instrument showed last.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Read {
+pub struct LastReading {
     /// The operation that read it.
     pub operation: u32,
     /// Instrument.
@@ -49,7 +49,7 @@ pub struct Belief {
     /// The last note.
     pub noted: Option<Noted>,
     /// The last reading.
-    pub read: Option<Read>,
+    pub read: Option<LastReading>,
     /// What was true when it was read, in the same reading.
     pub truth_then: Option<f64>,
     /// What is true at hand-over; none where what it speaks of is not together. For lash in the card's reading.
@@ -110,7 +110,7 @@ fn belief(
 ) -> Belief {
     let what = subject.what();
     let lash = matches!(what, Measurand::Lash { .. });
-    let read = record.map(|record| Read {
+    let read = record.map(|record| LastReading {
         operation: record.operation,
         instrument: record.instrument.clone(),
         value: record.main_value(),

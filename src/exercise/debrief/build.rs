@@ -60,7 +60,7 @@ pub struct WhatIf {
 
 /// What builds are judged by.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Sheet<'a> {
+pub(super) struct JudgedBy<'a> {
     /// Chart of the set.
     pub(super) chart: &'a Chart,
     /// Par of the seed.
@@ -73,7 +73,7 @@ pub(super) struct Sheet<'a> {
 /// As [`Attempt::begin`].
 pub(super) fn builds(
     attempt: &Attempt,
-    sheet: &Sheet<'_>,
+    sheet: &JudgedBy<'_>,
     depths: &mut Depths<'_>,
     what_if: bool,
 ) -> Result<Vec<Build>, ExerciseError> {
@@ -129,7 +129,7 @@ fn build(
     attempt: &Attempt,
     [state, before]: [&Attempt; 2],
     span: Period,
-    sheet: &Sheet<'_>,
+    sheet: &JudgedBy<'_>,
     depths: &mut Depths<'_>,
     handed_over: bool,
 ) -> Build {

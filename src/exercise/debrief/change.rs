@@ -1,7 +1,7 @@
 //! What was changed for a build.
 
 use super::period::Period;
-use crate::bench::{Bench, Cleaned, Operation, Part, Ring, ShimPlace, Side};
+use crate::bench::{Bench, CarrierSide, Cleaned, Operation, Part, Ring, ShimPlace};
 use crate::exercise::attempt::Attempt;
 
 /// Something that was changed since the build before.
@@ -29,7 +29,7 @@ pub enum Change {
     /// An adjuster stands elsewhere.
     Adjuster {
         /// Which one.
-        side: Side,
+        side: CarrierSide,
         /// In sum; positive screws it in.
         notches: f64,
     },
@@ -89,8 +89,8 @@ pub(super) fn changes(attempt: &Attempt, now: &Bench, before: &Bench, span: Peri
     for step in span.done(attempt) {
         match &step.operation {
             Operation::TurnAdjuster { side, notches } => match side {
-                Side::Tooth => tooth += notches,
-                Side::Back => back += notches,
+                CarrierSide::Tooth => tooth += notches,
+                CarrierSide::Back => back += notches,
             },
             Operation::TurnNut { angle_deg, .. } => {
                 turned_deg += angle_deg;
@@ -99,7 +99,7 @@ pub(super) fn changes(attempt: &Attempt, now: &Bench, before: &Bench, span: Peri
             other => plain.extend(of_operation(other)),
         }
     }
-    for (side, notches) in [(Side::Tooth, tooth), (Side::Back, back)] {
+    for (side, notches) in [(CarrierSide::Tooth, tooth), (CarrierSide::Back, back)] {
         let notches: f64 = notches;
         if notches.abs() > 1e-9 {
             all.push(Change::Adjuster { side, notches });

@@ -13,7 +13,7 @@
 //! All of it is values; `words` makes sentences of them.
 //!
 //! Values of two kinds never share a field: what the trainee read or wrote comes from records and notes of the bench
-//! ([`Read`], [`Noted`]), what is true from its state ([`Outcome`], fields named `truth`). Nothing here can
+//! ([`LastReading`], [`Noted`]), what is true from its state ([`Outcome`], fields named `truth`). Nothing here can
 //! be had before the axle is handed over.
 
 mod belief;
@@ -32,7 +32,7 @@ mod standing;
 mod subject;
 mod truth;
 
-pub use belief::{Belief, Noted, Read};
+pub use belief::{Belief, LastReading, Noted};
 pub use build::{Build, WhatIf};
 pub use change::Change;
 pub use hidden::{Hidden, HiddenFault, HiddenNumber, HiddenSize, NumberUnit, Shift, SizeUnit};
@@ -117,7 +117,7 @@ impl Debrief {
         let designed = designed(attempt)?;
         let approval = approval(&designed);
         let points = score(attempt, &par);
-        let sheet = build::Sheet {
+        let sheet = build::JudgedBy {
             chart: &chart,
             par: &par,
         };

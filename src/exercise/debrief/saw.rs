@@ -7,9 +7,9 @@ use crate::exercise::attempt::Attempt;
 /// The last readings of a build.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Saw {
-    /// Rolling torque of the pinion alone, N m.
+    /// Rotating torque of the pinion alone, N m.
     pub pinion_torque_nm: Option<f64>,
-    /// Rolling torque with the gears in mesh, N m.
+    /// Rotating torque with the gears in mesh, N m.
     pub total_torque_nm: Option<f64>,
     /// Smallest of the last lash readings at each tooth, mm, as the stem lay.
     pub lash_mm: Option<f64>,
@@ -24,9 +24,9 @@ pub struct Saw {
 /// Which of them.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum SawKind {
-    /// Rolling torque of the pinion alone.
+    /// Rotating torque of the pinion alone.
     PinionTorque,
-    /// Rolling torque with the gears in mesh.
+    /// Rotating torque with the gears in mesh.
     TotalTorque,
     /// Lash.
     Lash,
@@ -89,7 +89,21 @@ pub(super) fn saw(attempt: &Attempt, state: &Attempt, span: Period) -> Saw {
             Measurand::PinionDepth {} => saw.pinion_depth_mm = Some(value),
             Measurand::PinionEndPlay {} => saw.end_play_mm = Some(value),
             Measurand::WheelFaceRunout {} => saw.face_runout_mm = Some(value),
-            _ => {}
+            // Not told as what was seen of a build.
+            Measurand::BreakawayTorque {}
+            | Measurand::CarrierTorque {}
+            | Measurand::CarrierEndPlay {}
+            | Measurand::CaseSpread {}
+            | Measurand::WheelRadialRunout {}
+            | Measurand::PinionRunout {}
+            | Measurand::ShimPiece { .. }
+            | Measurand::ShimPack { .. }
+            | Measurand::SeatGap { .. }
+            | Measurand::WheelTemperature {}
+            | Measurand::NutTorque {}
+            | Measurand::Print {}
+            | Measurand::Plate { .. }
+            | Measurand::MatchNumbers {} => {}
         }
     }
     saw.lash_mm = lash.into_iter().map(|(_, mm)| mm).reduce(f64::min);

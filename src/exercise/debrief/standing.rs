@@ -26,7 +26,7 @@ pub enum Judged {
     Spread,
     /// Face runout of the wheel at its teeth.
     Runout,
-    /// Rolling torque of the pinion alone.
+    /// Rotating torque of the pinion alone.
     PinionTorque,
     /// Torque that the pinion nut stands at.
     NutTorque,

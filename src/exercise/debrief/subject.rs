@@ -18,12 +18,12 @@ pub enum Measure {
     Tooth,
 }
 
-/// What a belief is about: a quantity of the axle, rolling torque told apart by what was turned.
+/// What a belief is about: a quantity of the axle, rotating torque told apart by what was turned.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Subject {
-    /// Rolling torque with the pinion alone.
+    /// Rotating torque with the pinion alone.
     PinionTorque,
-    /// Rolling torque with the gears in mesh.
+    /// Rotating torque with the gears in mesh.
     TotalTorque,
     /// Anything else.
     Of(Measurand),

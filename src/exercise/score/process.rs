@@ -35,7 +35,7 @@ const SAFETY: f64 = 2.0;
 /// Weight of each way of putting something together.
 const WAY: f64 = 1.0;
 
-/// What asks for a check of lash, of the print, of rolling torque.
+/// What asks for a check of lash, of the print, of rotating torque.
 const LASH: &[Counted] = &[Counted::Lash, Counted::Spread];
 const PRINT: &[Counted] = &[Counted::Print, Counted::Depth];
 const TORQUE: &[Counted] = &[Counted::PinionTorque, Counted::SideTorque, Counted::NutTorque];
@@ -209,7 +209,7 @@ fn turns_before(handed: &Handed<'_>, operation: u32) -> f64 {
     before.map_or(0.0, |m| m.pinion_turns)
 }
 
-/// Readings of rolling torque that still hold, by something that can read it.
+/// Readings of rotating torque that still hold, by something that can read it.
 fn torque_records<'a>(handed: &Handed<'a>) -> impl Iterator<Item = &'a Record> {
     let bench = handed.bench();
     fresh(handed, is_torque).filter(|record| {

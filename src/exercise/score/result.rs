@@ -29,7 +29,7 @@ pub(in crate::exercise) const EDGE_SHARE: f64 = 0.02;
 pub(in crate::exercise) const WRENCH_SHARE: f64 = 0.10;
 /// Share of the nut's torque, beyond, within which marks fall to none.
 pub(in crate::exercise) const NUT_ZERO_SHARE: f64 = 0.15;
-/// What a solid spacer's shims do to rolling torque, N m a mm: the middle of 4 to 9 in-lb a thousandth (common practice, no
+/// What a solid spacer's shims do to rotating torque, N m a mm: the middle of 4 to 9 in-lb a thousandth (common practice, no
 /// source).
 const NM_PER_SHIM_MM: f64 = 28.9;
 

@@ -30,13 +30,13 @@ const SAME_PRINT: f64 = 0.03;
 
 /// What is looked at.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Look {
+enum Evidence {
     Lash,
     Torque,
     Print,
 }
 
-impl Look {
+impl Evidence {
     fn of(what: Measurand) -> Option<Self> {
         match what {
             Measurand::Lash { .. } => Some(Self::Lash),
@@ -73,7 +73,7 @@ impl Look {
 
 /// A second look at something that had moved since the first.
 struct Occasion<'a> {
-    look: Look,
+    look: Evidence,
     before: &'a Moment,
     after: &'a Moment,
 }
@@ -142,7 +142,7 @@ fn occasions(history: &[Moment]) -> Vec<Occasion<'_>> {
         let Deed::Looked { what, .. } = &moment.deed else {
             continue;
         };
-        let Some(look) = Look::of(*what) else { continue };
+        let Some(look) = Evidence::of(*what) else { continue };
         let Some(place) = last.get_mut(look as usize) else {
             continue;
         };
@@ -161,11 +161,11 @@ fn occasions(history: &[Moment]) -> Vec<Occasion<'_>> {
 }
 
 /// Whether what a look depends on had moved, so that there was something to foresee.
-fn moved(look: Look, before: &Moment, after: &Moment) -> bool {
+fn moved(look: Evidence, before: &Moment, after: &Moment) -> bool {
     let places = match look {
-        Look::Lash => (before.placement, after.placement),
-        Look::Print => (before.rolled_at, after.rolled_at),
-        Look::Torque => {
+        Evidence::Lash => (before.placement, after.placement),
+        Evidence::Print => (before.rolled_at, after.rolled_at),
+        Evidence::Torque => {
             // The same parts have to be turned.
             let alike = before.placement.is_some() == after.placement.is_some();
             let preloads = before.pinion_preload_n.zip(after.pinion_preload_n);
@@ -197,7 +197,7 @@ fn judge<'a>(
     mut occasions: impl Iterator<Item = &'a Occasion<'a>>,
     prediction: &Prediction,
 ) -> Option<Mark> {
-    let look = Look::about(prediction.about);
+    let look = Evidence::about(prediction.about);
     let made = prediction.operation;
     let occasion = occasions.find(|o| o.look == look && o.before.operation < made && made < o.after.operation)?;
     let (change, limit) = change(pair, occasion, prediction.about)?;

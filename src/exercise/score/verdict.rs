@@ -12,7 +12,7 @@ const SAME_PLACE_MM: f64 = 0.01;
 /// What was said of the parts.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Verdict {
-    faults: Vec<Fault>,
+    faults: Vec<Uncured>,
     /// Sound parts that were condemned: operation, part.
     alarms: Vec<(u32, Part)>,
     /// The last operation.
@@ -21,7 +21,7 @@ pub(super) struct Verdict {
 
 /// Something that no setting cures.
 #[derive(Debug, Clone, PartialEq)]
-struct Fault {
+struct Uncured {
     what: Incurable,
     /// The operation that reported it with evidence.
     reported: Option<u32>,
@@ -32,7 +32,7 @@ struct Fault {
 impl Verdict {
     pub(super) fn of(attempt: &Attempt) -> Self {
         let bench = attempt.bench();
-        let faults: Vec<Fault> = incurable_now(bench)
+        let faults: Vec<Uncured> = incurable_now(bench)
             .into_iter()
             .map(|what| {
                 let said = bench.judgements().iter().filter(|j| j.part == what.part());
@@ -42,7 +42,7 @@ impl Verdict {
                     !what.came_with_axle() || prints || (numbers && what.part() == Part::Gears)
                 };
                 let good = weighed.iter().find(|(_, evidence)| enough(*evidence));
-                Fault {
+                Uncured {
                     what,
                     reported: good.map(|(operation, _)| *operation),
                     evidence: good.map_or([false; 2], |(_, evidence)| *evidence),

@@ -29,11 +29,11 @@ pub struct Chart {
     pub other: [FlankChart; 2],
     /// Lash for a millimetre of wheel travel away, transverse.
     pub lash_over_wheel: f64,
-    /// Rolling torque of the pinion over a change of the spacer's shims, mm against N m; falling. Empty with a sleeve.
+    /// Rotating torque of the pinion over a change of the spacer's shims, mm against N m; falling. Empty with a sleeve.
     torque: Vec<(f64, f64)>,
     /// Torque at the pinion over squeeze of the side stacks, mm against N m; rising.
     side: Vec<(f64, f64)>,
-    /// Rise of the rolling torque for a degree of the nut on a sleeve that yields, N m.
+    /// Rise of the rotating torque for a degree of the nut on a sleeve that yields, N m.
     pub torque_a_degree_nm: f64,
     /// Distance from the wheel's axis to the pinion's head at the designed place, mm.
     pub head_distance_mm: f64,
@@ -213,7 +213,7 @@ fn side_torque(axle: &Axle) -> Result<Vec<(f64, f64)>, ExerciseError> {
     Ok(table)
 }
 
-/// Rise of the rolling torque for a degree of the nut while a sleeve yields: its pitch goes into the bearings.
+/// Rise of the rotating torque for a degree of the nut while a sleeve yields: its pitch goes into the bearings.
 fn torque_a_degree(axle: &Axle) -> Result<f64, ExerciseError> {
     if !axle.layout().has_sleeve() {
         return Ok(0.0);

@@ -4,7 +4,7 @@ use crate::bench::{Answer, Cleaned, Measurand, Operation, StemChoice, Turned};
 use crate::exercise::attempt::Attempt;
 use crate::exercise::prepared::Exercise;
 use crate::exercise::scenario::Scenario;
-use crate::exercise::seen::Seen;
+use crate::exercise::trainee_view::TraineeView;
 
 /// An attempt that can only be worked on and looked at.
 pub(super) struct Hands {
@@ -37,7 +37,7 @@ impl Hands {
     }
 
     /// What can be seen.
-    pub(super) fn sees(&self) -> Seen {
+    pub(super) fn sees(&self) -> TraineeView {
         self.attempt.seen()
     }
 

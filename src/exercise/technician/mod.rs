@@ -118,12 +118,12 @@ struct Technician {
     /// How far the adjusters are screwed in, notches from where they stand when a carrier is set in.
     rings_in: Option<[f64; 2]>,
     /// Prints seen: record, place by shims, what they ask for.
-    prints: Vec<SeenPrint>,
+    prints: Vec<ReadPrint>,
 }
 
 /// A print that was read, with what followed from it.
 #[derive(Debug, Clone, Copy)]
-struct SeenPrint {
+struct ReadPrint {
     record: u32,
     /// Sum of the changes of depth before it, mm, deeper positive.
     deeper_mm: f64,
@@ -333,7 +333,7 @@ impl Technician {
     }
 
     /// The print cannot be put right by depth: two prints at two depths say so, and the case is refused.
-    fn says_no(&mut self, print: SeenPrint) -> bool {
+    fn says_no(&mut self, print: ReadPrint) -> bool {
         /// Distances over full bands, squared, that no shim explains.
         const INCURABLE: f64 = 9.0;
         if self.hands.card().is_solvable() || print.left < INCURABLE {
@@ -356,7 +356,7 @@ impl Technician {
     }
 
     /// How much deeper to go after a print: what its heights ask for, between prints that bracket by interpolation.
-    fn next_step(&self, print: SeenPrint) -> f64 {
+    fn next_step(&self, print: ReadPrint) -> f64 {
         /// A print that no shim explains is bracketed before it is believed, mm.
         const BRACKET_MM: f64 = 0.10;
         let suspicious = !self.hands.card().is_solvable() && print.left > 4.0;

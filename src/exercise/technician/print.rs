@@ -1,8 +1,8 @@
 //! Paste, and what follows from a print.
 
 use super::chart::FlankChart;
-use super::{SeenPrint, Technician};
-use crate::bench::{Answer, Brushing, Measurand, Operation, Predicted, StemChoice};
+use super::{ReadPrint, Technician};
+use crate::bench::{Answer, Brushing, Measurand, Operation, Predicted, StemChoice, Tool};
 use crate::exercise::judgement::{FLANK_WEIGHTS, PRINT_FULL};
 use crate::gear::Side as Flank;
 
@@ -55,7 +55,7 @@ pub(in crate::exercise) fn asks(charts: [FlankChart; 2], middles: Middles) -> (f
 impl Technician {
     /// Paints, rolls, looks, and writes the height on the drive flank down. `deeper_mm` says where the shims stand. None
     /// where no print shows.
-    pub(super) fn look_at_print(&mut self, deeper_mm: f64) -> Option<SeenPrint> {
+    pub(super) fn look_at_print(&mut self, deeper_mm: f64) -> Option<ReadPrint> {
         let teeth = self.hands.drawing().axle().gears().wheel_teeth;
         self.hands.does(Operation::BrushPaste {
             teeth: (0..3).map(|more| (self.tight_tooth + more) % teeth).collect(),
@@ -72,7 +72,7 @@ impl Technician {
             .filter_map(|_| {
                 let answer = self.hands.does(Operation::Measure {
                     what: Measurand::Print {},
-                    instrument: "eye".to_owned(),
+                    instrument: Tool::EYE.to_owned(),
                     set_up_again: false,
                     stem: StemChoice::default(),
                 });
@@ -94,7 +94,7 @@ impl Technician {
             remark: String::new(),
         });
         let (asks_mm, left) = asks([self.chart.drive, self.chart.coast], mean);
-        let print = SeenPrint {
+        let print = ReadPrint {
             record,
             deeper_mm,
             asks_mm,

@@ -2,8 +2,8 @@
 
 use super::hands::Hands;
 use crate::bench::{
-    Brushing, CapTorque, Cleaned, Level, Measurand, Operation, Predicted, Ring, ShimPlace, Side, SpacerChoice,
-    StemChoice, Turned,
+    Brushing, CapTorque, CarrierSide, Cleaned, Level, Measurand, Operation, Predicted, Ring, ShimPlace, SpacerChoice,
+    StemChoice, Tool, Turned,
 };
 use crate::numerics::random::Stream;
 
@@ -34,7 +34,7 @@ fn one<T: Copy>(stream: &mut Stream, of: &[T], otherwise: T) -> T {
 fn draw(stream: &mut Stream, pieces: u64) -> Operation {
     let place = one(stream, &ShimPlace::ALL, ShimPlace::Depth);
     let ring = one(stream, &Ring::ALL, Ring::HeadCone);
-    let side = one(stream, &[Side::Tooth, Side::Back], Side::Tooth);
+    let side = one(stream, &[CarrierSide::Tooth, CarrierSide::Back], CarrierSide::Tooth);
     let whole = |stream: &mut Stream, low: f64, high: f64| stream.between(low, high).round();
     match stream.index(32) {
         0 => Operation::FitShims {
@@ -160,7 +160,7 @@ fn look_or_say(stream: &mut Stream) -> Operation {
                 [0.0, 1.0, 0.0],
             ),
         },
-        6 => measure(Measurand::Print {}, "eye"),
+        6 => measure(Measurand::Print {}, Tool::EYE),
         7 => measure(Measurand::RollingTorque {}, "small_dial_wrench"),
         _ => measure(
             Measurand::Lash {

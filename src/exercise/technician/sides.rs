@@ -3,7 +3,7 @@
 use super::Technician;
 use crate::axle::{Member, SideSetting};
 use crate::bench::{
-    CapTorque, Cleaned, Measurand, Notice, Operation, Part, Precaution, Predicted, ShimPlace, Side, Turned,
+    CapTorque, CarrierSide, Cleaned, Measurand, Notice, Operation, Part, Precaution, Predicted, ShimPlace, Turned,
 };
 
 /// Temperature to which a ring gear is heated, °C, and the minutes until it is cold. Common practice, no source.
@@ -134,13 +134,13 @@ impl Technician {
         if self.by_adjusters() {
             let [tooth, back] = self.rings_in.unwrap_or([FIRST_NOTCHES; 2]);
             self.rings_in = Some([tooth, back]);
-            self.turn_ring(Side::Tooth, tooth);
-            self.turn_ring(Side::Back, back);
+            self.turn_ring(CarrierSide::Tooth, tooth);
+            self.turn_ring(CarrierSide::Back, back);
         }
         self.carrier_in = true;
     }
 
-    fn turn_ring(&mut self, side: Side, notches: f64) -> bool {
+    fn turn_ring(&mut self, side: CarrierSide, notches: f64) -> bool {
         self.hands.does(Operation::TurnAdjuster { side, notches }).done
     }
 
@@ -159,25 +159,25 @@ impl Technician {
         if !self.by_adjusters() {
             return;
         }
-        for side in [Side::Tooth, Side::Back] {
+        for side in [CarrierSide::Tooth, CarrierSide::Back] {
             self.hands.does(Operation::RemoveLock { side });
         }
         self.hands.does(Operation::LoosenCaps {});
-        self.turn_ring(Side::Back, -OUT);
+        self.turn_ring(CarrierSide::Back, -OUT);
         self.hands.does(Operation::TightenCaps { to: CapTorque::Full });
         let play = self.hands.reads(Measurand::CarrierEndPlay {}, "lever_dial");
         self.hands.does(Operation::LoosenCaps {});
-        self.turn_ring(Side::Back, OUT);
+        self.turn_ring(CarrierSide::Back, OUT);
         self.squeeze_mm = play.map(|play| OUT * self.notch_mm() - play);
     }
 
     /// Turns rings by whole notches: out first, and a ring that goes out ends turning in.
     fn turn_rings(&mut self, by: [i32; 2]) {
-        for side in [Side::Tooth, Side::Back] {
+        for side in [CarrierSide::Tooth, CarrierSide::Back] {
             self.hands.does(Operation::RemoveLock { side });
         }
         self.hands.does(Operation::LoosenCaps {});
-        let mut moves = [(Side::Tooth, by[0]), (Side::Back, by[1])];
+        let mut moves = [(CarrierSide::Tooth, by[0]), (CarrierSide::Back, by[1])];
         moves.sort_by_key(|(_, notches)| *notches);
         for (side, notches) in moves {
             let notches = f64::from(notches);
@@ -321,7 +321,7 @@ impl Technician {
             }
         }
         if self.by_adjusters() {
-            for side in [Side::Tooth, Side::Back] {
+            for side in [CarrierSide::Tooth, CarrierSide::Back] {
                 self.hands.does(Operation::FitLock { side });
             }
         }

@@ -2,7 +2,7 @@
 
 use super::Technician;
 use super::print::{asks, middles};
-use crate::bench::{Measurand, Operation, ShimPlace, StemChoice};
+use crate::bench::{Measurand, Operation, ShimPlace, StemChoice, Tool};
 use crate::exercise::score::PLATE_TOLERANCE_MM;
 use crate::exercise::wanted::AskedFor;
 use crate::numerics::math;
@@ -26,7 +26,7 @@ impl Technician {
                 .filter_map(|_| {
                     let answer = self.hands.does(Operation::Measure {
                         what: Measurand::Plate { plate },
-                        instrument: "eye".to_owned(),
+                        instrument: Tool::EYE.to_owned(),
                         set_up_again: false,
                         stem: StemChoice::default(),
                     });
@@ -122,7 +122,7 @@ impl Technician {
         (!read.is_empty()).then(|| read.iter().sum::<f64>() / read.len() as f64)
     }
 
-    /// Rolling torque by every instrument that shows it: the middle one, so that a false one does not lead.
+    /// Rotating torque by every instrument that shows it: the middle one, so that a false one does not lead.
     fn torque_by_several(&mut self) -> Option<f64> {
         let mut means = Vec::new();
         for wrench in ["small_dial_wrench", "cord_and_scale", "small_beam_wrench"] {

@@ -3,13 +3,13 @@
 use std::path::Path;
 use std::sync::OnceLock;
 
-use super::{Journal, Session, answered, begin, texts};
+use super::{Journal, OpenAttempt, answered, begin, texts};
 use crate::exercise::{journal, score};
 use crate::job::{Failure, scenarios};
 use crate::store::JournalFile;
 use crate::words::answer::torn_line;
 
-impl Session {
+impl OpenAttempt {
     /// Opens a journal, does everything in it again and goes on with it: what is done next is added at its end. A torn last
     /// line is cut off and said. A finished attempt is opened to be looked at.
     ///

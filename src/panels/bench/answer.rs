@@ -74,13 +74,13 @@ fn sign_in(ui: &Ui, at: egui::Pos2, size: f32, color: egui::Color32) {
 }
 
 /// What was done last and what came back.
-struct Said {
+struct LastAnswer {
     title: String,
     sentences: Vec<String>,
     refused: bool,
 }
 
-fn said(view: &WindowView<'_>, board: &BenchView) -> Said {
+fn said(view: &WindowView<'_>, board: &BenchView) -> LastAnswer {
     let (title, sentences, refused) = match (view.desk.problem, board.told_back.last()) {
         (Some(problem), _) => ("Not kept".to_owned(), vec![problem.to_owned()], true),
         (None, Some(last)) => {
@@ -102,7 +102,7 @@ fn said(view: &WindowView<'_>, board: &BenchView) -> Said {
             false,
         ),
     };
-    Said {
+    LastAnswer {
         title,
         sentences,
         refused,
@@ -112,7 +112,7 @@ fn said(view: &WindowView<'_>, board: &BenchView) -> Said {
 /// Most lines of what came back; the rest stands in the log and is said when the pointer rests on it.
 const MOST_LINES: usize = 3;
 
-fn came_back(ui: &Ui, ink: &Ink, width: f32, said: &Said) -> Arc<Galley> {
+fn came_back(ui: &Ui, ink: &Ink, width: f32, said: &LastAnswer) -> Arc<Galley> {
     let mut job = LayoutJob::default();
     let color = ink.color(|t| if said.refused { t.off } else { t.text });
     job.append(&said.sentences.join(" "), 0.0, TextFormat::simple(ink.body(), color));
@@ -134,12 +134,12 @@ pub(super) fn answer(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Benc
     let rect = ui.max_rect();
     let line = ink.scaled(18.0);
     let all = said(view, board);
-    let Said { title, sentences, .. } = &all;
+    let LastAnswer { title, sentences, .. } = &all;
     let took = board
         .told_back
         .last()
         .filter(|_| view.desk.problem.is_none())
-        .map(crate::view::bench::Told::took)
+        .map(crate::view::bench::LogEntry::took)
         .unwrap_or_default();
     let mut first = LayoutJob::default();
     first.append(title, 0.0, TextFormat::simple(ink.section(), text));

@@ -10,7 +10,7 @@ use crate::view::bench::{Amount, Face, Reading};
 pub(super) fn paint(ui: &Ui, rect: Rect, ink: &Ink, units: Units, reading: &Reading) {
     let painter = ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
     let radius = 0.5 * rect.width().min(rect.height()) - 2.0;
-    let plate = Plate {
+    let plate = DialPlate {
         painter: &painter,
         ink,
         centre: rect.center(),
@@ -36,7 +36,7 @@ pub(super) fn paint(ui: &Ui, rect: Rect, ink: &Ink, units: Units, reading: &Read
     }
 }
 
-struct Plate<'a> {
+struct DialPlate<'a> {
     painter: &'a Painter,
     ink: &'a Ink,
     centre: Pos2,
@@ -49,7 +49,7 @@ fn on_screen(value: f64) -> f32 {
     value as f32
 }
 
-impl Plate<'_> {
+impl DialPlate<'_> {
     /// A place in the circle of 100.
     fn at(&self, x: f32, y: f32) -> Pos2 {
         self.centre + self.unit * vec2(x, y)

@@ -5,7 +5,7 @@ use egui::{Rect, Sense, Ui, Vec2, WidgetInfo, WidgetType, pos2, vec2};
 use super::desk_state::DeskState;
 use super::widget;
 use crate::drawing::{Fill, Flank, Hatch, Ink as DrawingInk, Item, LineStyle, Path, Point, Stroke, flag};
-use crate::panels::paint::Sheet;
+use crate::panels::paint::PictureArea;
 use crate::panels::theme::Ink;
 use crate::quantity::{number, signed};
 use crate::view::bench::{Approved, SeenFlank, SeenPrint, ToothShape};
@@ -81,7 +81,7 @@ pub(in crate::panels) fn small(ui: &Ui, rect: Rect, view: &WindowView<'_>, board
             clearness: Some(print.clearness),
             painted: true,
         };
-        Sheet::new(own.min, 1.0, view.theme).paint(ui.painter(), &map.items(flank, &shown));
+        PictureArea::new(own.min, 1.0, view.theme).paint(ui.painter(), &map.items(flank, &shown));
     }
 }
 
@@ -115,7 +115,7 @@ fn one(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, height: f32, flank: Flank,
     let map = Map::fitted(&shown.shape, size);
     let mut items = flag(flank, Point::new(0.0, 10.0));
     items.extend(map.items(flank, shown));
-    Sheet::new(rect.min, scale, view.theme).paint(ui.painter(), &items);
+    PictureArea::new(rect.min, scale, view.theme).paint(ui.painter(), &items);
     let painter = ui.painter();
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     let head = rect.min + vec2(ink.scaled(26.0), ink.scaled(2.0));

@@ -379,7 +379,7 @@ impl Shop<'_> {
             let shims = tag(AxlePart::Spacer, Look::Shim, Group::Pinion, When::Pack(1));
             self.add(shims, pinion, &tube(spacer_end, inner[1], wall), None, FACETS);
         }
-        let behind = Behind {
+        let behind = AxialPlaces {
             back,
             bores,
             outer,
@@ -392,10 +392,10 @@ impl Shop<'_> {
     }
 
     /// Shaft, seal, flange, nut, and what holds the cups.
-    fn shaft_and_housing(&mut self, behind: &Behind, cartridge_shim: f64) {
+    fn shaft_and_housing(&mut self, behind: &AxialPlaces, cartridge_shim: f64) {
         let support = self.axle.support().clone();
         let pinion = self.pinion;
-        let Behind {
+        let AxialPlaces {
             back,
             bores,
             outer,
@@ -759,7 +759,7 @@ struct Seat {
 
 /// Places along the pinion's axis that follow from the chain, and radii.
 #[derive(Clone, Copy)]
-struct Behind {
+struct AxialPlaces {
     back: f64,
     bores: [f64; 2],
     outer: [f64; 2],

@@ -5,7 +5,7 @@ use super::start::layout_words;
 use super::{Amount, Approval, Laid, Work, offer};
 use crate::bench::{Answer, Bench, Measurand, Note, Operation};
 use crate::contact::Pair;
-use crate::exercise::{AskedFor, Attempt, Counted, Scenario, Seen, Step, Window, lean};
+use crate::exercise::{AskedFor, Attempt, Counted, Scenario, Step, TraineeView, Window, lean};
 use crate::gear::Side;
 use crate::numerics::math;
 use crate::quantity::Units;
@@ -37,7 +37,7 @@ pub struct BenchView {
     /// All work.
     pub works: Vec<Work>,
     /// What was done and answered, in order.
-    pub told_back: Vec<Told>,
+    pub told_back: Vec<LogEntry>,
     /// Measurements, in order.
     pub readings: Vec<Reading>,
     /// The set-up sheet.
@@ -159,7 +159,7 @@ impl WantedRange {
 
 /// One thing that was done, and what came back.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Told {
+pub struct LogEntry {
     /// What was done.
     pub operation: Operation,
     /// What came back.
@@ -168,7 +168,7 @@ pub struct Told {
     pub sentences: Vec<String>,
 }
 
-impl Told {
+impl LogEntry {
     /// What was done, in words.
     pub fn title(&self, units: Units) -> String {
         words::operation::operation(&self.operation, units)
@@ -244,7 +244,7 @@ impl BenchView {
         }
     }
 
-    fn of(seen: &Seen, bench: &Bench, seed: u64, steps: &[Step], tooth: ToothShape) -> Self {
+    fn of(seen: &TraineeView, bench: &Bench, seed: u64, steps: &[Step], tooth: ToothShape) -> Self {
         let laid = Laid::of(bench);
         let tools = &bench.setting().tools;
         let given = steps
@@ -266,7 +266,7 @@ impl BenchView {
             } else {
                 offer::works(bench, seen, &laid)
             },
-            told_back: steps.iter().map(|step| Told::new(step, &seen.card.hints)).collect(),
+            told_back: steps.iter().map(|step| LogEntry::new(step, &seen.card.hints)).collect(),
             readings: seen
                 .records
                 .iter()
@@ -301,7 +301,7 @@ type Written = (Option<f64>, bool);
 
 /// The rows of the card. A torque that was written down counts as the whole axle's where the gears were in mesh, and else as
 /// the pinion's alone.
-fn wanted(seen: &Seen, in_mesh: &dyn Fn(u32) -> bool) -> Vec<Wanted> {
+fn wanted(seen: &TraineeView, in_mesh: &dyn Fn(u32) -> bool) -> Vec<Wanted> {
     let targets = &seen.card.targets;
     let between = |amount, window: Window| WantedRange::Between(amount, window.low, window.high);
     let last = |fits: &dyn Fn(Measurand) -> bool| -> Written {
@@ -423,7 +423,7 @@ fn asked_words(what: AskedFor) -> (&'static str, Amount) {
 }
 
 /// The last value of each tooth on the sheet, as long as it stands.
-fn teeth(seen: &Seen) -> Vec<(u32, f64)> {
+fn teeth(seen: &TraineeView) -> Vec<(u32, f64)> {
     let mut teeth: Vec<(u32, f64)> = Vec::new();
     for note in seen.notes.iter().rev() {
         if let Measurand::Lash { tooth } = note.what
@@ -441,7 +441,7 @@ fn sides_add((alone, old): Written, (whole, stale): Written) -> Written {
     (whole.zip(alone).map(|(whole, alone)| whole - alone), stale || old)
 }
 
-fn lash(seen: &Seen) -> Written {
+fn lash(seen: &TraineeView) -> Written {
     let tightest = teeth(seen)
         .iter()
         .map(|(_, value)| *value)
@@ -457,7 +457,7 @@ fn lash(seen: &Seen) -> Written {
     (note.map(|n| n.value), note.is_some())
 }
 
-fn spread(seen: &Seen) -> Option<f64> {
+fn spread(seen: &TraineeView) -> Option<f64> {
     let teeth = teeth(seen);
     let values = || teeth.iter().map(|(_, value)| *value);
     let low = values().reduce(|a, b| if b < a { b } else { a })?;

@@ -1,6 +1,6 @@
 //! The bench as the trainee sees it: card, parts, work, answers, readings, set-up sheet.
 //!
-//! Everything is made of what may be known ([`crate::exercise::Seen`]) and of which parts are where ([`Laid`]); none of these
+//! Everything is made of what may be known ([`crate::exercise::TraineeView`]) and of which parts are where ([`Laid`]); none of these
 //! types can hold a truth. [`Work`] is an operation with its fields as a form, `offer` the table of them.
 
 mod approval;
@@ -21,7 +21,7 @@ pub use crate::words::bench::{
 };
 pub use crate::words::operation::operation as operation_words;
 pub use approval::{Approval, Approved};
-pub use board::{BenchView, Told, ToothShape, Wanted, WantedRange};
+pub use board::{BenchView, LogEntry, ToothShape, Wanted, WantedRange};
 pub use debrief::{BuildLine, DebriefView, LossLine, MadeLine, Standing, Verdict, standing_band, standing_digits};
 pub use laid::{CapsOn, Laid};
 pub use part::AxlePart;

@@ -8,12 +8,12 @@ use super::work::{Field, FieldKind, Piece, Work, whole};
 use super::{Amount, AxlePart, Laid};
 use crate::axle::SideSetting;
 use crate::bench::instrument::WrenchKind;
-use crate::bench::{Bench, Instrument, Level, Measurand, Operation, Part, Ring, ShimPlace, Side, StemChoice};
-use crate::exercise::Seen;
+use crate::bench::{Bench, CarrierSide, Instrument, Level, Measurand, Operation, Part, Ring, ShimPlace, StemChoice};
+use crate::exercise::TraineeView;
 use crate::words::{answer, bench as words};
 
 /// All work of an axle, done or not possible now.
-pub(super) fn works(bench: &Bench, seen: &Seen, laid: &Laid) -> Vec<Work> {
+pub(super) fn works(bench: &Bench, seen: &TraineeView, laid: &Laid) -> Vec<Work> {
     let mut table = Table {
         bench,
         seen,
@@ -35,7 +35,7 @@ pub(super) fn works(bench: &Bench, seen: &Seen, laid: &Laid) -> Vec<Work> {
 
 struct Table<'a> {
     bench: &'a Bench,
-    seen: &'a Seen,
+    seen: &'a TraineeView,
     laid: &'a Laid,
     works: Vec<Work>,
 }
@@ -559,14 +559,18 @@ impl Table<'_> {
     fn sides(&mut self) {
         let shims = self.laid.layout.side_setting() == SideSetting::Shims;
         for (part, side, place, value) in [
-            (AxlePart::ToothSide, Side::Tooth, ShimPlace::ToothSide, "tooth"),
-            (AxlePart::BackSide, Side::Back, ShimPlace::BackSide, "back"),
+            (AxlePart::ToothSide, CarrierSide::Tooth, ShimPlace::ToothSide, "tooth"),
+            (AxlePart::BackSide, CarrierSide::Back, ShimPlace::BackSide, "back"),
         ] {
             if shims {
                 self.pack(
                     part,
                     place,
-                    if side == Side::Tooth { "tooth_side" } else { "back_side" },
+                    if side == CarrierSide::Tooth {
+                        "tooth_side"
+                    } else {
+                        "back_side"
+                    },
                 );
                 continue;
             }

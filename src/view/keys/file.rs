@@ -47,7 +47,7 @@ pub enum KeysError {
 
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct Sheet {
+struct KeysFile {
     format: String,
     keys: Vec<Line>,
 }
@@ -69,7 +69,7 @@ impl Keys {
 
     /// As JSON.
     pub fn to_json(&self) -> String {
-        let sheet = Sheet {
+        let sheet = KeysFile {
             format: FORMAT.to_owned(),
             keys: self
                 .changed()
@@ -90,7 +90,7 @@ impl Keys {
     /// # Errors
     /// [`KeysError`], the first that is met.
     pub fn from_json(bytes: &[u8]) -> Result<Self, KeysError> {
-        let sheet: Sheet = serde_json::from_slice(bytes).map_err(KeysError::Json)?;
+        let sheet: KeysFile = serde_json::from_slice(bytes).map_err(KeysError::Json)?;
         if sheet.format != FORMAT {
             return Err(KeysError::Format(clipped(&sheet.format)));
         }

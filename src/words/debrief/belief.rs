@@ -1,7 +1,7 @@
 //! What was believed: quantities at the head of a row, and how they were read.
 
 use crate::bench::Measurand;
-use crate::exercise::debrief::{Read, Subject};
+use crate::exercise::debrief::{LastReading, Subject};
 use crate::words::bench::plate_number;
 
 use super::quantity::{pack, plain, ring, stem};
@@ -36,7 +36,7 @@ pub fn subject(subject: Subject) -> String {
 }
 
 /// With what it was read.
-pub fn read_with(read: &Read) -> String {
+pub fn read_with(read: &LastReading) -> String {
     let laid = read.stem.map_or_else(String::new, |laid| format!(", {}", stem(laid)));
     format!("{}{laid}", plain(&read.instrument))
 }

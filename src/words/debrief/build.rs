@@ -1,6 +1,6 @@
 //! Builds: their names, what was changed for each and what was read of it.
 
-use crate::bench::Side;
+use crate::bench::CarrierSide;
 use crate::exercise::debrief::{Build, Change, SawKind};
 use crate::quantity::{Units, fine_length, number, signed, torque};
 use crate::words::bench::part as part_name;
@@ -52,8 +52,8 @@ pub fn change(change: &Change) -> String {
         }
         Change::Adjuster { side, notches } => {
             let adjuster = match side {
-                Side::Tooth => "tooth-side adjuster",
-                Side::Back => "adjuster behind",
+                CarrierSide::Tooth => "tooth-side adjuster",
+                CarrierSide::Back => "adjuster behind",
             };
             format!("{adjuster} {} notches", signed(*notches, 1))
         }

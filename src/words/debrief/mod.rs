@@ -3,7 +3,7 @@
 //! - [`amount`]: values in both units, times and counts.
 //! - [`shown`]: what readings showed, in short. What each operation was is told by [`crate::words::operation::did`].
 //! - [`quantity`]: quantities, packs, rings and sides in the middle of a sentence.
-//! - [`standing`], [`belief`], [`hidden`], [`build`], [`print`], [`sheet`], [`state`]: the values of the same name in
+//! - [`standing`], [`belief`], [`hidden`], [`build`], [`mod@print`], [`sheet`], [`state`]: the values of the same name in
 //!   [`crate::exercise::debrief`], the axle's state, and what stands on labels, gears and plates.
 
 pub mod amount;

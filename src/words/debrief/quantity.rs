@@ -1,6 +1,6 @@
 //! Quantities, packs, rings and sides in the middle of a sentence.
 
-use crate::bench::{Measurand, Ring, ShimPlace, Side, StemChoice, Turned};
+use crate::bench::{CarrierSide, Measurand, Ring, ShimPlace, StemChoice, Turned};
 use crate::words::bench::plate_number;
 
 /// A quantity, exactly enough for one line.
@@ -59,10 +59,10 @@ pub const fn stem(stem: StemChoice) -> &'static str {
 }
 
 /// A side of the carrier.
-pub(in crate::words) const fn side(side: Side) -> &'static str {
+pub(in crate::words) const fn side(side: CarrierSide) -> &'static str {
     match side {
-        Side::Tooth => "on the tooth side",
-        Side::Back => "behind the ring gear",
+        CarrierSide::Tooth => "on the tooth side",
+        CarrierSide::Back => "behind the ring gear",
     }
 }
 

@@ -64,12 +64,12 @@ pub(super) fn words(reason: &ProcessReason) -> String {
             number(*up, 2)
         ),
         ProcessReason::TorqueUnverified { overtaken } => format!(
-            "Rolling torque as handed over was read 0 times ({} overtaken by a later change): turn the pinion ten times and \
+            "Rotating torque as handed over was read 0 times ({} overtaken by a later change): turn the pinion ten times and \
              read it with a pointer or a cord.",
             count(*overtaken, "reading was", "readings were")
         ),
         ProcessReason::TorqueReadEarly { turns, wanted_turns } => format!(
-            "Rolling torque was read after {} turns of the pinion: rollers that have not found their place drag more, so turn \
+            "Rotating torque was read after {} turns of the pinion: rollers that have not found their place drag more, so turn \
              it {} times first.",
             number(*turns, 0),
             number(*wanted_turns, 0)
@@ -148,6 +148,6 @@ fn checked(of: Checked) -> &'static str {
     match of {
         Checked::Lash => "lash",
         Checked::Print => "the print",
-        Checked::RollingTorque => "rolling torque",
+        Checked::RollingTorque => "rotating torque",
     }
 }

@@ -11,7 +11,7 @@ pub fn counted(counted: Counted) -> &'static str {
         Counted::Lash => "lash",
         Counted::Spread => "the spread of lash",
         Counted::Runout => "the ring gear's face runout",
-        Counted::PinionTorque => "rolling torque of the pinion",
+        Counted::PinionTorque => "rotating torque of the pinion",
         Counted::NutTorque => "torque of the nut",
         Counted::SideTorque => "what the side bearings add",
         Counted::Print => "the prints",

@@ -141,12 +141,12 @@ fn t4_pair_is_flat_over_hand_speed() -> Vec<Row> {
         0.005,
     );
     let mut flat = Row::range(
-        "Greatest turning torque over the middle, less 1, over all speeds and oils",
+        "Greatest rotating torque over the middle, less 1, over all speeds and oils",
         AGAIN,
         ..0.07,
         "",
     );
-    let mut ratio = Row::printed("Starting over turning torque, least and most", AGAIN, 0.01, 0.0, "");
+    let mut ratio = Row::printed("Starting over rotating torque, least and most", AGAIN, 0.01, 0.0, "");
     let pair = [M88048.bearing(), M802048.bearing()];
     let rows = [
         (50.0, [1.137, 1.196, 1.243]),

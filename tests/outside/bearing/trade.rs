@@ -4,7 +4,7 @@ use std::ops::Bound;
 
 use lashwright::bearing::friction::{self, Running};
 use lashwright::bearing::{SeatGap, Seating, SpacerMemory, Support, Tightened};
-use lashwright::job::preload::{Request, Window, preload};
+use lashwright::job::preload::{Request, TorqueWindow, preload};
 use lashwright::quantity::{MM_PER_INCH, NM_PER_FOOT_POUND, inch_pounds};
 
 use super::super::guide::{Row, Source, checks};
@@ -169,12 +169,12 @@ fn sample_as_the_shop_sees_it() -> Vec<Row> {
 /// medium one 0.001 in of shim changes the feel by 4 to 9 in·lb, new or run in; and its nut takes 160 ft·lb.
 fn embedded_supports_feel_right() -> Vec<Row> {
     let mut middle_row = Row::relative(
-        "Rolling torque of the shipped supports at the middle of their window",
+        "Rotating torque of the shipped supports at the middle of their window",
         TRADE,
         0.05,
     );
-    let mut new_row = Row::range("Rolling torque with new bearings", TRADE, 16.0..=35.0, "in·lb");
-    let mut run_in_row = Row::range("Rolling torque with run-in bearings", TRADE, 5.0..=15.0, "in·lb");
+    let mut new_row = Row::range("Rotating torque with new bearings", TRADE, 16.0..=35.0, "in·lb");
+    let mut run_in_row = Row::range("Rotating torque with run-in bearings", TRADE, 5.0..=15.0, "in·lb");
     let mut starts = Row::stated("It starts harder than it turns", TRADE, "order");
     let mut nut = Row::relative("The medium axle's nut takes 160 ft·lb", TRADE, 0.001);
     let mut slopes = Row::range(
@@ -191,7 +191,7 @@ fn embedded_supports_feel_right() -> Vec<Row> {
     ] {
         let case = preload(&request(name)).expect("embedded");
         let (new, run_in) = (inch_pounds(case.rolling_new_nm), inch_pounds(case.rolling_run_in_nm));
-        let window = Window::new_bearings(&case.support);
+        let window = TorqueWindow::new_bearings(&case.support);
         let middle = inch_pounds(0.5 * (window.low_nm + window.high_nm));
         println!(
             "{name}: {:.0} N·m, preload {:.2} kN, new {new:.1}, run in {run_in:.1}, start {:.1} in·lb",

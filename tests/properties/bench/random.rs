@@ -1,8 +1,8 @@
 //! Random operations of every kind: a new kind or quantity does not compile before it has its own here.
 
 use lashwright::bench::{
-    Brushing, CapTorque, Cleaned, Level, Measurand, MeasurandKind, Operation, OperationKind, Part, Precaution,
-    Predicted, Ring, ShimPlace, Side, SpacerChoice, StemChoice, Tool, Toward, Turned,
+    Brushing, CapTorque, CarrierSide, Cleaned, Level, Measurand, MeasurandKind, Operation, OperationKind, Part,
+    Precaution, Predicted, Ring, ShimPlace, SpacerChoice, StemChoice, Tool, Toward, Turned,
 };
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -34,8 +34,8 @@ fn any_part() -> impl Strategy<Value = Part> {
     select(Part::ALL.to_vec())
 }
 
-fn any_side() -> impl Strategy<Value = Side> {
-    select(vec![Side::Tooth, Side::Back])
+fn any_side() -> impl Strategy<Value = CarrierSide> {
+    select(vec![CarrierSide::Tooth, CarrierSide::Back])
 }
 
 fn any_turned() -> impl Strategy<Value = Turned> {

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use lashwright::axle::{Assembly, Member, SpacerFitted, Truth};
 use lashwright::bearing::SpacerMemory;
-use lashwright::bench::{Bench, Operation, OperationKind, Setting, Start};
+use lashwright::bench::{Bench, BenchSetUp, Operation, OperationKind, StartingState};
 use proptest::strategy::{Strategy as _, ValueTree as _};
 use proptest::test_runner::TestRunner;
 
@@ -25,7 +25,7 @@ enum Differs {
 }
 
 fn bare() -> Bench {
-    Bench::new(Arc::clone(&SETTINGS[0]), Truth::default(), &Start::Bare).expect("a start")
+    Bench::new(Arc::clone(&SETTINGS[0]), Truth::default(), &StartingState::Bare).expect("a start")
 }
 
 fn done(start: &Bench, operations: &[&str]) -> Bench {
@@ -95,14 +95,14 @@ fn the_hash_sees_the_pinion_group() {
     wide.press.head_cone_n = 0.0;
     wide.press.head_cup_n = 0.0;
     wide.press.tail_cup_n = 0.0;
-    let start = Bench::new(Arc::clone(&SETTINGS[0]), wide, &Start::Bare).expect("a start");
+    let start = Bench::new(Arc::clone(&SETTINGS[0]), wide, &StartingState::Bare).expect("a start");
     let [head, tail] = [HEAD_CUP, TAIL_CUP].map(|press| done(&start, &[press]));
     has_two_hashes(Differs::Pinion, [&head, &tail]);
     // What the sleeve that lies on the bench has been through.
     let [little, much] = [0.1, 0.2].map(|plastic_shortening_mm| {
         let mut assembly = Assembly::bare();
         assembly.spacer = SpacerFitted::Sleeve(SpacerMemory { plastic_shortening_mm });
-        let start = Start::Assembled {
+        let start = StartingState::Assembled {
             assembly: Box::new(assembly),
             packs: Default::default(),
         };
@@ -220,7 +220,7 @@ fn the_hash_sees_truth_and_what_is_fitted_and_the_seed() {
     let [one, other] = [0.01, 0.02].map(|depth_mm| {
         let mut truth = Truth::default();
         truth.deviations.set(Member::HeadBearingStand, depth_mm);
-        Bench::new(Arc::clone(&SETTINGS[0]), truth, &Start::Bare).expect("a start")
+        Bench::new(Arc::clone(&SETTINGS[0]), truth, &StartingState::Bare).expect("a start")
     });
     has_two_hashes(Differs::Truth, [&one, &other]);
     sees(
@@ -231,11 +231,11 @@ fn the_hash_sees_truth_and_what_is_fitted_and_the_seed() {
             r#"{"do":"spread_case","by_mm":0.2}"#,
         ],
     );
-    let setting = Setting {
+    let setting = BenchSetUp {
         seed: SETTINGS[0].seed + 1,
         ..(*SETTINGS[0]).clone()
     };
-    let elsewhere = Bench::new(Arc::new(setting), Truth::default(), &Start::Bare).expect("a start");
+    let elsewhere = Bench::new(Arc::new(setting), Truth::default(), &StartingState::Bare).expect("a start");
     assert_ne!(elsewhere.state_hash(), bare().state_hash(), "another seed");
 }
 

@@ -79,7 +79,7 @@ pub enum OutcomeReason {
         /// No marks from here on, mm.
         zero_mm: f64,
     },
-    /// Rolling torque of the pinion alone.
+    /// Rotating torque of the pinion alone.
     PinionTorque {
         /// Settled, N m.
         felt_nm: f64,
@@ -180,7 +180,7 @@ pub enum OutcomeReason {
     },
 }
 
-/// What brings the rolling torque of the pinion into its window.
+/// What brings the rotating torque of the pinion into its window.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(tag = "way", rename_all = "snake_case")]
 pub enum PinionTorqueWay {

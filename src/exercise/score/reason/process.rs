@@ -51,12 +51,12 @@ pub enum ProcessReason {
         /// How far from the approved one on the drive flank, along and up the tooth.
         off: [f64; 2],
     },
-    /// Rolling torque was not verified.
+    /// Rotating torque was not verified.
     TorqueUnverified {
         /// Readings that a later change has overtaken.
         overtaken: usize,
     },
-    /// Rolling torque was read before the rollers had found their place.
+    /// Rotating torque was read before the rollers had found their place.
     TorqueReadEarly {
         /// Turns of the pinion before.
         turns: f64,
@@ -146,7 +146,7 @@ pub enum Checked {
     Lash,
     /// The print.
     Print,
-    /// Rolling torque.
+    /// Rotating torque.
     RollingTorque,
 }
 

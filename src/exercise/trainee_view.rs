@@ -6,7 +6,7 @@ use crate::bench::{Answer, Bench, Note, Part, Record, ShimPlace};
 
 /// Everything a trainee, a panel or the reference technician may look at.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Seen {
+pub struct TraineeView {
     /// The card. It holds spreads and no numbers drawn from them.
     pub card: Scenario,
     /// Pieces of the kit by their labels.
@@ -46,7 +46,7 @@ pub struct SeenPiece {
     pub fitted: bool,
 }
 
-impl Seen {
+impl TraineeView {
     /// What can be seen of a bench after these answers.
     pub fn of<'a>(exercise: &Exercise, bench: &Bench, answers: impl Iterator<Item = &'a Answer>) -> Self {
         let packs = bench.packs();
