@@ -14,7 +14,9 @@ pub mod answer;
 pub mod approval;
 pub mod bench;
 pub mod debrief;
+pub mod message;
 pub mod operation;
 pub mod score;
 
+pub use crate::__say as say;
 pub use amount::Amount;

@@ -46,6 +46,8 @@ const KEPT_IN: &[(&str, &[&str])] = &[
     ("egui", &["app", "panels"]),
     ("clap", &["cli"]),
     ("codespan_reporting", &["job"]),
+    ("fluent_bundle", &["words"]),
+    ("unic_langid", &["words"]),
     ("std::fs", &["store"]),
     ("std::time", &["app", "store"]),
     ("std::env", &["app", "cli", "store"]),

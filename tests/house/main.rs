@@ -8,3 +8,4 @@ mod dependencies;
 mod embedded;
 mod floors;
 mod licences;
+mod words;

@@ -1,0 +1,2 @@
+# The language itself.
+language-name = English (United States)
