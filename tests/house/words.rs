@@ -134,8 +134,47 @@ const FOR_DEVELOPERS: &[&str] = &[
     "env",
 ];
 
+/// A text without the tags of SVG and HTML in it, also where one goes on in another text.
+fn without_tags(text: &str) -> String {
+    let mut plain = String::new();
+    let mut rest = match (text.find('>'), text.find('<')) {
+        (Some(end), start) if start.is_none_or(|start| start > end) => &text[end + 1..],
+        _ => text,
+    };
+    while let Some((before, tag)) = rest.split_once('<') {
+        plain.push_str(before);
+        // Words on both sides of a tag are not beside each other.
+        plain.push('|');
+        rest = tag.split_once('>').map_or("", |(_, after)| after);
+    }
+    plain.push_str(rest);
+    plain
+}
+
+/// What a text names in braces is no word of it.
+fn without_holes(text: &str) -> String {
+    let mut plain = String::new();
+    let mut depth = 0_u32;
+    for letter in text.chars() {
+        match letter {
+            '{' => {
+                depth += 1;
+                plain.push('{');
+            }
+            '}' => {
+                depth = depth.saturating_sub(1);
+                plain.push('}');
+            }
+            _ if depth == 0 => plain.push(letter),
+            _ => {}
+        }
+    }
+    plain
+}
+
 /// A text that people would read: two words beside each other, or one word that begins like a sentence.
 fn is_for_people(text: &str) -> bool {
+    let text = without_holes(&without_tags(text));
     let letters: Vec<char> = text.chars().collect();
     let words = letters.windows(4).any(|w| {
         matches!(w, [a, b, ' ' | '\u{a0}', c] if a.is_alphabetic() && b.is_alphabetic() && (c.is_alphabetic() || *c == '{'))
