@@ -11,6 +11,7 @@ pub mod debrief;
 mod failure;
 pub mod gear_sets;
 pub mod kept;
+pub mod kept_choices;
 pub mod kept_keys;
 pub mod mesh;
 pub mod mesh_chart;

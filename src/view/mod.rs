@@ -7,6 +7,7 @@
 
 pub mod axle_parts;
 pub mod bench;
+pub mod choices;
 mod command;
 pub mod gear_list;
 pub mod keys;
@@ -17,6 +18,7 @@ pub mod turn;
 
 pub use axle_parts::AxleParts;
 pub use bench::{AxlePart, BenchView, DebriefView, StartView};
+pub use choices::Choices;
 pub use command::Command;
 pub use gear_list::{GearEntry, GearNumbers, Origin};
 pub use keys::{Action, KeyName, KeyTaken, Keys};
