@@ -5,6 +5,7 @@ use std::process::ExitCode;
 use lashwright::cli::{self, Request};
 
 fn main() -> ExitCode {
+    cli::speak_as_environment_says();
     match cli::parse() {
         Request::Command(command) => cli::run(&command),
         screen => on_screen(screen),

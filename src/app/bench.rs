@@ -404,6 +404,10 @@ impl Desk {
         self.pointed = part;
     }
 
+    pub(super) fn read_out(&self) -> bool {
+        self.read_out
+    }
+
     pub(super) fn set_read_out(&mut self, read_out: bool) {
         self.read_out = read_out;
     }
@@ -529,6 +533,16 @@ impl Desk {
             && let Some(stage) = &mut self.stage
         {
             stage.orbit = stage.orbit.moved_to(&stage.parts.scene(&stage.pair.scene(), laid));
+        }
+    }
+
+    /// Makes what is shown of the attempt at hand again, as its words have changed.
+    pub(super) fn words_changed(&mut self) {
+        if let Some(held) = &mut self.held {
+            let (shown, problem) = held.view();
+            self.board = Some(shown.board);
+            self.debrief = shown.debrief;
+            self.said = problem;
         }
     }
 

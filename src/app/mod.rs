@@ -15,6 +15,7 @@
 )]
 
 mod bench;
+mod choices;
 pub mod drop;
 mod error;
 pub mod frames;

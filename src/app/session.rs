@@ -1,5 +1,6 @@
 //! The one owner of what the window shows, and the one place where commands are carried out.
 
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
@@ -8,6 +9,7 @@ use thiserror::Error;
 
 use super::AppSystems;
 use super::bench::{BenchStage, Desk, Task, TaskOutcome};
+use super::choices::ChoiceDesk;
 use super::keys::KeyDesk;
 use crate::bench::PasteLeft;
 use crate::contact::{Film, Route};
@@ -15,9 +17,10 @@ use crate::gear::Design;
 use crate::job::{gear_sets, kept};
 use crate::quantity::Units;
 use crate::view::{
-    AxlePart, AxleParts, BenchView, Command, Done, FILM_UM, GearEntry, Job, KeyTaken, Orbit, Origin, Place, Play,
-    RoomView, Setting, SettingContact, StagePair, StageView, TextSize, Theme, Turn, Viewpoint, WindowView,
+    AxlePart, AxleParts, BenchView, Choices, Command, Done, FILM_UM, GearEntry, Job, KeyTaken, Orbit, Origin, Place,
+    Play, RoomView, Setting, SettingContact, StagePair, StageView, TextSize, Theme, Turn, Viewpoint, WindowView,
 };
+use crate::words::{self, Language};
 
 /// A command on its way from a panel to the session.
 #[derive(Debug, Clone, PartialEq, Message)]
@@ -92,6 +95,11 @@ pub struct Session {
     file_over: bool,
     notice: Option<String>,
     keys: KeyDesk,
+    choices: ChoiceDesk,
+    /// Sizes that panels were dragged to, points.
+    panels: BTreeMap<String, f32>,
+    /// The language that was chosen in the window; none for that of the environment.
+    language: Option<Language>,
 }
 
 impl Session {
@@ -135,6 +143,9 @@ impl Session {
             file_over: false,
             notice: None,
             keys: KeyDesk::default(),
+            choices: ChoiceDesk::default(),
+            panels: BTreeMap::new(),
+            language: None,
         };
         if !session.designs.is_empty() {
             session.choose(0);
@@ -154,6 +165,54 @@ impl Session {
     pub fn with_keys_in(mut self, folder: Option<PathBuf>) -> Self {
         self.keys = KeyDesk::kept_in(folder);
         self
+    }
+
+    /// The same as a person wanted it last: theme, text size, units, language, sizes of panels are kept in this folder. Where
+    /// the environment names a language for this program alone, that one is spoken.
+    #[must_use]
+    pub fn with_choices_in(mut self, folder: Option<PathBuf>, language_is_set: bool) -> Self {
+        self.choices = ChoiceDesk::kept_in(folder);
+        let kept = self.choices.kept().clone();
+        self.theme = kept.theme;
+        self.text_size = kept.text_size;
+        self.units = kept.units;
+        self.desk.set_read_out(kept.read_out);
+        self.panels = kept.panels;
+        self.language = kept.language.as_deref().and_then(Language::of);
+        if let Some(language) = self.language.filter(|_| !language_is_set) {
+            self.set_language(language);
+        }
+        self
+    }
+
+    /// How the window is wanted now.
+    fn chosen_now(&self) -> Choices {
+        Choices {
+            theme: self.theme,
+            text_size: self.text_size,
+            units: self.units,
+            language: self.language.map(|language| language.tag().to_owned()),
+            read_out: self.desk.read_out(),
+            panels: self.panels.clone(),
+        }
+    }
+
+    /// Whether the window is wanted otherwise than it is kept.
+    pub fn choices_changed(&self) -> bool {
+        *self.choices.kept() != self.chosen_now()
+    }
+
+    /// Keeps how the window is wanted.
+    pub fn keep_choices(&mut self) {
+        let now = self.chosen_now();
+        self.choices.keep(&now);
+    }
+
+    /// Says everything in this language from now on. What was made of words before is made again.
+    fn set_language(&mut self, language: Language) {
+        words::speak(language);
+        self.language = Some(language);
+        self.desk.words_changed();
     }
 
     /// Whether keys were changed and are not kept yet.
@@ -280,6 +339,10 @@ impl Session {
             Command::ShowHelp(help) => self.help = help,
             Command::SetKey(action, key) => self.keys.set(action, key)?,
             Command::UsualKeys => self.keys.usual(),
+            Command::SetLanguage(language) => self.set_language(language),
+            Command::KeepPanel(name, points) => {
+                self.panels.insert(name.to_owned(), points);
+            }
         }
         Ok(())
     }
@@ -669,7 +732,7 @@ fn rock_share(rocked_s: f64) -> f64 {
 
 /// Commands and the turning pinion. Needs a [`Session`] and Bevy's time, no window and no drawing.
 pub fn plugin(app: &mut App) {
-    app.add_plugins((super::work::plugin, super::keys::plugin))
+    app.add_plugins((super::work::plugin, super::keys::plugin, super::choices::plugin))
         .add_message::<Asked>()
         .add_systems(Update, carry_out.in_set(AppSystems::Commands))
         .add_systems(Update, turn_pinion.in_set(AppSystems::Simulate));

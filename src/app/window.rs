@@ -10,17 +10,13 @@ use bevy::window::{PresentMode, WindowResizeConstraints, WindowResolution};
 use super::stage::{Drawing, Easel};
 use super::{AppError, PictureRequest, idle, preflight, program};
 use crate::job::{kept, kept_keys};
-use crate::view::{TextSize, Theme};
+use crate::words::message::LANGUAGE_VARIABLE;
 
 /// What to open the window with.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct WindowRequest {
     /// Gear set to show first: an embedded name or a file. Without it, the training set.
     pub gears: Option<String>,
-    /// Paper or slate.
-    pub theme: Theme,
-    /// Size of text.
-    pub text_size: TextSize,
 }
 
 /// Opens the window and returns when it has been closed.
@@ -31,8 +27,8 @@ pub fn run(request: &WindowRequest) -> Result<(), AppError> {
     let mut session = super::load(request.gears.as_deref())?;
     session = session
         .with_attempts_in(kept::folder())
-        .with_keys_in(kept_keys::folder());
-    super::prepare(&mut session, request.theme, request.text_size);
+        .with_keys_in(kept_keys::folder())
+        .with_choices_in(kept_keys::folder(), std::env::var_os(LANGUAGE_VARIABLE).is_some());
     preflight::display()?;
     let adapter = preflight::adapter()?;
     // A processor that draws has better things to do than to smooth every edge four times.

@@ -7,6 +7,7 @@ mod arguments;
 mod attempt;
 mod check;
 mod gears;
+mod language;
 mod mesh;
 mod preload;
 mod schema;
@@ -16,6 +17,7 @@ use std::process::ExitCode;
 
 pub use arguments::{PictureArguments, Request, parse};
 pub use attempt::AttemptArguments;
+pub use language::speak_as_environment_says;
 pub use mesh::{MeshArguments, RouteArgument};
 pub use preload::PreloadArguments;
 

@@ -5,6 +5,7 @@ use std::path::PathBuf;
 use super::{Action, AxlePart, KeyName, Place, Projection, Setting, TextSize, Theme, Viewpoint};
 use crate::bench::Operation;
 use crate::quantity::Units;
+use crate::words::Language;
 
 /// One wish of the person at the window.
 #[derive(Debug, Clone, PartialEq)]
@@ -91,4 +92,8 @@ pub enum Command {
     SetKey(Action, Option<KeyName>),
     /// Give all actions their usual keys.
     UsualKeys,
+    /// Say everything in this language.
+    SetLanguage(Language),
+    /// A panel of this name was dragged to this width or height, points.
+    KeepPanel(&'static str, f32),
 }

@@ -23,10 +23,17 @@ include!(concat!(env!("OUT_DIR"), "/messages.rs"));
 /// The language that everything is written in first.
 const FIRST: &str = "en-US";
 
-/// What [`Language::PSEUDO`] is called.
+/// Variable of the environment that names the language of this program alone.
+pub const LANGUAGE_VARIABLE: &str = "LASHWRIGHT_LANG";
+
+/// Variables of the environment that name a language, the first that is set and not empty counts: that of this program, then
+/// those of POSIX for messages.
+pub const LANGUAGE_VARIABLES: [&str; 4] = [LANGUAGE_VARIABLE, "LC_ALL", "LC_MESSAGES", "LANG"];
+
+/// What [`Language::pseudo`] is called.
 const PSEUDO: &str = "pseudo";
 
-/// How much longer a text of [`Language::PSEUDO`] is, as a share: what other languages need more than English.
+/// How much longer a text of [`Language::pseudo`] is, as a share: what other languages need more than English.
 const LONGER: f64 = 0.4;
 
 /// Variables of a message.

@@ -20,3 +20,4 @@ pub mod score;
 
 pub use crate::__say as say;
 pub use amount::Amount;
+pub use message::{Language, speak, speaking};

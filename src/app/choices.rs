@@ -1,0 +1,64 @@
+//! How the person at this machine wants the window: read once, kept when it has changed.
+
+use std::path::PathBuf;
+
+use bevy::prelude::*;
+
+use super::{AppSystems, Session};
+use crate::job::kept_choices;
+use crate::view::Choices;
+
+/// What was kept last, and where.
+#[derive(Debug, Default)]
+pub(super) struct ChoiceDesk {
+    kept: Choices,
+    folder: Option<PathBuf>,
+    /// What could not be kept is not tried again until something else is chosen.
+    failed: Option<Choices>,
+}
+
+impl ChoiceDesk {
+    /// Those that are kept in a folder. Where they cannot be used, the usual ones: nothing of an attempt hangs on them, and
+    /// the next choice is written over them.
+    pub(super) fn kept_in(folder: Option<PathBuf>) -> Self {
+        let kept = folder.as_deref().map(kept_choices::read);
+        Self {
+            kept: kept.and_then(Result::ok).unwrap_or_default(),
+            folder,
+            failed: None,
+        }
+    }
+
+    pub(super) fn kept(&self) -> &Choices {
+        &self.kept
+    }
+
+    /// Keeps what is chosen now, if that is something else. A folder that cannot be written is no reason to stop anybody:
+    /// keys and attempts, which are kept there too, say so.
+    pub(super) fn keep(&mut self, now: &Choices) {
+        let Some(folder) = &self.folder else {
+            return;
+        };
+        if self.kept == *now || self.failed.as_ref() == Some(now) {
+            return;
+        }
+        match kept_choices::write(folder, now) {
+            Ok(()) => self.kept = now.clone(),
+            Err(_) => self.failed = Some(now.clone()),
+        }
+    }
+}
+
+/// Keeps choices in the frame in which they were made.
+pub(super) fn plugin(app: &mut App) {
+    app.add_systems(
+        Update,
+        keep.in_set(AppSystems::Commands).after(super::session::carry_out),
+    );
+}
+
+fn keep(mut session: ResMut<Session>) {
+    if session.choices_changed() {
+        session.keep_choices();
+    }
+}
