@@ -25,6 +25,7 @@ mod caution;
 mod choices;
 mod consequence;
 mod fields;
+mod hazard;
 pub mod instrument;
 mod instrument_kind;
 mod kind;
@@ -59,6 +60,7 @@ pub use caution::{Caution, Precaution};
 pub use choices::{
     Brushing, CapTorque, CarrierSide, Cleaned, Level, Predicted, Ring, ShimPlace, SpacerChoice, Toward, Turned,
 };
+pub use hazard::Hazard;
 pub use instrument_kind::InstrumentKind;
 pub use kind::{OperationKind, WorkGroup};
 pub use kit::{BURR_MM, KitMakeup, PackFault, Packs, ShimPiece};

@@ -14,10 +14,12 @@ pub mod answer;
 pub mod approval;
 pub mod bench;
 pub mod debrief;
+mod hazard;
 pub mod message;
 pub mod operation;
 pub mod score;
 
 pub use crate::__say as say;
 pub use amount::Amount;
+pub use hazard::hazard;
 pub use message::{Language, speak, speaking};

@@ -103,6 +103,15 @@ proptest! {
                 prop_assert_eq!(bench.ledger(), before.ledger());
                 prop_assert_eq!(bench.records(), before.records());
             }
+            // What the bench judges was told before the act, with what meets it.
+            let told = operation.hazards();
+            for caution in before.cautions(operation) {
+                let hazard = caution.hazard();
+                prop_assert!(told.contains(&hazard), "{:?} does not tell {:?}", operation, hazard);
+                prop_assert_eq!(hazard.precaution(), Some(caution.precaution()));
+            }
+            let of_kind = operation.kind().hazards();
+            prop_assert!(told.iter().all(|hazard| of_kind.contains(hazard)), "{:?}", operation);
             prop_assert!(bench.ledger().minutes >= before.ledger().minutes, "time only passes");
             prop_assert!(bench.ledger().money >= before.ledger().money, "money is only spent");
             for record in before.records().iter().filter(|r| r.stale) {
