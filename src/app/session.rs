@@ -341,7 +341,9 @@ impl Session {
             Command::UsualKeys => self.keys.usual(),
             Command::SetLanguage(language) => self.set_language(language),
             Command::KeepPanel(name, points) => {
-                self.panels.insert(name.to_owned(), points);
+                let mut now = self.chosen_now();
+                now.keep_panel(&name, points);
+                self.panels = now.panels;
             }
         }
         Ok(())
@@ -685,6 +687,7 @@ impl Session {
             notice: self.notice.as_deref(),
             keys: self.keys.keys(),
             keys_said: self.keys.said(),
+            panels: &self.panels,
             gears: &self.entries,
             chosen: self.chosen,
             theme: self.theme,

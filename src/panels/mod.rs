@@ -6,6 +6,7 @@
 
 mod bench;
 mod debrief;
+mod dock;
 mod gears;
 mod head;
 mod help;

@@ -10,7 +10,7 @@ use crate::quantity::Units;
 /// What the text calls itself.
 const FORMAT: &str = "lashwright-choices/1";
 /// Most sizes of panels that are kept.
-const MOST_PANELS: usize = 64;
+const MOST_PANELS: usize = 128;
 /// Sizes of panels that a screen can have, points.
 const PANEL_POINTS: [f32; 2] = [20.0, 8000.0];
 

@@ -95,5 +95,5 @@ pub enum Command {
     /// Say everything in this language.
     SetLanguage(Language),
     /// A panel of this name was dragged to this width or height, points.
-    KeepPanel(&'static str, f32),
+    KeepPanel(String, f32),
 }

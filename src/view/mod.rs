@@ -27,6 +27,8 @@ pub use orbit::{Orbit, Projection, Viewpoint};
 pub use pair::{Done, Job, Play, Print, Scene, Setting, SettingContact, StagePair};
 pub use turn::Turn;
 
+use std::collections::BTreeMap;
+
 use crate::quantity::Units;
 
 /// The note that stands in the window at all times.
@@ -70,6 +72,8 @@ pub struct WindowView<'a> {
     pub keys: &'a Keys,
     /// Why keys were not read or are not kept, if so.
     pub keys_said: Option<&'a str>,
+    /// Sizes that panels were dragged to, by name, points.
+    pub panels: &'a BTreeMap<String, f32>,
 }
 
 /// How the bench is shown, beside what lies on it.
