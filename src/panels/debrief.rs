@@ -2,7 +2,7 @@
 
 use egui::{Align2, Rect, ScrollArea, Sense, Shape, Stroke, Ui, WidgetInfo, WidgetType, pos2, vec2};
 
-use super::in_zone;
+use super::dock::{Dock, Edge, inside};
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Rank};
 use crate::quantity::{Units, fine_length, number, signed};
@@ -10,23 +10,26 @@ use crate::view::bench::{BuildLine, Standing, Verdict, standing_band, standing_d
 use crate::view::{BenchView, Command, DebriefView, Place, SAFETY_NOTE, WindowView};
 use crate::words::debrief as words;
 
-/// Draws the page over `area`.
-pub(super) fn debrief_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) {
+/// Draws the page.
+pub(super) fn debrief_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let ink = Ink::new(view.theme, view.text_size);
+    let area = ui.available_rect_before_wrap();
     ui.painter().rect_filled(area, 0.0, ink.color(|t| t.panel));
     let (Some(board), Some(debrief)) = (view.bench, view.debrief) else {
         return;
     };
     let margin = vec2(ink.space(16.0), ink.space(10.0));
-    let head_height = ink.scaled(64.0) + ink.space(12.0);
-    let split = area.top() + head_height;
-    let head = Rect::from_min_max(area.min, pos2(area.right(), split));
-    in_zone(ui, "verdict", head, margin, |ui| {
-        verdict(ui, &ink, view, board, debrief, out);
-    });
-    let rest = Rect::from_min_max(pos2(area.left(), split), area.max);
+    let thin = ink.line(1.0, |t| t.line);
+    let head = Dock::fixed("verdict", Edge::Top, ink.scaled(64.0) + ink.space(12.0))
+        .margin(margin)
+        .show(ui, &ink, view, out, |ui, out| {
+            verdict(ui, &ink, view, board, debrief, out)
+        })
+        .response
+        .rect;
     if ink.large() || area.width() < ink.scaled(1000.0) {
-        in_zone(ui, "all", rest, margin, |ui| {
+        let rest = ui.available_rect_before_wrap();
+        inside(ui, "all", rest, margin, |ui| {
             ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
                 truth(ui, &ink, view, debrief);
                 ui.add_space(ink.space(10.0));
@@ -40,28 +43,31 @@ pub(super) fn debrief_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out:
             });
         });
     } else {
-        let x = (area.left() + 0.56 * area.width()).round();
-        let left = Rect::from_min_max(rest.min, pos2(x, rest.bottom()));
-        let right = Rect::from_min_max(pos2(x, rest.top()), rest.max);
-        in_zone(ui, "truth", left, margin, |ui| {
-            ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
-                truth(ui, &ink, view, debrief);
-                prints(ui, &ink, view, board);
-                took(ui, &ink, board, debrief);
-                hidden(ui, &ink, view, debrief);
-                widget::words(ui, SAFETY_NOTE, ink.small(), ink.color(|t| t.muted));
-            });
-        });
-        in_zone(ui, "log", right, margin, |ui| {
+        let width = area.width();
+        let left = Dock::new("truth", Edge::Left, 0.56 * width, [0.35 * width, 0.7 * width])
+            .margin(margin)
+            .show(ui, &ink, view, out, |ui, _| {
+                ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
+                    truth(ui, &ink, view, debrief);
+                    prints(ui, &ink, view, board);
+                    took(ui, &ink, board, debrief);
+                    hidden(ui, &ink, view, debrief);
+                    widget::words(ui, SAFETY_NOTE, ink.small(), ink.color(|t| t.muted));
+                });
+            })
+            .response
+            .rect;
+        let right = ui.available_rect_before_wrap();
+        inside(ui, "log", right, margin, |ui| {
             ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
                 losses(ui, &ink, debrief);
                 ways(ui, &ink, view, debrief);
                 log(ui, &ink, view, board);
             });
         });
-        ui.painter().vline(x, rest.y_range(), ink.line(1.0, |t| t.line));
+        ui.painter().vline(left.right(), left.y_range(), thin);
     }
-    ui.painter().hline(area.x_range(), split, ink.line(1.0, |t| t.line));
+    ui.painter().hline(area.x_range(), head.bottom(), thin);
 }
 
 fn verdict(

@@ -2,7 +2,7 @@
 //!
 //! A panel is a plain function of what is to be seen; it draws and writes down what was asked for. Nothing here
 //! changes any state but egui's own. [`window_panel`] lays all of them out; [`theme`] holds fonts, colours and sizes,
-//! [`Zones`] the division of the window, `widget` what can be pressed.
+//! `dock` what lies at the edges and can be dragged, `widget` what can be pressed.
 
 mod bench;
 mod debrief;
@@ -21,9 +21,10 @@ mod stage;
 mod start;
 pub mod theme;
 mod widget;
-mod zones;
 
-use egui::{Rect, Ui, UiBuilder, Vec2, vec2};
+use egui::{Rect, Ui, Vec2, vec2};
+
+use self::dock::{Dock, Edge, inside};
 
 pub use gears::{gear_list_panel, gear_numbers_panel};
 pub use head::head_panel;
@@ -32,7 +33,6 @@ pub use room::{RoomPictures, RoomSizes};
 pub use setting::setting_panel;
 pub use stage::{stage_captions_panel, stage_panel, turning_panel};
 pub use theme::Ink;
-pub use zones::Zones;
 
 use crate::view::{Command, Place, WindowView};
 
@@ -54,6 +54,16 @@ pub struct Left {
     pub room: Option<RoomSizes>,
 }
 
+impl Left {
+    /// On a page without gears.
+    fn nothing(page: Rect) -> Self {
+        Self {
+            stage: Rect::from_min_size(page.min, Vec2::ZERO),
+            room: None,
+        }
+    }
+}
+
 /// Draws everything but the gears themselves; the tooth room with the pictures that were made for it.
 pub fn window_panel(
     ui: &mut Ui,
@@ -62,73 +72,98 @@ pub fn window_panel(
     out: &mut Vec<Command>,
 ) -> Left {
     let ink = Ink::new(view.theme, view.text_size);
-    let window = ui.max_rect();
     help::help(ui, view, out);
     notice::notice(ui, view, out);
-    if matches!(view.place, Place::Start | Place::Bench | Place::Debrief) {
-        return whole_page(ui, &ink, window, view, out);
-    }
-    let margin = ink.space(16.0);
-    let note_margin = vec2(margin, ink.space(7.0));
-    let stage_width = Zones::stage_width(window.size(), &ink);
-    let note_height = note::note_height(ui, &ink, stage_width, note_margin);
-    let work_height = stage::turning_height(ui, &ink, view.keys, stage_width - 2.0 * margin);
-    let zones = Zones::divide(window.size(), &ink, note_height, work_height);
-    let at = |zone: Rect| zone.translate(window.min.to_vec2());
+    let head = ink.scaled(36.0) + ink.space(6.0);
+    let head = Dock::fixed("head", Edge::Top, head)
+        .margin(vec2(ink.space(16.0), 0.0))
+        .fill(|t| t.panel)
+        .show(ui, &ink, view, out, |ui, out| head_panel(ui, view, out))
+        .response
+        .rect;
+    let page = ui.available_rect_before_wrap();
+    let left = match view.place {
+        Place::Start => {
+            start::start_panel(ui, view, out);
+            Left::nothing(page)
+        }
+        Place::Debrief => {
+            debrief::debrief_panel(ui, view, out);
+            Left::nothing(page)
+        }
+        Place::Bench => Left {
+            stage: bench::bench_panel(ui, view, out),
+            room: None,
+        },
+        Place::Gears | Place::ToothRoom => gears_and_room(ui, &ink, view, pictures, out),
+    };
+    // Lines are drawn last, on the edges of what they part.
+    ui.painter()
+        .hline(head.x_range(), head.bottom() - 1.0, ink.line(2.0, |t| t.text));
+    left
+}
 
-    ground(ui, &ink, &zones, window.min.to_vec2());
-    in_zone(ui, "head", at(zones.head), vec2(margin, 0.0), |ui| {
-        head_panel(ui, view, out);
-    });
-    in_zone(ui, "side", at(zones.side), vec2(margin, ink.space(12.0)), |ui| {
-        side(ui, &ink, view, out);
-    });
-    let stage = at(zones.stage);
+/// Gear sets and settings at the left, the stage or the tooth room beside them.
+fn gears_and_room(
+    ui: &mut Ui,
+    ink: &Ink,
+    view: &WindowView<'_>,
+    pictures: Option<&RoomPictures>,
+    out: &mut Vec<Command>,
+) -> Left {
+    let page = ui.available_rect_before_wrap();
+    let margin = ink.space(16.0);
+    // 296 points wide, 320 on wide screens, 416 at 200 %; a narrow window leaves the stage at least 40 % of it.
+    let wide = page.width() >= 1600.0;
+    let at_100 = if wide { 320.0 } else { 296.0 };
+    let usual = at_100 + (416.0 - at_100) * (ink.factor() - 1.0);
+    let most = page.width() * if wide { 0.5 } else { 0.6 };
+    let side = Dock::new("gear sets", Edge::Left, usual, [ink.space(260.0).min(most), most])
+        .margin(vec2(margin, ink.space(12.0)))
+        .fill(|t| t.panel)
+        .show(ui, ink, view, out, |ui, out| side(ui, ink, view, out))
+        .response
+        .rect;
+    let width = page.right() - side.right();
+    let work = Dock::fixed(
+        "work",
+        Edge::Bottom,
+        stage::turning_height(ui, ink, view.keys, width - 2.0 * margin),
+    )
+    .margin(vec2(margin, 0.0))
+    .fill(|t| t.ground)
+    .show(ui, ink, view, out, |ui, out| match view.place {
+        Place::ToothRoom => room::room_work_panel(ui, view, out),
+        Place::Gears | Place::Start | Place::Bench | Place::Debrief => turning_panel(ui, view, out),
+    })
+    .response
+    .rect;
+    let note_margin = vec2(margin, ink.space(7.0));
+    let note = Dock::fixed("note", Edge::Bottom, note::note_height(ui, ink, width, note_margin))
+        .margin(note_margin)
+        .fill(|t| t.panel)
+        .show(ui, ink, view, out, |ui, _| note_panel(ui, view))
+        .response
+        .rect;
+    let stage = ui.available_rect_before_wrap();
     let room = match view.place {
         Place::Gears | Place::Start | Place::Bench | Place::Debrief => {
             stage_panel(ui, stage, view, out);
-            in_zone(ui, "captions", stage, Vec2::ZERO, |ui| {
+            inside(ui, "captions", stage, Vec2::ZERO, |ui| {
                 stage_captions_panel(ui, stage, view, out);
             });
             None
         }
-        Place::ToothRoom => Some(in_zone(ui, "room", stage, Vec2::ZERO, |ui| {
+        Place::ToothRoom => Some(inside(ui, "room", stage, Vec2::ZERO, |ui| {
             room::room_panel(ui, stage, view, pictures, out)
         })),
     };
-    in_zone(ui, "note", at(zones.note), note_margin, |ui| note_panel(ui, view));
-    in_zone(ui, "work", at(zones.work), vec2(margin, 0.0), |ui| match view.place {
-        Place::ToothRoom => room::room_work_panel(ui, view, out),
-        Place::Gears | Place::Start | Place::Bench | Place::Debrief => turning_panel(ui, view, out),
-    });
-    lines(ui, &ink, &zones, window.min.to_vec2());
+    let thin = ink.line(1.0, |t| t.line);
+    let painter = ui.painter();
+    painter.vline(side.right() - 0.5, side.y_range(), thin);
+    painter.hline(note.x_range(), note.top() + 1.0, ink.line(2.0, |t| t.text));
+    painter.hline(work.x_range(), work.top() + 0.5, thin);
     Left { stage, room }
-}
-
-/// Pages that divide everything below the head by themselves.
-fn whole_page(ui: &mut Ui, ink: &Ink, window: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) -> Left {
-    let split = window.top() + Zones::head_height(ink);
-    let head = Rect::from_min_max(window.min, egui::pos2(window.right(), split));
-    let page = Rect::from_min_max(egui::pos2(window.left(), split), window.max);
-    ui.painter().rect_filled(head, 0.0, ink.color(|t| t.panel));
-    in_zone(ui, "head", head, vec2(ink.space(16.0), 0.0), |ui| {
-        head_panel(ui, view, out);
-    });
-    let nowhere = Rect::from_min_size(page.min, Vec2::ZERO);
-    let stage = match view.place {
-        Place::Bench => bench::bench_panel(ui, page, view, out),
-        Place::Debrief => {
-            debrief::debrief_panel(ui, page, view, out);
-            nowhere
-        }
-        _ => {
-            start::start_panel(ui, page, view, out);
-            nowhere
-        }
-    };
-    ui.painter()
-        .hline(head.x_range(), head.bottom() - 1.0, ink.line(2.0, |t| t.text));
-    Left { stage, room: None }
 }
 
 fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
@@ -180,50 +215,18 @@ fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
         }
         return;
     }
-    let inside = ui.max_rect();
+    let height = ui.available_height();
     let needed =
-        gears::numbers_height(ink).max(setting::setting_height(ink, view.place)) + ink.scaled(28.0) + ink.space(8.0);
-    let split = (inside.bottom() - needed).max(inside.top() + 0.3 * inside.height());
-    let list = Rect::from_min_max(inside.min, egui::pos2(inside.right(), split - ink.space(12.0)));
-    let rest = Rect::from_min_max(egui::pos2(inside.left(), split), inside.max);
-    in_zone(ui, "list", list, Vec2::ZERO, |ui| gear_list_panel(ui, view, out));
-    ui.painter()
-        .hline(inside.x_range(), split - ink.space(6.0), ink.line(1.0, |t| t.line));
-    in_zone(ui, "rest", rest, Vec2::ZERO, |ui| {
+        gears::numbers_height(ink).max(setting::setting_height(ink, view.place)) + ink.scaled(34.0) + ink.space(8.0);
+    let range = [0.3 * height, 0.8 * height];
+    let below_list = Dock::new("setting and numbers", Edge::Bottom, needed.min(0.7 * height), range)
+        .margin(vec2(0.0, ink.space(6.0)));
+    let below_list = below_list.show(ui, ink, view, out, |ui, out| {
         choose(ui, &[("Setting", SideTab::Setting), ("Numbers", SideTab::Numbers)], out);
         below(ui, tab, out);
     });
-}
-
-fn in_zone<R>(ui: &mut Ui, name: &str, zone: Rect, margin: Vec2, add: impl FnOnce(&mut Ui) -> R) -> R {
-    let builder = UiBuilder::new().id_salt(name).max_rect(zone.shrink2(margin));
-    ui.scope_builder(builder, |ui| {
-        ui.set_clip_rect(zone.intersect(ui.clip_rect()));
-        add(ui)
-    })
-    .inner
-}
-
-fn ground(ui: &Ui, ink: &Ink, zones: &Zones, shift: Vec2) {
-    let painter = ui.painter();
-    for (zone, fill) in [
-        (zones.head, ink.color(|t| t.panel)),
-        (zones.side, ink.color(|t| t.panel)),
-        (zones.note, ink.color(|t| t.panel)),
-        (zones.work, ink.color(|t| t.ground)),
-    ] {
-        painter.rect_filled(zone.translate(shift), 0.0, fill);
-    }
-}
-
-/// Zones are parted by lines, drawn last and on their edges.
-fn lines(ui: &Ui, ink: &Ink, zones: &Zones, shift: Vec2) {
-    let painter = ui.painter();
-    let edge = ink.line(2.0, |t| t.text);
-    let thin = ink.line(1.0, |t| t.line);
-    let [head, side, note, work] = [zones.head, zones.side, zones.note, zones.work].map(|zone| zone.translate(shift));
-    painter.hline(head.x_range(), head.bottom() - 1.0, edge);
-    painter.vline(side.right() - 0.5, side.y_range(), thin);
-    painter.hline(note.x_range(), note.top() + 1.0, edge);
-    painter.hline(work.x_range(), work.top() + 0.5, thin);
+    let edge = below_list.response.rect;
+    ui.painter()
+        .hline(edge.x_range(), edge.top() + 0.5, ink.line(1.0, |t| t.line));
+    gear_list_panel(ui, view, out);
 }

@@ -1,50 +1,59 @@
 //! The start page: own unfinished attempts at the left, exercises by step in the middle, the chosen one at the right.
 
-use egui::{Rect, ScrollArea, Ui, Vec2, pos2, vec2};
+use egui::{ScrollArea, Ui, Vec2, vec2};
 
-use super::in_zone;
+use super::dock::{Dock, Edge, inside};
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Rank, Row};
 use crate::quantity::number;
 use crate::view::bench::ExerciseLine;
 use crate::view::{Command, Place, SAFETY_NOTE, WindowView};
 
-/// Draws the page over `area`.
-pub(super) fn start_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) {
+/// Draws the page.
+pub(super) fn start_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let ink = Ink::new(view.theme, view.text_size);
+    let area = ui.available_rect_before_wrap();
     ui.painter().rect_filled(area, 0.0, ink.color(|t| t.panel));
     let margin = vec2(ink.space(16.0), ink.space(12.0));
     let thin = ink.line(1.0, |t| t.line);
-    if ink.large() || area.width() < ink.scaled(1000.0) {
+    let width = area.width();
+    if ink.large() || width < ink.scaled(1000.0) {
         // The list beside everything else, which scrolls.
-        let x = (area.left() + 0.48 * area.width()).round();
-        let list = Rect::from_min_max(area.min, pos2(x, area.bottom()));
-        let rest = Rect::from_min_max(pos2(x, area.top()), area.max);
-        in_zone(ui, "exercises", list, margin, |ui| exercises(ui, &ink, view, out));
-        in_zone(ui, "rest", rest, margin, |ui| {
+        let list = Dock::new("exercises", Edge::Left, 0.48 * width, [0.3 * width, 0.7 * width])
+            .margin(margin)
+            .show(ui, &ink, view, out, |ui, out| exercises(ui, &ink, view, out))
+            .response
+            .rect;
+        let rest = ui.available_rect_before_wrap();
+        inside(ui, "rest", rest, margin, |ui| {
             ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
                 chosen(ui, &ink, view, out);
                 ui.add_space(ink.space(12.0));
                 own(ui, &ink, view, out);
             });
         });
-        ui.painter().vline(x, area.y_range(), thin);
+        ui.painter().vline(list.right(), list.y_range(), thin);
         return;
     }
-    let (left, right) = (ink.space(264.0), (0.3 * area.width()).max(ink.space(360.0)));
-    let (x1, x2) = ((area.left() + left).round(), (area.right() - right).round());
-    let zone = |from: f32, to: f32| Rect::from_min_max(pos2(from, area.top()), pos2(to, area.bottom()));
-    in_zone(ui, "own", zone(area.left(), x1), margin, |ui| own(ui, &ink, view, out));
-    in_zone(ui, "exercises", zone(x1, x2), margin, |ui| {
-        exercises(ui, &ink, view, out);
-    });
-    in_zone(ui, "chosen", zone(x2, area.right()), margin, |ui| {
-        ScrollArea::vertical()
-            .auto_shrink([false, false])
-            .show(ui, |ui| chosen(ui, &ink, view, out));
-    });
-    ui.painter().vline(x1, area.y_range(), thin);
-    ui.painter().vline(x2, area.y_range(), thin);
+    let (left, right) = (ink.space(264.0), (0.3 * width).max(ink.space(360.0)));
+    let left = Dock::new("own attempts", Edge::Left, left, [ink.space(200.0), 0.3 * width])
+        .margin(margin)
+        .show(ui, &ink, view, out, |ui, out| own(ui, &ink, view, out))
+        .response
+        .rect;
+    let right = Dock::new("chosen exercise", Edge::Right, right, [ink.space(280.0), 0.45 * width])
+        .margin(margin)
+        .show(ui, &ink, view, out, |ui, out| {
+            ScrollArea::vertical()
+                .auto_shrink([false, false])
+                .show(ui, |ui| chosen(ui, &ink, view, out));
+        })
+        .response
+        .rect;
+    let middle = ui.available_rect_before_wrap();
+    inside(ui, "exercises", middle, margin, |ui| exercises(ui, &ink, view, out));
+    ui.painter().vline(left.right(), left.y_range(), thin);
+    ui.painter().vline(right.left(), right.y_range(), thin);
 }
 
 fn face(label: &str, rank: Rank) -> ButtonFace<'_> {

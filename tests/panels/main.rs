@@ -2,6 +2,7 @@
 
 mod bench;
 mod debrief;
+mod dock;
 mod fit;
 mod gears;
 mod head;
@@ -54,6 +55,7 @@ struct Desk {
     notice: Option<&'static str>,
     keys: Keys,
     keys_said: Option<&'static str>,
+    panels: std::collections::BTreeMap<String, f32>,
     asked: Vec<Command>,
 }
 
@@ -91,6 +93,7 @@ impl Desk {
             notice: None,
             keys: Keys::default(),
             keys_said: None,
+            panels: std::collections::BTreeMap::new(),
             asked: Vec::new(),
         }
     }
@@ -125,6 +128,7 @@ impl Desk {
             notice: self.notice,
             keys: &self.keys,
             keys_said: self.keys_said,
+            panels: &self.panels,
             room: RoomView {
                 film_um: self.film_um,
                 other: self.other,

@@ -39,12 +39,12 @@ pub(super) fn card(
         + note.size().y;
     let split = inside.bottom() - foot_height;
     let above = Rect::from_min_max(inside.min, pos2(inside.right(), split - ink.space(8.0)));
-    super::in_zone(ui, "above", above, egui::Vec2::ZERO, |ui| {
+    super::inside(ui, "above", above, egui::Vec2::ZERO, |ui| {
         scrolled(ui, "card", |ui| upper(ui, ink, view, board));
     });
     ui.painter().hline(inside.x_range(), split, ink.line(1.0, |t| t.line));
     let below = Rect::from_min_max(pos2(inside.left(), split + ink.space(4.0)), inside.max);
-    super::in_zone(ui, "foot", below, egui::Vec2::ZERO, |ui| {
+    super::inside(ui, "foot", below, egui::Vec2::ZERO, |ui| {
         foot(ui, ink, board, state, out);
         let at = pos2(inside.left(), inside.bottom() - note.size().y);
         let rect = Rect::from_min_size(at, note.size());

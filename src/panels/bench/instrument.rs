@@ -35,7 +35,7 @@ pub(super) fn instrument(
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, &said));
     face::paint(ui, picture, ink, view.units, reading);
     let words = Rect::from_min_max(pos2(picture.right() + ink.space(10.0), inside.top()), inside.max);
-    super::in_zone(ui, "read", words, egui::Vec2::ZERO, |ui| {
+    super::inside(ui, "read", words, egui::Vec2::ZERO, |ui| {
         egui::ScrollArea::vertical()
             .id_salt("read")
             .auto_shrink([false, false])

@@ -15,19 +15,21 @@ mod slip;
 mod teeth;
 mod work;
 
-use egui::{Event, Key, Modifiers, Rect, ScrollArea, Ui, Vec2, pos2, vec2};
+use egui::{Event, Key, Modifiers, Rect, ScrollArea, Ui, Vec2, vec2};
 
 pub(super) use self::card::time;
 use self::desk_state::{DeskState, SideTab};
 pub(super) use self::teeth::small as small_print;
+use super::dock::{Dock, Edge, inside};
+use super::stage;
 use super::theme::Ink;
 use super::widget::{self, Cell};
-use super::{in_zone, stage};
 use crate::view::{BenchView, Command, SAFETY_NOTE, WindowView};
 
-/// Draws the bench over `area` and answers what is left for the gears.
-pub(super) fn bench_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) -> Rect {
+/// Draws the bench and answers what is left for the gears.
+pub(super) fn bench_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) -> Rect {
     let ink = Ink::new(view.theme, view.text_size);
+    let area = ui.available_rect_before_wrap();
     let Some(board) = view.bench else {
         ui.painter().rect_filled(area, 0.0, ink.color(|t| t.panel));
         return Rect::from_min_size(area.min, Vec2::ZERO);
@@ -35,9 +37,9 @@ pub(super) fn bench_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out: &
     let mut state = DeskState::load(ui, view, board);
     enter_key(ui, view, &mut state);
     let stage = if compact(area, &ink) {
-        two_columns(ui, area, &ink, view, board, &mut state, out)
+        two_columns(ui, &ink, view, board, &mut state, out)
     } else {
-        three_columns(ui, area, &ink, view, board, &mut state, out)
+        three_columns(ui, &ink, view, board, &mut state, out)
     };
     keys::keys(ui, view, &mut state, out);
     state.store(ui);
@@ -79,178 +81,205 @@ fn answer_height(ui: &Ui, ink: &Ink, width: f32, view: &WindowView<'_>, board: &
     (answer::answer_height(ui, ink, width, view, board) + ink.space(12.0)).ceil()
 }
 
+/// Card, stage with the work below it, teeth with the lists below them.
 fn three_columns(
     ui: &mut Ui,
-    area: Rect,
     ink: &Ink,
     view: &WindowView<'_>,
     board: &BenchView,
     state: &mut DeskState,
     out: &mut Vec<Command>,
 ) -> Rect {
+    let area = ui.available_rect_before_wrap();
     let wide = area.width() >= 1600.0;
     let side = side_width(ink);
     let (left, right) = if wide { (1.18 * side, 1.45 * side) } else { (side, side) };
     let margin = ink.space(12.0);
-    let x1 = (area.left() + left).round();
-    let x2 = (area.right() - right).round();
-    let tray_height = (ink.scaled(250.0))
+    let reach = [0.75 * side, 0.36 * area.width()];
+    let card = Dock::new("card", Edge::Left, left, reach)
+        .margin(vec2(margin, ink.space(10.0)))
+        .fill(|t| t.panel)
+        .show(ui, ink, view, out, |ui, out| {
+            card::card(ui, ink, view, board, state, out)
+        })
+        .response
+        .rect;
+    let mut teeth = Rect::NOTHING;
+    let read = Dock::new("read", Edge::Right, right, reach)
+        .fill(|t| t.panel)
+        .show(ui, ink, view, out, |ui, out| {
+            let usual = ink.scaled(if wide { 380.0 } else { 290.0 }).min(0.5 * area.height());
+            let range = [0.25 * area.height(), 0.75 * area.height()];
+            teeth = Dock::new("teeth", Edge::Top, usual, range)
+                .margin(vec2(margin, ink.space(8.0)))
+                .show(ui, ink, view, out, |ui, _| teeth::teeth(ui, ink, view, board, state))
+                .response
+                .rect;
+            let lists = ui.available_rect_before_wrap();
+            inside(ui, "lists", lists, vec2(margin, ink.space(8.0)), |ui| {
+                let tabs = [
+                    ("Readings", SideTab::Readings),
+                    ("Sheet", SideTab::Sheet),
+                    ("Log", SideTab::Log),
+                    ("Slip", SideTab::Slip),
+                ];
+                if !tabs.iter().any(|(_, tab)| *tab == state.tab) {
+                    state.tab = SideTab::Readings;
+                }
+                tab_cells(ui, ink, &tabs, state);
+                tab(ui, ink, view, board, state, out);
+            });
+        })
+        .response
+        .rect;
+    let tray_height = ink
+        .scaled(250.0)
         .min(0.42 * area.height())
         .max(if wide { 300.0 } else { 0.0 });
-    let tray_top = (area.bottom() - tray_height).round();
+    let (mut parts, mut works) = (Rect::NOTHING, Rect::NOTHING);
+    let tray = Dock::new(
+        "tray",
+        Edge::Bottom,
+        tray_height,
+        [0.2 * area.height(), 0.7 * area.height()],
+    )
+    .fill(|t| t.ground)
+    .show(ui, ink, view, out, |ui, out| {
+        let width = ui.available_width();
+        parts = Dock::new("parts", Edge::Left, ink.space(158.0), [ink.space(110.0), 0.35 * width])
+            .show(ui, ink, view, out, |ui, out| work::parts(ui, ink, view, board, out))
+            .response
+            .rect;
+        works = Dock::new("works", Edge::Left, ink.space(212.0), [ink.space(140.0), 0.45 * width])
+            .show(ui, ink, view, out, |ui, out| {
+                work::works(ui, ink, view, board, state, out)
+            })
+            .response
+            .rect;
+        let hand = ui.available_rect_before_wrap();
+        inside(ui, "hand", hand, vec2(margin, ink.space(8.0)), |ui| {
+            in_hand(ui, ink, view, board, state, out);
+        });
+    })
+    .response
+    .rect;
     // What is too long for its usual room takes it from the stage.
-    let caution_height =
-        (ink.scaled(20.0) + ink.space(12.0)).max(answer::caution_height(ui, ink, x2 - x1, board, state));
-    let answer_top = tray_top - answer_height(ui, ink, x2 - x1 - 2.0 * margin, view, board);
-    let caution_top = answer_top - caution_height;
-    let rect = |l: f32, t: f32, r: f32, b: f32| Rect::from_min_max(pos2(l, t), pos2(r, b));
-    let card = rect(area.left(), area.top(), x1, area.bottom());
-    let stage = rect(x1, area.top(), x2, caution_top);
-    let caution = rect(x1, caution_top, x2, answer_top);
-    let answer = rect(x1, answer_top, x2, tray_top);
-    let tray = rect(x1, tray_top, x2, area.bottom());
-    let teeth_bottom =
-        (area.top() + ink.scaled(if wide { 380.0 } else { 290.0 })).min(area.top() + 0.5 * area.height());
-    let teeth = rect(x2, area.top(), area.right(), teeth_bottom);
-    let lists = rect(x2, teeth_bottom, area.right(), area.bottom());
-    for zone in [card, teeth, lists, answer] {
-        ui.painter().rect_filled(zone, 0.0, ink.color(|t| t.panel));
-    }
-    ui.painter().rect_filled(tray, 0.0, ink.color(|t| t.ground));
-
+    let width = read.left() - card.right();
+    let answer_height = answer_height(ui, ink, width - 2.0 * margin, view, board);
+    let answer = Dock::fixed("answer", Edge::Bottom, answer_height)
+        .margin(vec2(margin, ink.space(6.0)))
+        .fill(|t| t.panel)
+        .show(ui, ink, view, out, |ui, _| answer::answer(ui, ink, view, board))
+        .response
+        .rect;
+    let caution_height = (ink.scaled(20.0) + ink.space(12.0)).max(answer::caution_height(ui, ink, width, board, state));
+    let caution = Dock::fixed("caution", Edge::Bottom, caution_height)
+        .show(ui, ink, view, out, |ui, _| {
+            let zone = ui.max_rect();
+            answer::caution(ui, zone, ink, board, state);
+        })
+        .response
+        .rect;
+    let stage = ui.available_rect_before_wrap();
     stage_zone(ui, stage, view, out);
-    in_zone(ui, "card", card, vec2(margin, ink.space(10.0)), |ui| {
-        card::card(ui, ink, view, board, state, out);
-    });
-    answer::caution(ui, caution, ink, board, state);
-    in_zone(ui, "answer", answer, vec2(margin, ink.space(6.0)), |ui| {
-        answer::answer(ui, ink, view, board);
-    });
-    let parts_width = ink.space(158.0);
-    let works_width = ink.space(212.0);
-    let (p, w) = (x1 + parts_width, x1 + parts_width + works_width);
-    in_zone(ui, "parts", rect(x1, tray_top, p, area.bottom()), Vec2::ZERO, |ui| {
-        work::parts(ui, ink, view, board, out);
-    });
-    in_zone(ui, "works", rect(p, tray_top, w, area.bottom()), Vec2::ZERO, |ui| {
-        work::works(ui, ink, view, board, state, out);
-    });
-    in_zone(
-        ui,
-        "hand",
-        rect(w, tray_top, x2, area.bottom()),
-        vec2(margin, ink.space(8.0)),
-        |ui| in_hand(ui, ink, view, board, state, out),
-    );
-    in_zone(ui, "teeth", teeth, vec2(margin, ink.space(8.0)), |ui| {
-        teeth::teeth(ui, ink, view, board, state);
-    });
-    in_zone(ui, "lists", lists, vec2(margin, ink.space(8.0)), |ui| {
-        let tabs = [
-            ("Readings", SideTab::Readings),
-            ("Sheet", SideTab::Sheet),
-            ("Log", SideTab::Log),
-            ("Slip", SideTab::Slip),
-        ];
-        if !tabs.iter().any(|(_, tab)| *tab == state.tab) {
-            state.tab = SideTab::Readings;
-        }
-        tab_cells(ui, ink, &tabs, state);
-        tab(ui, ink, view, board, state, out);
-    });
     let edge = ink.line(2.0, |t| t.text);
     let thin = ink.line(1.0, |t| t.line);
     let painter = ui.painter();
-    painter.vline(x1 - 0.5, area.y_range(), thin);
-    painter.vline(x2 + 0.5, area.y_range(), thin);
-    painter.hline(x1..=x2, answer_top + 0.5, thin);
-    painter.hline(x1..=x2, tray_top + 0.5, thin);
-    painter.vline(p, tray_top..=area.bottom(), thin);
-    painter.vline(w, tray_top..=area.bottom(), thin);
-    painter.hline(x1..=x2, caution_top, edge);
-    painter.hline(x2..=area.right(), teeth_bottom, edge);
+    painter.vline(card.right() - 0.5, card.y_range(), thin);
+    painter.vline(read.left() + 0.5, read.y_range(), thin);
+    painter.hline(answer.x_range(), answer.top() + 0.5, thin);
+    painter.hline(tray.x_range(), tray.top() + 0.5, thin);
+    painter.vline(parts.right(), parts.y_range(), thin);
+    painter.vline(works.right(), works.y_range(), thin);
+    painter.hline(caution.x_range(), caution.top(), edge);
+    painter.hline(teeth.x_range(), teeth.bottom(), edge);
     stage
 }
 
+/// A column of tabs for the card, the teeth and the rest; stage, caution, answer and what is in hand beside it.
 fn two_columns(
     ui: &mut Ui,
-    area: Rect,
     ink: &Ink,
     view: &WindowView<'_>,
     board: &BenchView,
     state: &mut DeskState,
     out: &mut Vec<Command>,
 ) -> Rect {
+    let area = ui.available_rect_before_wrap();
     let margin = ink.space(12.0);
-    let side = (ink.scaled(208.0)).max(300.0).min(0.44 * area.width());
-    let x1 = (area.left() + side).round();
+    let usual = (ink.scaled(208.0)).max(300.0).min(0.44 * area.width());
+    let column = Dock::new("column", Edge::Left, usual, [0.25 * area.width(), 0.6 * area.width()])
+        .fill(|t| t.panel)
+        .show(ui, ink, view, out, |ui, out| {
+            Dock::fixed("column note", Edge::Bottom, ink.scaled(20.0) + ink.space(6.0))
+                .margin(vec2(margin, 0.0))
+                .show(ui, ink, view, out, |ui, _| {
+                    // One line at all times; the whole of it on the card and when the pointer rests on it.
+                    let words = egui::RichText::new("Never a specification.")
+                        .font(ink.small())
+                        .color(ink.color(|t| t.text));
+                    ui.add(egui::Label::new(words).truncate()).on_hover_text(SAFETY_NOTE);
+                });
+            let above = ui.available_rect_before_wrap();
+            inside(ui, "column tabs", above, vec2(margin, ink.space(6.0)), |ui| {
+                let tabs = [
+                    ("Work", SideTab::Work),
+                    ("Card", SideTab::Card),
+                    ("Teeth", SideTab::Teeth),
+                    ("Slip", SideTab::Slip),
+                    ("Readings", SideTab::Readings),
+                    ("Sheet", SideTab::Sheet),
+                    ("Log", SideTab::Log),
+                ];
+                let rows = 4;
+                for row in tabs.chunks(rows) {
+                    tab_cells(ui, ink, row, state);
+                }
+                tab(ui, ink, view, board, state, out);
+            });
+        })
+        .response
+        .rect;
     let hand_height = (0.44 * area.height()).round();
-    let caution_height = if state.hazards(board).is_empty() {
-        0.0
-    } else {
-        answer::caution_height(ui, ink, area.right() - x1, board, state)
-    };
-    let hand_top = area.bottom() - hand_height;
-    let answer_top = hand_top - answer_height(ui, ink, area.right() - x1 - 2.0 * margin, view, board);
-    let caution_top = answer_top - caution_height;
-    let rect = |l: f32, t: f32, r: f32, b: f32| Rect::from_min_max(pos2(l, t), pos2(r, b));
-    let column = rect(area.left(), area.top(), x1, area.bottom());
-    let stage = rect(x1, area.top(), area.right(), caution_top);
-    let caution = rect(x1, caution_top, area.right(), answer_top);
-    let answer = rect(x1, answer_top, area.right(), hand_top);
-    let hand = rect(x1, hand_top, area.right(), area.bottom());
-    for zone in [column, answer] {
-        ui.painter().rect_filled(zone, 0.0, ink.color(|t| t.panel));
+    let hand = Dock::new(
+        "hand",
+        Edge::Bottom,
+        hand_height,
+        [0.25 * area.height(), 0.7 * area.height()],
+    )
+    .margin(vec2(margin, ink.space(6.0)))
+    .fill(|t| t.ground)
+    .show(ui, ink, view, out, |ui, out| in_hand(ui, ink, view, board, state, out))
+    .response
+    .rect;
+    let width = area.right() - column.right();
+    let answer_height = answer_height(ui, ink, width - 2.0 * margin, view, board);
+    let answer = Dock::fixed("answer", Edge::Bottom, answer_height)
+        .margin(vec2(margin, ink.space(6.0)))
+        .fill(|t| t.panel)
+        .show(ui, ink, view, out, |ui, _| answer::answer(ui, ink, view, board))
+        .response
+        .rect;
+    let mut above = answer;
+    if !state.hazards(board).is_empty() {
+        let caution_height = answer::caution_height(ui, ink, width, board, state);
+        above = Dock::fixed("caution", Edge::Bottom, caution_height)
+            .show(ui, ink, view, out, |ui, _| {
+                let zone = ui.max_rect();
+                answer::caution(ui, zone, ink, board, state);
+            })
+            .response
+            .rect;
     }
-    ui.painter().rect_filled(hand, 0.0, ink.color(|t| t.ground));
+    let stage = ui.available_rect_before_wrap();
     stage_zone(ui, stage, view, out);
-    if caution_height > 0.0 {
-        answer::caution(ui, caution, ink, board, state);
-    }
-    in_zone(ui, "answer", answer, vec2(margin, ink.space(6.0)), |ui| {
-        answer::answer(ui, ink, view, board);
-    });
-    in_zone(ui, "hand", hand, vec2(margin, ink.space(6.0)), |ui| {
-        in_hand(ui, ink, view, board, state, out);
-    });
-    let note_height = ink.scaled(20.0) + ink.space(6.0);
-    let note = rect(
-        column.left(),
-        column.bottom() - note_height,
-        column.right(),
-        column.bottom(),
-    );
-    in_zone(ui, "note", note, vec2(margin, 0.0), |ui| {
-        // One line at all times; the whole of it on the card and when the pointer rests on it.
-        let words = egui::RichText::new("Never a specification.")
-            .font(ink.small())
-            .color(ink.color(|t| t.text));
-        ui.add(egui::Label::new(words).truncate()).on_hover_text(SAFETY_NOTE);
-    });
-    let column_above = column.with_max_y(note.top());
-    in_zone(ui, "column", column_above, vec2(margin, ink.space(6.0)), |ui| {
-        let tabs = [
-            ("Work", SideTab::Work),
-            ("Card", SideTab::Card),
-            ("Teeth", SideTab::Teeth),
-            ("Slip", SideTab::Slip),
-            ("Readings", SideTab::Readings),
-            ("Sheet", SideTab::Sheet),
-            ("Log", SideTab::Log),
-        ];
-        let rows = 4;
-        for row in tabs.chunks(rows) {
-            tab_cells(ui, ink, row, state);
-        }
-        tab(ui, ink, view, board, state, out);
-    });
     let edge = ink.line(2.0, |t| t.text);
     let thin = ink.line(1.0, |t| t.line);
     let painter = ui.painter();
-    painter.vline(x1 - 0.5, area.y_range(), thin);
-    painter.hline(x1..=area.right(), answer_top + 0.5, thin);
-    painter.hline(x1..=area.right(), hand_top + 0.5, thin);
-    painter.hline(x1..=area.right(), caution_top, edge);
+    painter.vline(column.right() - 0.5, column.y_range(), thin);
+    painter.hline(answer.x_range(), answer.top() + 0.5, thin);
+    painter.hline(hand.x_range(), hand.top() + 0.5, thin);
+    painter.hline(above.x_range(), above.top(), edge);
     stage
 }
 
@@ -312,7 +341,7 @@ fn in_hand(
 
 fn stage_zone(ui: &mut Ui, zone: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) {
     stage::stage_panel(ui, zone, view, out);
-    in_zone(ui, "captions", zone, Vec2::ZERO, |ui| {
+    inside(ui, "captions", zone, Vec2::ZERO, |ui| {
         stage::stage_captions_panel(ui, zone, view, out);
     });
 }
