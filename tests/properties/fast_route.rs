@@ -132,14 +132,14 @@ fn the_readme_promises_what_is_kept() {
             (1e9 * reach.shaft_angle_rad.to_degrees()).round() / 1e9
         ),
         format!(
-            "within {} in area, {} in the centre along the tooth and {} up it",
+            "within {} in area, {} in the center along the tooth and {} up it",
             accuracy.area_fraction, accuracy.centroid[0], accuracy.centroid[1]
         ),
         format!(
             "{} µrad (of 45 to 180) in transmission error",
             accuracy.transmission_error_urad
         ),
-        format!("{} µm in lash wherever the print keeps off the edges", accuracy.lash_um),
+        format!("{} µm in backlash wherever the pattern keeps off the edges", accuracy.lash_um),
     ];
     let readme = words.join(" ");
     for promise in promises {
