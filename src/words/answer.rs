@@ -229,7 +229,6 @@ pub fn reading_part(of: ReadingPart) -> String {
 }
 
 /// Why something is not done.
-#[expect(clippy::too_many_lines, reason = "a line a refusal")]
 pub fn refusal(of: &Refusal) -> String {
     match of {
         Refusal::HandedOver => say!("answer-signed-off"),

@@ -15,7 +15,6 @@ use crate::exercise::debrief::Line;
 use crate::quantity::{Units, number};
 
 /// What was done, for the log.
-#[expect(clippy::too_many_lines, reason = "a line an operation")]
 pub fn operation(done: &Operation, units: Units) -> String {
     match done {
         Operation::Measure { what, instrument, .. } => say!(
