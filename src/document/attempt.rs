@@ -62,11 +62,7 @@ impl AnswerDocument {
         Self {
             refused_text: answer.refused.as_ref().map(words::answer::refusal),
             noticed_text: answer.noticed.iter().map(|n| words::answer::notice(n, hints)).collect(),
-            cautions_text: answer
-                .cautions
-                .iter()
-                .map(|c| words::answer::caution(*c).to_owned())
-                .collect(),
+            cautions_text: answer.cautions.iter().map(|c| words::answer::caution(*c)).collect(),
             answer,
         }
     }
@@ -144,7 +140,7 @@ impl ApprovedFlankDocument {
             centroid: pattern.centroid,
             along: [pattern.toe, pattern.heel],
             up: [pattern.root, pattern.top],
-            lean: words::approval::lean(flank.leans()).to_owned(),
+            lean: words::approval::lean(flank.leans()),
         }
     }
 }

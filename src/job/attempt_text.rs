@@ -164,7 +164,7 @@ pub(super) fn answer_text(answer: &Answer, hints: &[String]) -> String {
     let noticed = |noticed| format!("   {}", words::answer::notice(noticed, hints));
     lines.extend(answer.noticed.iter().map(noticed));
     if !answer.spoiled.is_empty() {
-        let parts: Vec<&str> = answer.spoiled.iter().map(|p| words::bench::part(*p)).collect();
+        let parts: Vec<String> = answer.spoiled.iter().map(|p| words::bench::part(*p)).collect();
         lines.push(format!("   Spoiled: {}", parts.join(", ")));
     }
     if !answer.stale.is_empty() {

@@ -124,7 +124,7 @@ pub(super) fn button(ui: &mut Ui, ink: &Ink, face: &ButtonFace<'_>) -> Response 
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Cell<'a, T> {
     /// Its word.
-    pub(super) label: &'static str,
+    pub(super) label: &'a str,
     /// What it stands for.
     pub(super) value: T,
     /// What is said when the pointer rests on it; empty says nothing.

@@ -1,5 +1,6 @@
 //! Numbers that a trainee types and reads, each in the unit of its kind.
 
+use super::say;
 use crate::quantity::{
     NM_PER_FOOT_POUND, NM_PER_INCH_POUND, Units, foot_pounds, inch_pounds, inches, millimetres, number,
 };
@@ -34,21 +35,21 @@ pub enum Amount {
 }
 
 impl Amount {
-    /// Its unit.
-    pub const fn unit(self, units: Units) -> &'static str {
+    /// Its unit alone; empty for a number without one.
+    pub fn unit(self, units: Units) -> String {
         match (self, units) {
-            (Self::Length | Self::FineLength, Units::Metric) => "mm",
-            (Self::Length | Self::FineLength, Units::Inch) => "in",
-            (Self::HandTorque | Self::NutTorque, Units::Metric) => "N·m",
-            (Self::HandTorque, Units::Inch) => "in·lb",
-            (Self::NutTorque, Units::Inch) => "ft·lb",
-            (Self::Degrees, _) => "°",
-            (Self::Kilonewtons, _) => "kN",
-            (Self::Celsius, _) => "°C",
-            (Self::Minutes, _) => "min",
-            (Self::Notches, _) => "notches",
-            (Self::Turns, _) => "turns",
-            (Self::Count | Self::Share, _) => "",
+            (Self::Length | Self::FineLength, Units::Metric) => say!("amount-unit-millimeters"),
+            (Self::Length | Self::FineLength, Units::Inch) => say!("amount-unit-inches"),
+            (Self::HandTorque | Self::NutTorque, Units::Metric) => say!("amount-unit-newton-meters"),
+            (Self::HandTorque, Units::Inch) => say!("amount-unit-inch-pounds"),
+            (Self::NutTorque, Units::Inch) => say!("amount-unit-foot-pounds"),
+            (Self::Degrees, _) => say!("amount-unit-degrees"),
+            (Self::Kilonewtons, _) => say!("amount-unit-kilonewtons"),
+            (Self::Celsius, _) => say!("amount-unit-celsius"),
+            (Self::Minutes, _) => say!("amount-unit-minutes"),
+            (Self::Notches, _) => say!("amount-unit-notches"),
+            (Self::Turns, _) => say!("amount-unit-turns"),
+            (Self::Count | Self::Share, _) => String::new(),
         }
     }
 
@@ -95,20 +96,21 @@ impl Amount {
 
     /// Digits and unit.
     pub fn text(self, value: f64, units: Units) -> String {
-        let unit = self.unit(units);
-        let join = if unit.is_empty() || self == Self::Degrees {
-            ""
-        } else {
-            "\u{a0}"
-        };
         let digits = self.digits(value, units);
-        let one = matches!(digits.as_str(), "1" | "\u{2212}1");
-        let unit = match self {
-            Self::Notches if one => "notch",
-            Self::Turns if one => unit.trim_end_matches('s'),
-            _ => unit,
-        };
-        format!("{digits}{join}{unit}")
+        match (self, units) {
+            (Self::Length | Self::FineLength, Units::Metric) => say!("amount-millimeters", digits = digits),
+            (Self::Length | Self::FineLength, Units::Inch) => say!("amount-inches", digits = digits),
+            (Self::HandTorque | Self::NutTorque, Units::Metric) => say!("amount-newton-meters", digits = digits),
+            (Self::HandTorque, Units::Inch) => say!("amount-inch-pounds", digits = digits),
+            (Self::NutTorque, Units::Inch) => say!("amount-foot-pounds", digits = digits),
+            (Self::Degrees, _) => say!("amount-degrees", digits = digits),
+            (Self::Kilonewtons, _) => say!("amount-kilonewtons", digits = digits),
+            (Self::Celsius, _) => say!("amount-celsius", digits = digits),
+            (Self::Minutes, _) => say!("amount-minutes", digits = digits),
+            (Self::Notches, _) => say!("amount-notches", count = as_shown(&digits), digits = digits),
+            (Self::Turns, _) => say!("amount-turns", count = as_shown(&digits), digits = digits),
+            (Self::Count | Self::Share, _) => digits,
+        }
     }
 
     /// What was typed, in the core's units: point or comma, any minus sign.
@@ -118,18 +120,23 @@ impl Amount {
     pub fn read(self, typed: &str, units: Units) -> Result<f64, String> {
         let plain = typed.trim().replace(',', ".").replace('\u{2212}', "-");
         if plain.is_empty() {
-            return Err("A number is missing.".to_owned());
+            return Err(say!("amount-empty"));
         }
         let value: f64 = plain
             .parse()
             .ok()
             .filter(|v: &f64| v.is_finite())
-            .ok_or_else(|| format!("“{}” is no number.", typed.trim()))?;
+            .ok_or_else(|| say!("amount-not-a-number", typed = typed.trim()))?;
         if self == Self::Count && (value < 0.0 || (value - value.round()).abs() > 1.0e-9) {
-            return Err("A whole number is wanted.".to_owned());
+            return Err(say!("amount-not-whole", typed = typed.trim()));
         }
         Ok(self.of_shown(value, units))
     }
+}
+
+/// The number that digits show, which is what a plural goes by.
+fn as_shown(digits: &str) -> f64 {
+    digits.replace('\u{2212}', "-").parse().unwrap_or(0.0)
 }
 
 #[cfg(test)]
@@ -159,5 +166,22 @@ mod tests {
         assert!(Amount::Count.read("1.5", Units::Metric).is_err(), "no half teeth");
         assert!(Amount::Count.read("", Units::Metric).is_err(), "nothing typed");
         assert!(Amount::Length.read("NaN", Units::Metric).is_err(), "no number");
+    }
+
+    #[test]
+    fn units_follow_their_numbers() {
+        for (amount, value, text) in [
+            (Amount::Notches, 1.0, "1\u{a0}notch"),
+            (Amount::Notches, -1.0, "\u{2212}1\u{a0}notch"),
+            (Amount::Notches, 1.5, "1.5\u{a0}notches"),
+            (Amount::Notches, 0.99, "1\u{a0}notch"),
+            (Amount::Turns, 12.0, "12\u{a0}turns"),
+            (Amount::Turns, 1.0, "1\u{a0}turn"),
+            (Amount::Degrees, 7.5, "7.5°"),
+            (Amount::Share, 0.25, "0.25"),
+        ] {
+            assert_eq!(amount.text(value, Units::Metric), text);
+        }
+        assert_eq!(Amount::NutTorque.text(217.0, Units::Inch), "160\u{a0}ft·lb");
     }
 }

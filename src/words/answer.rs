@@ -1,309 +1,344 @@
 //! What the bench answers, in sentences: notices, refusals, cautions, readings.
 
 use super::bench::{part, ring};
+use super::debrief::amount::{both, both_nut_torque, both_torque};
+use super::{Amount, say};
+use crate::bearing::Overload;
 use crate::bench::instrument::CannotRead;
-use crate::bench::{Caution, InstrumentKind, Item, MeasurandKind, Notice, PatternPart, ReadingPart, Refusal};
+use crate::bench::{
+    Caution, InstrumentKind, Item, MeasurandKind, Notice, PackFault, PatternPart, ReadingPart, Refusal,
+};
 use crate::gear::Side as Flank;
-use crate::quantity::{number, signed};
+use crate::quantity::{Units, number, signed};
 
-/// A hazard and what meets it: short, each time.
-pub const fn caution(of: Caution) -> &'static str {
+/// A hazard, what it does and what meets it: short, each time.
+pub fn caution(of: Caution) -> String {
     match of {
-        Caution::RingUnderPress => "A hardened ring under a press can burst: guard closed.",
-        Caution::Splinters => "Steel on hardened steel throws splinters: eye protection on.",
-        Caution::HotWheel => "The ring gear burns skin: hot gloves on.",
-        Caution::HeavyCarrier => "The carrier is heavy and the teeth are sharp: use the hoist.",
-        Caution::NutReaction => "The flange reacts with the nut's whole torque: rest the holding bar on the bench.",
-        Caution::AirSpunBearing => "A bearing spun by air can fly apart: hold it still.",
+        Caution::RingUnderPress => say!("answer-caution-press"),
+        Caution::Splinters => say!("answer-caution-splinters"),
+        Caution::HotWheel => say!("answer-caution-hot-ring-gear"),
+        Caution::HeavyCarrier => say!("answer-caution-heavy-carrier"),
+        Caution::NutReaction => say!("answer-caution-nut-reaction"),
+        Caution::AirSpunBearing => say!("answer-caution-spinning-bearing"),
     }
 }
 
 /// Something that was noticed; `hints` are those of the card.
 pub fn notice(of: &Notice, hints: &[String]) -> String {
     match *of {
-        Notice::RingPartWayOn => {
-            "The press stopped with the ring only part of the way on. It came off again.".to_owned()
-        }
-        Notice::RingHome => "The force rose steeply at the end and the sound changed.".to_owned(),
-        Notice::RingStopped => "The press stopped; no clear rise was felt.".to_owned(),
-        Notice::NutWent { degrees } => format!("The nut went {} degrees.", number(degrees, 0)),
-        Notice::WrenchGaveFirst => "The wrench gave before the nut moved.".to_owned(),
+        Notice::RingPartWayOn => say!("answer-noticed-part-way"),
+        Notice::RingHome => say!("answer-noticed-home"),
+        Notice::RingStopped => say!("answer-noticed-no-rise"),
+        Notice::NutWent { degrees } => say!("answer-noticed-nut-went", degrees = number(degrees, 0)),
+        Notice::WrenchGaveFirst => say!("answer-noticed-wrench-first"),
         Notice::AdjustersWereIn {
             tooth_notches,
             back_notches,
-        } => format!(
-            "The rings were in by {} notches on the tooth side and {} behind the wheel, counted from where they stand when a \
-             carrier is set in.",
-            number(tooth_notches, 1),
-            number(back_notches, 1)
+        } => say!(
+            "answer-noticed-adjusters",
+            tooth = Amount::Notches.text(tooth_notches, Units::Metric),
+            back = Amount::Notches.text(back_notches, Units::Metric),
         ),
-        Notice::TeethStrawColored => "The teeth have run straw-coloured.".to_owned(),
-        Notice::RingGearDrawnOn => "The ring gear had to be drawn on by its bolts.".to_owned(),
-        Notice::RingGearWentHome => "The ring gear went home by hand.".to_owned(),
+        Notice::TeethStrawColored => say!("answer-noticed-straw"),
+        Notice::RingGearDrawnOn => say!("answer-noticed-drawn-on"),
+        Notice::RingGearWentHome => say!("answer-noticed-went-home"),
         Notice::NumbersEtched { pinion, ring_gear } => {
-            format!("The pinion is etched {pinion}, the ring gear {ring_gear}.")
-        }
-        Notice::MarkEtched { mark_mm } => {
-            format!(
-                "The mark on the pinion's head says {} mm; + stands farther from the wheel axis.",
-                signed(mark_mm, 2)
+            // As text: an etched number has no thousands.
+            say!(
+                "answer-noticed-numbers",
+                pinion = pinion.to_string(),
+                ring_gear = ring_gear.to_string()
             )
         }
+        Notice::MarkEtched { mark_mm } => say!("answer-noticed-mark", mark = signed(mark_mm, 2)),
         Notice::Hint { level } => {
             let place = usize::try_from(level.saturating_sub(1)).unwrap_or(usize::MAX);
-            hints
-                .get(place)
-                .cloned()
-                .unwrap_or_else(|| "The card has no such hint.".to_owned())
+            hints.get(place).cloned().unwrap_or_else(|| say!("answer-no-such-hint"))
         }
     }
 }
 
 /// Something that is fitted already.
-fn already(item: Item) -> &'static str {
+fn already(item: Item) -> String {
     match item {
-        Item::Pinion | Item::Carrier | Item::Lock { .. } => "It is in already.",
-        Item::Ring { .. } | Item::Nut | Item::RingGear => "It is on already.",
-        Item::SetUpBearings => "They are in already.",
-        Item::Spacer => "There is one on the shaft.",
-        Item::Seal => "There is one in already.",
-        Item::Cartridge => "It is bolted on already.",
-        Item::Caps => "They are on already.",
-        Item::Spreader => "There is a spreader on the case already.",
+        Item::Pinion => say!("answer-already-pinion"),
+        Item::Carrier => say!("answer-already-carrier"),
+        Item::Lock { .. } => say!("answer-already-lock"),
+        Item::Ring { ring: of } => say!("answer-already-part", part = ring(of)),
+        Item::Nut => say!("answer-already-nut"),
+        Item::RingGear => say!("answer-already-ring-gear"),
+        Item::SetUpBearings => say!("answer-already-set-up-bearings"),
+        Item::Spacer => say!("answer-already-spacer"),
+        Item::Seal => say!("answer-already-seal"),
+        Item::Cartridge => say!("answer-already-cartridge"),
+        Item::Caps => say!("answer-already-caps"),
+        Item::Spreader => say!("answer-already-spreader"),
     }
 }
 
 /// Something that is not fitted.
-fn missing(item: Item) -> &'static str {
+fn missing(item: Item) -> String {
     match item {
-        Item::Pinion | Item::Carrier | Item::Lock { .. } => "It is not in.",
-        Item::Ring { .. } | Item::RingGear => "It is not on.",
-        Item::SetUpBearings => "They are not in.",
-        Item::Spacer => "There is no spacer on the shaft.",
-        Item::Nut => "The nut is not on.",
-        Item::Seal => "There is none in.",
-        Item::Cartridge => "It is not bolted on.",
-        Item::Caps => "They are not on.",
-        Item::Spreader => "There is no spreader on the case.",
+        Item::Pinion => say!("answer-missing-pinion"),
+        Item::Carrier => say!("answer-missing-carrier"),
+        Item::Lock { .. } => say!("answer-missing-lock"),
+        Item::Ring { ring: of } => say!("answer-missing-part", part = ring(of)),
+        Item::RingGear => say!("answer-missing-ring-gear"),
+        Item::SetUpBearings => say!("answer-missing-set-up-bearings"),
+        Item::Spacer => say!("answer-missing-spacer"),
+        Item::Nut => say!("answer-missing-nut"),
+        Item::Seal => say!("answer-missing-seal"),
+        Item::Cartridge => say!("answer-missing-cartridge"),
+        Item::Caps => say!("answer-missing-caps"),
+        Item::Spreader => say!("answer-missing-spreader"),
     }
 }
 
-/// As a sentence: large at the start, a stop at the end.
-fn sentence(text: &str) -> String {
-    let mut letters = text.chars();
-    let first = letters.next().map(|c| c.to_uppercase().to_string()).unwrap_or_default();
-    format!("{first}{}.", letters.as_str().trim_end_matches('.'))
+/// Why a pack cannot be made up.
+fn pack_fault(fault: PackFault) -> String {
+    match fault {
+        PackFault::NoSuchPiece { piece } => say!("answer-no-such-shim", piece = piece),
+        PackFault::OtherShape { piece } => say!("answer-other-shape", piece = piece),
+        PackFault::Fitted { piece } => say!("answer-shim-fitted", piece = piece),
+    }
 }
 
+/// Why a wrench shows nothing of use.
 fn wrench_cannot(why: CannotRead) -> String {
-    sentence(&why.to_string())
+    /// From here on a wrench is one for nuts, N m.
+    const FOR_NUTS_NM: f64 = 30.0;
+    let torque = |torque_nm: f64| {
+        if torque_nm < FOR_NUTS_NM {
+            both_torque(torque_nm)
+        } else {
+            both_nut_torque(torque_nm)
+        }
+    };
+    match why {
+        CannotRead::Clicks => say!("answer-wrench-clicks"),
+        CannotRead::TooLarge { least_nm } => say!("answer-wrench-too-large", torque = torque(least_nm)),
+        CannotRead::TooSmall { most_nm } => say!("answer-wrench-too-small", torque = torque(most_nm)),
+    }
 }
 
-/// What an instrument is.
-pub const fn instrument(kind: InstrumentKind) -> &'static str {
+/// What would give way.
+fn gives_way(overload: Overload) -> String {
+    let force = |force_n: f64| Amount::Kilonewtons.text(force_n / 1000.0, Units::Metric);
+    match overload {
+        Overload::Thread {
+            clamp_n,
+            stress_n_per_mm2,
+        } => say!(
+            "answer-thread-tears",
+            clamp = force(clamp_n),
+            stress = number(stress_n_per_mm2, 0)
+        ),
+        Overload::Spacer {
+            spacer_n,
+            stress_n_per_mm2,
+        } => say!(
+            "answer-spacer-crushed",
+            force = force(spacer_n),
+            stress = number(stress_n_per_mm2, 0)
+        ),
+        Overload::Folded { plastic_mm } => say!("answer-crush-spacer-folds", crush = both(plastic_mm)),
+        Overload::Bearings { preload_n, closing_mm } => say!(
+            "answer-bearings-crushed",
+            preload = force(preload_n),
+            closing = both(closing_mm)
+        ),
+    }
+}
+
+/// What an instrument is, in the middle of a sentence.
+pub fn instrument(kind: InstrumentKind) -> String {
     match kind {
-        InstrumentKind::Dial => "dial indicator",
-        InstrumentKind::BeamWrench => "beam wrench",
-        InstrumentKind::DialWrench => "dial wrench",
-        InstrumentKind::ElectronicWrench => "electronic wrench",
-        InstrumentKind::CordAndScale => "cord and scale",
-        InstrumentKind::ClickWrench => "click wrench",
-        InstrumentKind::Micrometer => "micrometer",
-        InstrumentKind::DepthGauge => "depth gauge",
-        InstrumentKind::Feeler => "feeler",
-        InstrumentKind::Thermometer => "thermometer",
-        InstrumentKind::Eye => "eye",
+        InstrumentKind::Dial => say!("answer-instrument-dial"),
+        InstrumentKind::BeamWrench => say!("answer-instrument-beam-wrench"),
+        InstrumentKind::DialWrench => say!("answer-instrument-dial-wrench"),
+        InstrumentKind::ElectronicWrench => say!("answer-instrument-electronic-wrench"),
+        InstrumentKind::CordAndScale => say!("answer-instrument-cord-and-scale"),
+        InstrumentKind::ClickWrench => say!("answer-instrument-click-wrench"),
+        InstrumentKind::Micrometer => say!("answer-instrument-micrometer"),
+        InstrumentKind::DepthGauge => say!("answer-instrument-depth-gauge"),
+        InstrumentKind::Feeler => say!("answer-instrument-feeler"),
+        InstrumentKind::Thermometer => say!("answer-instrument-thermometer"),
+        InstrumentKind::Eye => say!("answer-instrument-eye"),
     }
 }
 
 /// A quantity, in the middle of a sentence.
-pub const fn quantity(kind: MeasurandKind) -> &'static str {
+pub fn quantity(kind: MeasurandKind) -> String {
     match kind {
-        MeasurandKind::Lash => "lash",
-        MeasurandKind::WheelFaceRunout | MeasurandKind::WheelRadialRunout | MeasurandKind::PinionRunout => "runout",
-        MeasurandKind::NutTorque => "torque on a nut",
-        MeasurandKind::BreakawayTorque | MeasurandKind::RollingTorque | MeasurandKind::CarrierTorque => "torque",
-        MeasurandKind::PinionDepth => "the pinion's depth",
-        MeasurandKind::PinionEndPlay | MeasurandKind::CarrierEndPlay => "end play",
-        MeasurandKind::CaseSpread => "the spread of a case",
-        MeasurandKind::ShimPiece => "the thickness of a shim",
-        MeasurandKind::ShimPack => "the thickness of a pack",
-        MeasurandKind::SeatGap => "the gap behind a ring",
-        MeasurandKind::WheelTemperature => "temperature",
-        MeasurandKind::Print | MeasurandKind::Plate => "a print",
-        MeasurandKind::MatchNumbers => "what is etched",
+        MeasurandKind::Lash => say!("answer-quantity-backlash"),
+        MeasurandKind::WheelFaceRunout | MeasurandKind::WheelRadialRunout | MeasurandKind::PinionRunout => {
+            say!("answer-quantity-runout")
+        }
+        MeasurandKind::NutTorque => say!("answer-quantity-nut-torque"),
+        MeasurandKind::BreakawayTorque | MeasurandKind::RollingTorque | MeasurandKind::CarrierTorque => {
+            say!("answer-quantity-torque")
+        }
+        MeasurandKind::PinionDepth => say!("answer-quantity-pinion-depth"),
+        MeasurandKind::PinionEndPlay | MeasurandKind::CarrierEndPlay => say!("answer-quantity-end-play"),
+        MeasurandKind::CaseSpread => say!("answer-quantity-housing-spread"),
+        MeasurandKind::ShimPiece => say!("answer-quantity-shim-piece"),
+        MeasurandKind::ShimPack => say!("answer-quantity-shim-pack"),
+        MeasurandKind::SeatGap => say!("answer-quantity-seat-gap"),
+        MeasurandKind::WheelTemperature => say!("answer-quantity-temperature"),
+        MeasurandKind::Print | MeasurandKind::Plate => say!("answer-quantity-pattern"),
+        MeasurandKind::MatchNumbers => say!("answer-quantity-numbers"),
     }
 }
 
 /// One of the values of a measurement.
-pub const fn reading_part(of: ReadingPart) -> &'static str {
+pub fn reading_part(of: ReadingPart) -> String {
     match of {
-        ReadingPart::Lash => "lash",
-        ReadingPart::TotalIndicatorReading => "total indicator reading",
-        ReadingPart::Travel => "travel",
-        ReadingPart::Thickness => "thickness",
-        ReadingPart::Distance => "distance",
-        ReadingPart::ThickestLeaf => "thickest leaf that goes in",
-        ReadingPart::Breakaway => "breakaway torque",
-        ReadingPart::Rolling => "rotating torque",
-        ReadingPart::NutTorque => "torque",
-        ReadingPart::Temperature => "temperature",
-        ReadingPart::PinionNumber => "number on the pinion",
-        ReadingPart::RingGearNumber => "number on the ring gear",
-        ReadingPart::PinionMark => "mark on the pinion",
-        ReadingPart::Clearness => "clearness",
+        ReadingPart::Lash => say!("answer-reading-backlash"),
+        ReadingPart::TotalIndicatorReading => say!("answer-reading-runout"),
+        ReadingPart::Travel => say!("answer-reading-travel"),
+        ReadingPart::Thickness => say!("answer-reading-thickness"),
+        ReadingPart::Distance => say!("answer-reading-distance"),
+        ReadingPart::ThickestLeaf => say!("answer-reading-thickest-leaf"),
+        ReadingPart::Breakaway => say!("answer-reading-breakaway"),
+        ReadingPart::Rolling => say!("answer-reading-rotating"),
+        ReadingPart::NutTorque => say!("answer-reading-nut-torque"),
+        ReadingPart::Temperature => say!("answer-reading-temperature"),
+        ReadingPart::PinionNumber => say!("answer-reading-pinion-number"),
+        ReadingPart::RingGearNumber => say!("answer-reading-ring-gear-number"),
+        ReadingPart::PinionMark => say!("answer-reading-pinion-mark"),
+        ReadingPart::Clearness => say!("answer-reading-clearness"),
         ReadingPart::Pattern(Flank::Drive, part) => match part {
-            PatternPart::CentroidAlong => "drive centroid along the tooth",
-            PatternPart::CentroidUp => "drive centroid up the tooth",
-            PatternPart::Toe => "drive toe end",
-            PatternPart::Heel => "drive heel end",
-            PatternPart::Root => "drive root end",
-            PatternPart::Top => "drive top end",
-            PatternPart::Area => "drive area",
+            PatternPart::CentroidAlong => say!("answer-reading-drive-middle-along"),
+            PatternPart::CentroidUp => say!("answer-reading-drive-middle-up"),
+            PatternPart::Toe => say!("answer-reading-drive-toe"),
+            PatternPart::Heel => say!("answer-reading-drive-heel"),
+            PatternPart::Root => say!("answer-reading-drive-root"),
+            PatternPart::Top => say!("answer-reading-drive-top"),
+            PatternPart::Area => say!("answer-reading-drive-area"),
         },
         ReadingPart::Pattern(Flank::Coast, part) => match part {
-            PatternPart::CentroidAlong => "coast centroid along the tooth",
-            PatternPart::CentroidUp => "coast centroid up the tooth",
-            PatternPart::Toe => "coast toe end",
-            PatternPart::Heel => "coast heel end",
-            PatternPart::Root => "coast root end",
-            PatternPart::Top => "coast top end",
-            PatternPart::Area => "coast area",
+            PatternPart::CentroidAlong => say!("answer-reading-coast-middle-along"),
+            PatternPart::CentroidUp => say!("answer-reading-coast-middle-up"),
+            PatternPart::Toe => say!("answer-reading-coast-toe"),
+            PatternPart::Heel => say!("answer-reading-coast-heel"),
+            PatternPart::Root => say!("answer-reading-coast-root"),
+            PatternPart::Top => say!("answer-reading-coast-top"),
+            PatternPart::Area => say!("answer-reading-coast-area"),
         },
     }
 }
 
 /// Why something is not done.
-#[expect(clippy::too_many_lines, reason = "a line a refusal")]
 pub fn refusal(of: &Refusal) -> String {
-    let said = match of {
-        Refusal::HandedOver => "The axle has been handed over.",
-        Refusal::NotTaken { error } => return error.to_string(),
+    match of {
+        Refusal::HandedOver => say!("answer-signed-off"),
+        Refusal::NotTaken { error } => error.to_string(),
         Refusal::AlreadyFitted { item } => already(*item),
         Refusal::NotFitted { item } => missing(*item),
-        Refusal::PinionInTheWay => "The pinion is in the way: take it out first.",
-        Refusal::SetUpBearingsInTheWay => "The set-up bearings are in its place: take them out first.",
-        Refusal::HeadCupBehindCarrier => {
-            "The head bearing's cup is reached from inside the case: lift the carrier out first."
-        }
-        Refusal::PinionBlocksSetUpBearings => "The pinion has to be out for the set-up bearings to go on.",
-        Refusal::RealBearingsInPlace => "The set-up bearings take the place of the real ones: pull those off first.",
-        Refusal::PinionHoldsSetUpBearings => "Take the pinion out first.",
-        Refusal::SpacerNeedsPinionOut => "The spacer goes on the shaft with the pinion out.",
-        Refusal::NoUsedSleeve => "There is no used sleeve on the bench: take a new one.",
-        Refusal::SpacerInside => "The spacer is on the shaft inside: take the pinion out first.",
-        Refusal::PinionNeedsBearings => {
-            "The pinion needs its bearings: head cone, head cup and tail cup, or the set-up bearings."
-        }
-        Refusal::NutHoldsPinion => "The nut holds it: take the nut off first.",
-        Refusal::HeadBlockedByCartridge => {
-            "The pinion's head does not pass through the case: unbolt the cartridge first."
-        }
-        Refusal::HeadBlockedByCarrier => {
-            "The pinion passes through the inside of the case: lift the carrier out first."
-        }
-        Refusal::FlangeInTheWay => "The flange is in the way: take nut and flange off first.",
-        Refusal::NoCartridge => "This axle has no cartridge.",
-        Refusal::CartridgeNotBolted => "The cartridge is not bolted to the case.",
-        Refusal::NoPinionForNut => "There is no pinion to put it on.",
-        Refusal::NoBarTakes => "The nut does not go that far: no bar takes the torque.",
-        Refusal::PinionNotHeld => "There is no pinion held in its bearings.",
-        Refusal::OldNutOn => "Take the old one off first.",
-        Refusal::OldBoltsIn => "The ring gear is bolted on with the old ones: take it off first.",
-        Refusal::OldBearingsOn => "Pull all rings of the old ones off first.",
-        Refusal::LiftCarrierFirst => "Lift the carrier out first.",
-        Refusal::SealComesNew => "A seal comes new whenever one is fitted.",
-        Refusal::SleeveComesNew => "A sleeve comes new when it is asked for on fitting it.",
-        Refusal::NotOnTheShelf { part: of } => {
-            return format!(
-                "There is no other {} on the shelf: condemn it, with evidence.",
-                part(*of)
-            );
-        }
-        Refusal::ShimBehindPinion => "The depth shim lies behind the pinion's head: take the pinion out first.",
-        Refusal::ShimUnderHeadCone => "The depth shim lies under the head bearing's cone: pull that off first.",
-        Refusal::ShimUnderHeadCup => "The depth shim lies under the head bearing's cup: pull that off first.",
-        Refusal::ShimUnderCartridge => "The depth shim lies between cartridge and case: unbolt the cartridge first.",
-        Refusal::NoSpacerShims => "This axle has a sleeve and no spacer shims.",
-        Refusal::SpacerShimsInside => "The spacer and its shims are on the shaft inside: take the pinion out first.",
-        Refusal::NoSideShims => "This axle has side adjusters and no side shims.",
-        Refusal::SideShimsBehindCarrier => "Side shims lie beside the carrier's bearings: lift the carrier out first.",
-        Refusal::NoPackIn => "There is no pack in.",
-        Refusal::Pack { fault } => return format!("{fault}."),
-        Refusal::RingGearOnCarrier => "The ring gear is on its carrier and would heat that as well: take it off first.",
-        Refusal::NoRingGear => "There is no ring gear on the carrier.",
-        Refusal::RingGearGoesOnAtBench => "Lift the carrier out first: the ring gear goes on at the bench.",
-        Refusal::BoltsReachedAtBench => "The bolts are reached at the bench: lift the carrier out first.",
-        Refusal::RingGearCoversSeat => "The ring gear covers its seat: take it off first.",
-        Refusal::BoltsAreIn => "The bolts are in: take the ring gear off first.",
-        Refusal::BearingsInside => "The bearings are washed at the bench: take the pinion out first.",
-        Refusal::CapsInTheWay => "The caps are in the way: take them off first.",
-        Refusal::SideStacksTooWide => {
-            "The carrier with its side shims is too wide to go in. Spread the case, or thin the packs."
-        }
-        Refusal::CapsHoldCarrier => "The caps hold it: take them off first.",
-        Refusal::NoCarrierForCaps => "There is no carrier for them to hold.",
-        Refusal::CapsTighter => "They are tighter than that already: loosen them.",
-        Refusal::CapsNotTorqued => "They are not at full torque.",
-        Refusal::CapsTorqued => "They are at full torque.",
-        Refusal::LocksHoldCaps => "The locks are bolted to the caps: take them out first.",
-        Refusal::NoAdjusters => "This axle has side shims and no adjusters.",
-        Refusal::AdjusterThreadOpen => "Half its thread is in the cap: carrier in and caps on first.",
-        Refusal::AdjusterBinds => "With the caps at full torque the ring binds: loosen them until they are snug.",
-        Refusal::LockIsIn => "Its lock is in: take that out first.",
-        Refusal::AdjusterStops => "The ring stops before it has gone that far.",
-        Refusal::NoCapForLock => "The lock is bolted to the cap: caps on first.",
-        Refusal::NoSlotUnderLock => "The lock does not fit: no slot stands under it.",
-        Refusal::CarrierNotHeld => "There is no carrier held in its bearings.",
-        Refusal::GearsDoNotTurn => "The gears do not turn: there is no lash, or the teeth do not meet as gears.",
-        Refusal::NothingTogether => "There is nothing together.",
-        Refusal::NoRingGearToPaint => "There is no ring gear to paint.",
-        Refusal::NoToothNamed => "No tooth was named.",
+        Refusal::PinionInTheWay => say!("answer-pinion-in-the-way"),
+        Refusal::SetUpBearingsInTheWay => say!("answer-set-up-bearings-in-the-way"),
+        Refusal::HeadCupBehindCarrier => say!("answer-head-cup-behind-carrier"),
+        Refusal::PinionBlocksSetUpBearings => say!("answer-pinion-blocks-set-up-bearings"),
+        Refusal::RealBearingsInPlace => say!("answer-real-bearings-in-place"),
+        Refusal::PinionHoldsSetUpBearings => say!("answer-pinion-holds-set-up-bearings"),
+        Refusal::SpacerNeedsPinionOut => say!("answer-spacer-needs-pinion-out"),
+        Refusal::NoUsedSleeve => say!("answer-no-used-crush-spacer"),
+        Refusal::SpacerInside => say!("answer-spacer-inside"),
+        Refusal::PinionNeedsBearings => say!("answer-pinion-needs-bearings"),
+        Refusal::NutHoldsPinion => say!("answer-nut-holds-pinion"),
+        Refusal::HeadBlockedByCartridge => say!("answer-head-blocked-by-cartridge"),
+        Refusal::HeadBlockedByCarrier => say!("answer-head-blocked-by-carrier"),
+        Refusal::FlangeInTheWay => say!("answer-flange-in-the-way"),
+        Refusal::NoCartridge => say!("answer-no-cartridge"),
+        Refusal::CartridgeNotBolted => say!("answer-cartridge-not-bolted"),
+        Refusal::NoPinionForNut => say!("answer-no-pinion-for-nut"),
+        Refusal::NoBarTakes => say!("answer-no-bar-takes"),
+        Refusal::PinionNotHeld => say!("answer-pinion-not-held"),
+        Refusal::OldNutOn => say!("answer-old-nut-on"),
+        Refusal::OldBoltsIn => say!("answer-old-bolts-in"),
+        Refusal::OldBearingsOn => say!("answer-old-bearings-on"),
+        Refusal::LiftCarrierFirst => say!("answer-lift-carrier-first"),
+        Refusal::SealComesNew => say!("answer-seal-comes-new"),
+        Refusal::SleeveComesNew => say!("answer-crush-spacer-comes-new"),
+        Refusal::NotOnTheShelf { part: of } => say!("answer-not-on-the-shelf", part = part(*of)),
+        Refusal::ShimBehindPinion => say!("answer-shim-behind-pinion"),
+        Refusal::ShimUnderHeadCone => say!("answer-shim-under-head-cone"),
+        Refusal::ShimUnderHeadCup => say!("answer-shim-under-head-cup"),
+        Refusal::ShimUnderCartridge => say!("answer-shim-under-cartridge"),
+        Refusal::NoSpacerShims => say!("answer-no-spacer-shims"),
+        Refusal::SpacerShimsInside => say!("answer-spacer-shims-inside"),
+        Refusal::NoSideShims => say!("answer-no-side-shims"),
+        Refusal::SideShimsBehindCarrier => say!("answer-side-shims-behind-carrier"),
+        Refusal::NoPackIn => say!("answer-no-pack-in"),
+        Refusal::Pack { fault } => pack_fault(*fault),
+        Refusal::RingGearOnCarrier => say!("answer-ring-gear-on-carrier"),
+        Refusal::NoRingGear => say!("answer-no-ring-gear"),
+        Refusal::RingGearGoesOnAtBench => say!("answer-ring-gear-goes-on-at-bench"),
+        Refusal::BoltsReachedAtBench => say!("answer-bolts-reached-at-bench"),
+        Refusal::RingGearCoversSeat => say!("answer-ring-gear-covers-seat"),
+        Refusal::BoltsAreIn => say!("answer-bolts-are-in"),
+        Refusal::BearingsInside => say!("answer-bearings-inside"),
+        Refusal::CapsInTheWay => say!("answer-caps-in-the-way"),
+        Refusal::SideStacksTooWide => say!("answer-side-shims-too-wide"),
+        Refusal::CapsHoldCarrier => say!("answer-caps-hold-carrier"),
+        Refusal::NoCarrierForCaps => say!("answer-no-carrier-for-caps"),
+        Refusal::CapsTighter => say!("answer-caps-tighter"),
+        Refusal::CapsNotTorqued => say!("answer-caps-not-torqued"),
+        Refusal::CapsTorqued => say!("answer-caps-torqued"),
+        Refusal::LocksHoldCaps => say!("answer-locks-hold-caps"),
+        Refusal::NoAdjusters => say!("answer-no-adjusters"),
+        Refusal::AdjusterThreadOpen => say!("answer-adjuster-thread-open"),
+        Refusal::AdjusterBinds => say!("answer-adjuster-binds"),
+        Refusal::LockIsIn => say!("answer-lock-is-in"),
+        Refusal::AdjusterStops => say!("answer-adjuster-stops"),
+        Refusal::NoCapForLock => say!("answer-no-cap-for-lock"),
+        Refusal::NoSlotUnderLock => say!("answer-no-slot-under-lock"),
+        Refusal::CarrierNotHeld => say!("answer-carrier-not-held"),
+        Refusal::GearsDoNotTurn => say!("answer-gears-do-not-turn"),
+        Refusal::NothingTogether => say!("answer-nothing-together"),
+        Refusal::NoRingGearToPaint => say!("answer-no-ring-gear-to-paint"),
+        Refusal::NoToothNamed => say!("answer-no-tooth-named"),
         Refusal::NoSuchTooth { teeth } => {
-            return format!(
-                "The ring gear has {teeth} teeth, numbered from 0 to {}.",
-                teeth.saturating_sub(1)
-            );
+            say!("answer-no-such-tooth", teeth = teeth, last = teeth.saturating_sub(1))
         }
-        Refusal::NoPaste => "No paste is on the teeth.",
-        Refusal::NotRolled => "The painted teeth have not been rolled through the mesh.",
-        Refusal::NotInMesh => "The gears are not in mesh.",
-        Refusal::CarrierMustTurn => "The carrier has to turn in its bearings for that.",
-        Refusal::NutTorqueReadTurning => "The nut's torque is read while the wrench turns it.",
-        Refusal::PinionTurnsToo => "The pinion turns with it: that torque is felt at the pinion nut.",
-        Refusal::ArborBlocked => "The arbor lies in the carrier's bores: lift the carrier out first.",
-        Refusal::NoSuchPiece => "The kit has no such piece.",
-        Refusal::PieceFitted => "That piece is fitted.",
-        Refusal::NoPieceInBox => "No piece is in the box.",
-        Refusal::RingNotOn { ring: of } => return format!("The {} is not on.", ring(*of)),
-        Refusal::NoSuchPlate => "There is no such plate beside the bench.",
-        Refusal::NumbersAreCompared => "Numbers and marks are read by comparing them.",
-        Refusal::TeethDoNotTouch => "The teeth do not touch at all.",
-        Refusal::NoLash => "The gears are tight: there is no lash, and they do not turn.",
+        Refusal::NoPaste => say!("answer-no-compound"),
+        Refusal::NotRolled => say!("answer-not-rolled"),
+        Refusal::NotInMesh => say!("answer-not-in-mesh"),
+        Refusal::CarrierMustTurn => say!("answer-carrier-must-turn"),
+        Refusal::NutTorqueReadTurning => say!("answer-nut-torque-read-turning"),
+        Refusal::PinionTurnsToo => say!("answer-pinion-turns-too"),
+        Refusal::ArborBlocked => say!("answer-arbor-blocked"),
+        Refusal::NoSuchPiece => say!("answer-no-such-piece"),
+        Refusal::PieceFitted => say!("answer-piece-fitted"),
+        Refusal::NoPieceInBox => say!("answer-no-piece-in-box"),
+        Refusal::RingNotOn { ring: of } => say!("answer-part-not-on", part = ring(*of)),
+        Refusal::NoSuchPlate => say!("answer-no-such-plate"),
+        Refusal::NumbersAreCompared => say!("answer-numbers-are-compared"),
+        Refusal::TeethDoNotTouch => say!("answer-teeth-do-not-touch"),
+        Refusal::NoLash => say!("answer-no-backlash"),
         Refusal::NoSuchTool { name, there } => {
-            return format!("There is no `{name}` on the bench. There are: {}.", there.join(", "));
+            say!("answer-no-such-tool", name = name, there = there.join(", "))
         }
         Refusal::DoesNotShow { instrument: of, what } => {
-            return format!("A {} does not show {}.", instrument(*of), quantity(*what));
+            say!(
+                "answer-does-not-show",
+                instrument = instrument(*of),
+                what = quantity(*what)
+            )
         }
-        Refusal::WrenchCannot { why } => return wrench_cannot(*why),
-        Refusal::DoesNotTighten { instrument: of } => {
-            return format!("A {} does not tighten a nut.", instrument(*of));
-        }
-        Refusal::DoesNotTurn { instrument: of } => return format!("A {} does not turn a nut.", instrument(*of)),
-        Refusal::CarrierCoversPinion => "The carrier covers the pinion's head: lift it out first.",
-        Refusal::NoEvidence => "A part is condemned with evidence: name the records that show it.",
-        Refusal::NoSuchRecord { record } => return format!("There is no record {record}."),
-        Refusal::NothingToClamp => "The nut has nothing to press on.",
-        Refusal::GivesWay { overload } => return sentence(&overload.to_string()),
-        Refusal::CannotBe => "The parts cannot be put together so.",
-    };
-    said.to_owned()
+        Refusal::WrenchCannot { why } => wrench_cannot(*why),
+        Refusal::DoesNotTighten { instrument: of } => say!("answer-does-not-tighten", instrument = instrument(*of)),
+        Refusal::DoesNotTurn { instrument: of } => say!("answer-does-not-turn", instrument = instrument(*of)),
+        Refusal::CarrierCoversPinion => say!("answer-carrier-covers-pinion"),
+        Refusal::NoEvidence => say!("answer-no-evidence"),
+        Refusal::NoSuchRecord { record } => say!("answer-no-such-record", record = record),
+        Refusal::NothingToClamp => say!("answer-nothing-to-clamp"),
+        Refusal::GivesWay { overload } => gives_way(*overload),
+        Refusal::CannotBe => say!("answer-cannot-be"),
+    }
 }
 
 /// A last line of a journal that was not written to its end; `bytes` of it are there.
 pub fn torn_line(bytes: usize) -> String {
-    format!(
-        "The last line was not written to its end ({bytes} bytes); it was left out. At most the operation in flight is missing."
-    )
+    say!("answer-torn-line", bytes = bytes)
 }

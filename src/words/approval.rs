@@ -1,12 +1,13 @@
 //! Words of the maker's approval prints.
 
+use super::say;
 use crate::exercise::Lean;
 
 /// How a print leans.
-pub fn lean(lean: Lean) -> &'static str {
+pub fn lean(lean: Lean) -> String {
     match lean {
-        Lean::RisingToHeel => "rising to the heel",
-        Lean::RisingToToe => "rising to the toe",
-        Lean::Level => "level",
+        Lean::RisingToHeel => say!("bench-lean-to-heel"),
+        Lean::RisingToToe => say!("bench-lean-to-toe"),
+        Lean::Level => say!("bench-lean-level"),
     }
 }

@@ -4,86 +4,103 @@ use crate::bench::{
     CarrierSide, Cleaned, Level, Measurand, Part, Precaution, Predicted, Ring, ShimPlace, StemChoice, Tool,
 };
 
-use super::Amount;
+use super::{Amount, say};
 
-/// A ring that is pressed.
-pub const fn ring(ring: Ring) -> &'static str {
+/// A cup or a cone that is pressed.
+pub fn ring(ring: Ring) -> String {
     match ring {
-        Ring::HeadCone => "head bearing's cone",
-        Ring::HeadCup => "head bearing's cup",
-        Ring::TailCup => "tail bearing's cup",
+        Ring::HeadCone => say!("bench-head-cone"),
+        Ring::HeadCup => say!("bench-head-cup"),
+        Ring::TailCup => say!("bench-tail-cup"),
+    }
+}
+
+/// Whether it is a cup, which goes in, and not a cone, which goes on.
+pub(super) const fn is_cup(ring: Ring) -> bool {
+    match ring {
+        Ring::HeadCup | Ring::TailCup => true,
+        Ring::HeadCone => false,
     }
 }
 
 /// A part that can be spoiled, replaced or condemned.
-pub const fn part(of: Part) -> &'static str {
+pub fn part(of: Part) -> String {
     match of {
-        Part::Sleeve => "sleeve",
-        Part::SolidSpacer => "solid spacer",
-        Part::Nut => "pinion nut",
-        Part::Seal => "pinion seal",
-        Part::PinionBearings => "pinion bearings",
-        Part::SideBearings => "side bearings",
-        Part::RingBolts => "ring gear bolts",
-        Part::Gears => "ring gear and pinion",
-        Part::Case => "case",
-        Part::Carrier => "carrier",
+        Part::Sleeve => say!("bench-part-crush-spacer"),
+        Part::SolidSpacer => say!("bench-part-solid-spacer"),
+        Part::Nut => say!("bench-part-nut"),
+        Part::Seal => say!("bench-part-seal"),
+        Part::PinionBearings => say!("bench-part-pinion-bearings"),
+        Part::SideBearings => say!("bench-part-side-bearings"),
+        Part::RingBolts => say!("bench-part-ring-gear-bolts"),
+        Part::Gears => say!("bench-part-gears"),
+        Part::Case => say!("bench-part-housing"),
+        Part::Carrier => say!("bench-part-carrier"),
     }
 }
 
 /// A place for shims.
-pub const fn place(place: ShimPlace) -> &'static str {
+pub fn place(place: ShimPlace) -> String {
     match place {
-        ShimPlace::Depth => "depth shim",
-        ShimPlace::Spacer => "spacer shims",
-        ShimPlace::ToothSide => "side shim, teeth",
-        ShimPlace::BackSide => "side shim, back",
+        ShimPlace::Depth => say!("bench-place-depth"),
+        ShimPlace::Spacer => say!("bench-place-spacer"),
+        ShimPlace::ToothSide => say!("bench-place-tooth-side"),
+        ShimPlace::BackSide => say!("bench-place-back-side"),
     }
 }
 
-/// A side of the carrier.
-pub const fn side(side: CarrierSide) -> &'static str {
+/// What messages call a side of the carrier.
+pub(super) const fn side_key(side: CarrierSide) -> &'static str {
     match side {
-        CarrierSide::Tooth => "tooth side",
-        CarrierSide::Back => "behind the ring gear",
+        CarrierSide::Tooth => "tooth",
+        CarrierSide::Back => "back",
     }
 }
 
 /// What is put on or used for safety.
-pub const fn precaution(of: Precaution) -> &'static str {
+pub fn precaution(of: Precaution) -> String {
     match of {
-        Precaution::EyeProtection => "Eye protection on",
-        Precaution::PressGuard => "Guard closed",
-        Precaution::HotGloves => "Hot gloves on",
-        Precaution::Hoist => "Hoist on the hook",
-        Precaution::HoldingBar => "Holding bar on the bench",
-        Precaution::BearingHeld => "Bearing held still",
+        Precaution::EyeProtection => say!("bench-precaution-eyes"),
+        Precaution::PressGuard => say!("bench-precaution-press-guard"),
+        Precaution::HotGloves => say!("bench-precaution-hot-gloves"),
+        Precaution::Hoist => say!("bench-precaution-hoist"),
+        Precaution::HoldingBar => say!("bench-precaution-holding-bar"),
+        Precaution::BearingHeld => say!("bench-precaution-bearing-held"),
     }
 }
 
 /// What to mind where something is washed.
-pub const SOLVENT: &str = "Solvent splashes and burns: eye protection on, air the room, no flame near.";
+pub fn solvent() -> String {
+    say!("bench-solvent")
+}
 
 /// How a dial's stem is laid.
-pub const fn stem(of: StemChoice) -> &'static str {
+pub fn stem(of: StemChoice) -> String {
     match of {
-        StemChoice::SquareToTrace => "square to the tooth's trace",
-        StemChoice::AlongMotion => "along the tooth's motion",
-        StemChoice::AlongNormal => "along the flank's normal",
+        StemChoice::SquareToTrace => say!("bench-stem-square"),
+        StemChoice::AlongMotion => say!("bench-stem-motion"),
+        StemChoice::AlongNormal => say!("bench-stem-normal"),
     }
 }
 
-/// An instrument on the bench by its name there.
+/// An instrument on the bench by its name there. Exercises may name their own; those have no message.
 pub fn tool(name: &str) -> String {
     match name {
-        "dial_indicator" => "dial indicator".to_owned(),
-        "lever_dial" => "lever dial, fine".to_owned(),
-        "worn_dial" => "worn dial".to_owned(),
-        "small_dial_wrench" => "small dial wrench".to_owned(),
-        "small_beam_wrench" => "small beam wrench".to_owned(),
-        "large_dial_wrench" => "large dial wrench".to_owned(),
-        "multiplier_wrench" => "wrench with multiplier".to_owned(),
-        Tool::EYE => "by eye".to_owned(),
+        "dial_indicator" => say!("bench-tool-dial-indicator"),
+        "lever_dial" => say!("bench-tool-lever-dial"),
+        "worn_dial" => say!("bench-tool-worn-dial"),
+        "small_dial_wrench" => say!("bench-tool-small-dial-wrench"),
+        "small_beam_wrench" => say!("bench-tool-small-beam-wrench"),
+        "cord_and_scale" => say!("bench-tool-cord-and-scale"),
+        "click_wrench" => say!("bench-tool-click-wrench"),
+        "large_dial_wrench" => say!("bench-tool-large-dial-wrench"),
+        "multiplier_wrench" => say!("bench-tool-multiplier-wrench"),
+        "micrometer" => say!("bench-tool-micrometer"),
+        "depth_gauge" => say!("bench-tool-depth-gauge"),
+        "feeler" => say!("bench-tool-feeler"),
+        "thermometer" => say!("bench-tool-thermometer"),
+        Tool::PRESS_GAUGE => say!("bench-tool-press-gauge"),
+        Tool::EYE => say!("bench-tool-eye"),
         other => other.replace('_', " "),
     }
 }
@@ -93,28 +110,33 @@ pub const fn plate_number(plate: u32) -> u32 {
     plate.saturating_add(1)
 }
 
+/// The number that people give a tooth: they count from 1.
+pub const fn tooth_number(tooth: u32) -> u32 {
+    tooth.saturating_add(1)
+}
+
 /// What is measured, as a heading.
 pub fn measurand(what: Measurand) -> String {
     match what {
-        Measurand::Lash { tooth } => format!("Lash, tooth {tooth}"),
-        Measurand::WheelFaceRunout {} => "Face runout, ring gear".to_owned(),
-        Measurand::WheelRadialRunout {} => "Radial runout, ring gear".to_owned(),
-        Measurand::PinionRunout {} => "Runout, pinion".to_owned(),
-        Measurand::NutTorque {} => "Torque on the nut".to_owned(),
-        Measurand::BreakawayTorque {} => "Breakaway torque".to_owned(),
-        Measurand::RollingTorque {} => "Rotating torque".to_owned(),
-        Measurand::CarrierTorque {} => "Rotating torque, carrier".to_owned(),
-        Measurand::PinionDepth {} => "Pinion depth".to_owned(),
-        Measurand::PinionEndPlay {} => "End play, pinion".to_owned(),
-        Measurand::CarrierEndPlay {} => "End play, carrier".to_owned(),
-        Measurand::CaseSpread {} => "Case spread".to_owned(),
-        Measurand::ShimPiece { piece } => format!("Shim piece {piece}"),
-        Measurand::ShimPack { place: at } => format!("Pack: {}", place(at)),
-        Measurand::SeatGap { ring: of } => format!("Gap behind the {}", ring(of)),
-        Measurand::WheelTemperature {} => "Temperature, ring gear".to_owned(),
-        Measurand::Print {} => "Print".to_owned(),
-        Measurand::Plate { plate } => format!("Painted plate {}", plate_number(plate)),
-        Measurand::MatchNumbers {} => "Numbers on both gears".to_owned(),
+        Measurand::Lash { tooth } => say!("bench-measured-backlash", tooth = tooth_number(tooth)),
+        Measurand::WheelFaceRunout {} => say!("bench-measured-face-runout"),
+        Measurand::WheelRadialRunout {} => say!("bench-measured-radial-runout"),
+        Measurand::PinionRunout {} => say!("bench-measured-pinion-runout"),
+        Measurand::NutTorque {} => say!("bench-measured-nut-torque"),
+        Measurand::BreakawayTorque {} => say!("bench-measured-breakaway-torque"),
+        Measurand::RollingTorque {} => say!("bench-measured-rotating-torque"),
+        Measurand::CarrierTorque {} => say!("bench-measured-carrier-torque"),
+        Measurand::PinionDepth {} => say!("bench-measured-pinion-depth"),
+        Measurand::PinionEndPlay {} => say!("bench-measured-pinion-end-play"),
+        Measurand::CarrierEndPlay {} => say!("bench-measured-carrier-end-play"),
+        Measurand::CaseSpread {} => say!("bench-measured-housing-spread"),
+        Measurand::ShimPiece { piece } => say!("bench-measured-shim-piece", piece = piece),
+        Measurand::ShimPack { place: at } => say!("bench-measured-shim-pack", place = place(at)),
+        Measurand::SeatGap { ring: of } => say!("bench-measured-seat-gap", part = ring(of)),
+        Measurand::WheelTemperature {} => say!("bench-measured-temperature"),
+        Measurand::Print {} => say!("bench-measured-pattern"),
+        Measurand::Plate { plate } => say!("bench-measured-plate", plate = plate_number(plate)),
+        Measurand::MatchNumbers {} => say!("bench-measured-numbers"),
     }
 }
 
@@ -140,45 +162,50 @@ pub const fn amount(what: Measurand) -> Amount {
 }
 
 /// What a prediction is about.
-pub const fn predicted(about: Predicted) -> &'static str {
+pub fn predicted(about: Predicted) -> String {
     match about {
-        Predicted::Lash => "Lash",
-        Predicted::PinionTorque => "Torque",
-        Predicted::DriveLength => "Drive, along",
-        Predicted::DriveHeight => "Drive, up",
-        Predicted::CoastLength => "Coast, along",
-        Predicted::CoastHeight => "Coast, up",
+        Predicted::Lash => say!("bench-predicted-backlash"),
+        Predicted::PinionTorque => say!("bench-predicted-torque"),
+        Predicted::DriveLength => say!("bench-predicted-drive-length"),
+        Predicted::DriveHeight => say!("bench-predicted-drive-height"),
+        Predicted::CoastLength => say!("bench-predicted-coast-length"),
+        Predicted::CoastHeight => say!("bench-predicted-coast-height"),
     }
 }
 
 /// The three outcomes of a prediction.
-pub const fn outcomes(about: Predicted) -> [&'static str; 3] {
+pub fn outcomes(about: Predicted) -> [String; 3] {
+    let same = say!("bench-outcome-same");
     match about {
-        Predicted::Lash | Predicted::PinionTorque => ["less", "same", "more"],
-        Predicted::DriveLength | Predicted::CoastLength => ["toe", "same", "heel"],
-        Predicted::DriveHeight | Predicted::CoastHeight => ["root", "same", "top"],
+        Predicted::Lash | Predicted::PinionTorque => [say!("bench-outcome-less"), same, say!("bench-outcome-more")],
+        Predicted::DriveLength | Predicted::CoastLength => {
+            [say!("bench-outcome-toe"), same, say!("bench-outcome-heel")]
+        }
+        Predicted::DriveHeight | Predicted::CoastHeight => {
+            [say!("bench-outcome-root"), same, say!("bench-outcome-top")]
+        }
     }
 }
 
 /// How far things come apart.
-pub const fn level(to: Level) -> &'static str {
+pub fn level(to: Level) -> String {
     match to {
-        Level::Caps => "caps off, locks out",
-        Level::Carrier => "carrier out",
-        Level::Wheel => "ring gear off",
-        Level::Nut => "nut, flange and seal off",
-        Level::Pinion => "pinion and spacer out",
-        Level::Bearings => "bearings pulled",
+        Level::Caps => say!("bench-level-caps"),
+        Level::Carrier => say!("bench-level-carrier"),
+        Level::Wheel => say!("bench-level-ring-gear"),
+        Level::Nut => say!("bench-level-nut"),
+        Level::Pinion => say!("bench-level-pinion"),
+        Level::Bearings => say!("bench-level-bearings"),
     }
 }
 
 /// What is cleaned.
-pub const fn cleaned(what: Cleaned) -> &'static str {
+pub fn cleaned(what: Cleaned) -> String {
     match what {
-        Cleaned::WheelSeat => "Clean the ring gear's seat",
-        Cleaned::Shims => "Deburr and wipe the shims",
-        Cleaned::Threads => "Degrease the bolt threads",
-        Cleaned::Teeth => "Wipe the paste off",
-        Cleaned::Bearings => "Wash the bearings",
+        Cleaned::WheelSeat => say!("bench-clean-ring-gear-seat"),
+        Cleaned::Shims => say!("bench-clean-shims"),
+        Cleaned::Threads => say!("bench-clean-threads"),
+        Cleaned::Teeth => say!("bench-clean-teeth"),
+        Cleaned::Bearings => say!("bench-clean-bearings"),
     }
 }

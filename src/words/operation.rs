@@ -1,149 +1,152 @@
 //! What each operation is: as it is logged while it is done, and told in the past afterwards. A new operation gets both its
 //! phrases here.
 
-use crate::axle::ROOM_C;
-use crate::bench::{
-    Brushing, CapTorque, CarrierSide, Cleaned, Level, Measurand, Operation, Part, Predicted, SpacerChoice, StemChoice,
-    Toward,
-};
-use crate::exercise::debrief::Line;
-use crate::quantity::{number, signed};
-use crate::words::bench::{part as part_name, plate_number};
-
-use super::Amount;
 use super::bench as shop;
 use super::debrief::amount::{HAIR_MM, both, both_nut_torque};
-use super::debrief::quantity::{pack, plain, quantity, ring, side, stem, turned};
+use super::debrief::quantity::quantity;
 use super::debrief::value_of;
-use crate::bench::{Tool, Turned};
-use crate::quantity::Units;
+use super::{Amount, say};
+use crate::axle::ROOM_C;
+use crate::bench::{
+    Brushing, CapTorque, Cleaned, Level, Measurand, Operation, Part, Predicted, Ring, SpacerChoice, StemChoice, Tool,
+    Toward, Turned,
+};
+use crate::exercise::debrief::Line;
+use crate::quantity::{Units, number};
 
 /// What was done, for the log.
 pub fn operation(done: &Operation, units: Units) -> String {
-    let turned = |what: &Turned| match what {
-        Turned::Pinion => "pinion",
-        Turned::Carrier => "carrier",
-    };
     match done {
-        Operation::Measure { what, instrument, .. } => {
-            format!("{}, {}", shop::measurand(*what), shop::tool(instrument))
-        }
-        Operation::CompareNumbers {} => "Read the numbers on both gears".to_owned(),
-        Operation::TakeApart { to, .. } => format!("Take apart: {}", shop::level(*to)),
-        Operation::FitShims { place: at, pieces } => {
-            let pieces: Vec<String> = pieces.iter().map(u32::to_string).collect();
-            format!("Lay in the {}: {}", shop::place(*at), pieces.join(" + "))
-        }
-        Operation::RemoveShims { place: at } => format!("Take the {} out", shop::place(*at)),
-        Operation::Press { ring: of, force_kn, .. } => format!(
-            "Press the {} on, {}",
-            shop::ring(*of),
-            Amount::Kilonewtons.text(*force_kn, units)
+        Operation::Measure { what, instrument, .. } => say!(
+            "operation-measure",
+            what = shop::measurand(*what),
+            instrument = shop::tool(instrument)
         ),
-        Operation::PullOff { ring: of, .. } => format!("Pull the {} off", shop::ring(*of)),
-        Operation::FitSetUpBearings {} => "Slip the set-up bearings in".to_owned(),
-        Operation::RemoveSetUpBearings {} => "Take the set-up bearings out".to_owned(),
+        Operation::CompareNumbers {} => say!("operation-compare-numbers"),
+        Operation::TakeApart { to, .. } => say!("operation-take-apart", to = shop::level(*to)),
+        Operation::FitShims { place: at, pieces } => {
+            let numbers: Vec<String> = pieces.iter().map(u32::to_string).collect();
+            say!(
+                "operation-fit-shims",
+                place = shop::place(*at),
+                count = pieces.len(),
+                pieces = numbers.join(" + ")
+            )
+        }
+        Operation::RemoveShims { place: at } => say!("operation-remove-shims", place = shop::place(*at)),
+        Operation::Press { ring: of, force_kn, .. } => {
+            let force = Amount::Kilonewtons.text(*force_kn, units);
+            if shop::is_cup(*of) {
+                say!("operation-press-cup", part = shop::ring(*of), force = force)
+            } else {
+                say!("operation-press-cone", part = shop::ring(*of), force = force)
+            }
+        }
+        Operation::PullOff { ring: of, .. } if shop::is_cup(*of) => say!("operation-pull-cup", part = shop::ring(*of)),
+        Operation::PullOff { ring: of, .. } => say!("operation-pull-cone", part = shop::ring(*of)),
+        Operation::FitSetUpBearings {} => say!("operation-fit-set-up-bearings"),
+        Operation::RemoveSetUpBearings {} => say!("operation-remove-set-up-bearings"),
         Operation::FitSpacer {
             spacer: SpacerChoice::None,
             ..
-        } => "Leave the spacer out".to_owned(),
-        Operation::FitSpacer { new, .. } => {
-            format!(
-                "Put the spacer on, {}",
-                if *new { "a new one" } else { "the one that is there" }
-            )
-        }
-        Operation::RemoveSpacer {} => "Take the spacer off".to_owned(),
-        Operation::InsertPinion {} => "Put the pinion in".to_owned(),
-        Operation::RemovePinion {} => "Take the pinion out".to_owned(),
-        Operation::FitSeal {} => "Drive a new seal in".to_owned(),
-        Operation::RemoveSeal {} => "Pull the seal out".to_owned(),
-        Operation::FitNut { new } => format!("Flange and nut on{}", if *new { ", a new nut" } else { "" }),
-        Operation::RemoveNut { .. } => "Nut and flange off".to_owned(),
-        Operation::TightenNut { torque_nm, wrench, .. } => format!(
-            "Tighten the nut to {}, {}",
-            Amount::NutTorque.text(*torque_nm, units),
-            shop::tool(wrench)
+        } => say!("operation-fit-no-spacer"),
+        Operation::FitSpacer { new: true, .. } => say!("operation-fit-new-spacer"),
+        Operation::FitSpacer { new: false, .. } => say!("operation-fit-spacer"),
+        Operation::RemoveSpacer {} => say!("operation-remove-spacer"),
+        Operation::InsertPinion {} => say!("operation-insert-pinion"),
+        Operation::RemovePinion {} => say!("operation-remove-pinion"),
+        Operation::FitSeal {} => say!("operation-fit-seal"),
+        Operation::RemoveSeal {} => say!("operation-remove-seal"),
+        Operation::FitNut { new: true } => say!("operation-fit-new-nut"),
+        Operation::FitNut { new: false } => say!("operation-fit-nut"),
+        Operation::RemoveNut { .. } => say!("operation-remove-nut"),
+        Operation::TightenNut { torque_nm, wrench, .. } => say!(
+            "operation-tighten-nut",
+            torque = Amount::NutTorque.text(*torque_nm, units),
+            instrument = shop::tool(wrench)
         ),
         Operation::TurnNut { angle_deg, .. } => {
-            format!("Turn the nut by {}", Amount::Degrees.text(*angle_deg, units))
-        }
-        Operation::BoltCartridge {} => "Bolt the cartridge on".to_owned(),
-        Operation::UnboltCartridge {} => "Unbolt the cartridge".to_owned(),
-        Operation::HeatWheel { to_c, .. } => {
-            format!("Heat the ring gear to {}", Amount::Celsius.text(*to_c, units))
-        }
-        Operation::Wait { minutes } => format!("Wait {}", Amount::Minutes.text(*minutes, units)),
-        Operation::FitWheel { crosswise, .. } => format!(
-            "Draw the ring gear on, {}",
-            if *crosswise { "crosswise" } else { "round the circle" }
-        ),
-        Operation::RemoveWheel {} => "Take the ring gear off".to_owned(),
-        Operation::TightenRingBolts { thread_lock } => {
-            format!(
-                "Torque the ring gear's bolts, {} thread-locking",
-                if *thread_lock { "with" } else { "without" }
-            )
-        }
-        Operation::SetCarrierIn { marks_out_teeth: 0, .. } => "Set the carrier in".to_owned(),
-        Operation::SetCarrierIn { marks_out_teeth, .. } => {
-            format!("Set the carrier in, marks out by {marks_out_teeth}")
-        }
-        Operation::LiftCarrierOut { .. } => "Lift the carrier out".to_owned(),
-        Operation::SpreadCase { by_mm } => format!("Spread the case by {}", Amount::Length.text(*by_mm, units)),
-        Operation::ReleaseSpreader {} => "Take the spreader off".to_owned(),
-        Operation::FitCaps { as_marked: true } => "Caps on, snug".to_owned(),
-        Operation::FitCaps { as_marked: false } => "Caps on, snug, sides swapped".to_owned(),
-        Operation::TightenCaps { to: CapTorque::Full } => "Torque the caps".to_owned(),
-        Operation::TightenCaps { to: CapTorque::Snug } => "Snug the caps".to_owned(),
-        Operation::LoosenCaps {} => "Slacken the caps".to_owned(),
-        Operation::RemoveCaps {} => "Caps off".to_owned(),
-        Operation::TurnAdjuster { side: of, notches } => format!(
-            "Turn the adjuster, {}, by {}",
-            shop::side(*of),
-            Amount::Notches.text(*notches, units)
-        ),
-        Operation::FitLock { side: of } => format!("Lock in, {}", shop::side(*of)),
-        Operation::RemoveLock { side: of } => format!("Lock out, {}", shop::side(*of)),
-        Operation::Turn { what, turns } => {
-            format!("Turn the {} by {}", turned(what), Amount::Turns.text(*turns, units))
-        }
-        Operation::Push { what, toward } => format!(
-            "Push the {} {}",
-            turned(what),
-            match toward {
-                Toward::Mesh => "into mesh",
-                Toward::Apart => "out of mesh",
+            let angle = Amount::Degrees.text(angle_deg.abs(), units);
+            if *angle_deg < 0.0 {
+                say!("operation-turn-nut-off", angle = angle)
+            } else {
+                say!("operation-turn-nut-on", angle = angle)
             }
-        ),
-        Operation::Clean { what, .. } => shop::cleaned(*what).to_owned(),
-        Operation::BrushPaste { teeth, film } => format!("Brush paste on {} teeth, {}", teeth.len(), coat(*film)),
-        Operation::Roll { passes, .. } => format!("Roll the painted teeth, {passes} passes each way"),
-        Operation::Replace { part } => format!("New {} from the shelf", shop::part(*part)),
-        Operation::Note { what, value, .. } => {
-            format!(
-                "Write down {}: {}",
-                shop::measurand(*what),
-                shop::amount(*what).text(*value, units)
-            )
         }
-        Operation::Predict { about, .. } => format!("Slip signed: {}", shop::predicted(*about)),
-        Operation::JudgePlate { plate, .. } => format!("Judge painted plate {}", plate_number(*plate)),
-        Operation::Hint { level } => format!("Hint {level}"),
-        Operation::Condemn { part, .. } => format!("Condemn the {}", shop::part(*part)),
-        Operation::Finish {} => "Hand the axle over".to_owned(),
+        Operation::BoltCartridge {} => say!("operation-bolt-cartridge"),
+        Operation::UnboltCartridge {} => say!("operation-unbolt-cartridge"),
+        Operation::HeatWheel { to_c, .. } => say!(
+            "operation-heat-ring-gear",
+            temperature = Amount::Celsius.text(*to_c, units)
+        ),
+        Operation::Wait { minutes } => say!("operation-wait", time = Amount::Minutes.text(*minutes, units)),
+        Operation::FitWheel { crosswise: true, .. } => say!("operation-fit-ring-gear-crosswise"),
+        Operation::FitWheel { crosswise: false, .. } => say!("operation-fit-ring-gear-around"),
+        Operation::RemoveWheel {} => say!("operation-remove-ring-gear"),
+        Operation::TightenRingBolts { thread_lock: true } => say!("operation-torque-ring-gear-bolts-locked"),
+        Operation::TightenRingBolts { thread_lock: false } => say!("operation-torque-ring-gear-bolts"),
+        Operation::SetCarrierIn { marks_out_teeth, .. } => say!("operation-set-carrier-in", teeth = *marks_out_teeth),
+        Operation::LiftCarrierOut { .. } => say!("operation-lift-carrier-out"),
+        Operation::SpreadCase { by_mm } => say!("operation-spread-housing", size = Amount::Length.text(*by_mm, units)),
+        Operation::ReleaseSpreader {} => say!("operation-release-spreader"),
+        Operation::FitCaps { as_marked: true } => say!("operation-fit-caps"),
+        Operation::FitCaps { as_marked: false } => say!("operation-fit-caps-swapped"),
+        Operation::TightenCaps { to: CapTorque::Full } => say!("operation-torque-caps"),
+        Operation::TightenCaps { to: CapTorque::Snug } => say!("operation-snug-caps"),
+        Operation::LoosenCaps {} => say!("operation-loosen-caps"),
+        Operation::RemoveCaps {} => say!("operation-remove-caps"),
+        Operation::TurnAdjuster { side: of, notches } => {
+            let side = shop::side_key(*of);
+            let by = Amount::Notches.text(notches.abs(), units);
+            if *notches < 0.0 {
+                say!("operation-turn-adjuster-out", side = side, notches = by)
+            } else {
+                say!("operation-turn-adjuster-in", side = side, notches = by)
+            }
+        }
+        Operation::FitLock { side: of } => say!("operation-fit-lock", side = shop::side_key(*of)),
+        Operation::RemoveLock { side: of } => say!("operation-remove-lock", side = shop::side_key(*of)),
+        Operation::Turn { what, turns } => {
+            let turns = Amount::Turns.text(*turns, units);
+            match what {
+                Turned::Pinion => say!("operation-turn-pinion", turns = turns),
+                Turned::Carrier => say!("operation-turn-carrier", turns = turns),
+            }
+        }
+        Operation::Push { what, toward } => match (what, toward) {
+            (Turned::Pinion, Toward::Mesh) => say!("operation-push-pinion-in"),
+            (Turned::Pinion, Toward::Apart) => say!("operation-push-pinion-out"),
+            (Turned::Carrier, Toward::Mesh) => say!("operation-push-carrier-in"),
+            (Turned::Carrier, Toward::Apart) => say!("operation-push-carrier-out"),
+        },
+        Operation::Clean { what, .. } => shop::cleaned(*what),
+        Operation::BrushPaste { teeth, film } => say!("operation-brush", count = teeth.len(), film = film_key(*film)),
+        Operation::Roll { passes, .. } => say!("operation-roll", passes = *passes),
+        Operation::Replace { part } => say!("operation-replace", part = shop::part(*part)),
+        Operation::Note { what, value, .. } => say!(
+            "operation-note",
+            what = shop::measurand(*what),
+            value = shop::amount(*what).text(*value, units)
+        ),
+        Operation::Predict { about, .. } => say!("operation-predict", about = shop::predicted(*about)),
+        Operation::JudgePlate { plate, .. } => say!("operation-judge-plate", plate = shop::plate_number(*plate)),
+        Operation::Hint { level } => say!("operation-hint", level = *level),
+        Operation::Condemn { part, .. } => say!("operation-reject", part = shop::part(*part)),
+        Operation::Finish {} => say!("operation-sign-off"),
     }
 }
 
-fn coat(film: Brushing) -> &'static str {
+/// What messages call a film of paste.
+const fn film_key(film: Brushing) -> &'static str {
     match film {
         Brushing::Thin => "thin",
-        Brushing::Usual => "as usual",
+        Brushing::Usual => "usual",
         Brushing::Thick => "thick",
     }
 }
 
 /// What was done, as a sentence without its end.
+#[expect(clippy::too_many_lines, reason = "a line an operation")]
 pub fn did(line: &Line) -> String {
     match &line.operation {
         Operation::Measure {
@@ -152,247 +155,270 @@ pub fn did(line: &Line) -> String {
             set_up_again,
             stem,
         } => measured(*what, instrument, *set_up_again, *stem),
-        Operation::CompareNumbers {} => {
-            "Compared the numbers etched on both gears and read the pinion's mark".to_owned()
-        }
-        Operation::TakeApart { to, .. } => taken_apart(*to).to_owned(),
-        Operation::FitShims { place, pieces } => format!(
-            "Fitted {}: {} by label, {} piece{}",
-            pack(*place),
-            both(line.labelled_mm),
-            pieces.len(),
-            if pieces.len() == 1 { "" } else { "s" }
+        Operation::CompareNumbers {} => say!("operation-did-compare-numbers"),
+        Operation::TakeApart { to, .. } => taken_apart(*to),
+        Operation::FitShims { place, pieces } => say!(
+            "operation-did-fit-shims",
+            place = shop::place(*place),
+            size = both(line.labelled_mm),
+            count = pieces.len()
         ),
-        Operation::RemoveShims { place } => format!("Took the {} out", pack(*place)),
-        Operation::Press { ring: of, force_kn, .. } => {
-            format!("Pressed the {} on with {}\u{a0}kN", ring(*of), number(*force_kn, 0))
+        Operation::RemoveShims { place } => say!("operation-did-remove-shims", place = shop::place(*place)),
+        Operation::Press { ring: of, force_kn, .. } => pressed(*of, *force_kn),
+        Operation::PullOff { ring: of, .. } if shop::is_cup(*of) => {
+            say!("operation-did-pull-cup", part = shop::ring(*of))
         }
-        Operation::PullOff { ring: of, .. } => format!("Pulled the {} off", ring(*of)),
-        Operation::FitSetUpBearings {} => "Slipped the set-up bearings in".to_owned(),
-        Operation::RemoveSetUpBearings {} => "Took the set-up bearings out".to_owned(),
-        Operation::FitSpacer { spacer, new } => spacer_fitted(*spacer, *new).to_owned(),
-        Operation::RemoveSpacer {} => "Took the spacer off".to_owned(),
-        Operation::InsertPinion {} => "Put the pinion in".to_owned(),
-        Operation::RemovePinion {} => "Took the pinion out".to_owned(),
-        Operation::FitSeal {} => "Drove a new pinion seal in".to_owned(),
-        Operation::RemoveSeal {} => "Pulled the pinion seal".to_owned(),
-        Operation::FitNut { new: true } => "Put flange and a new nut on".to_owned(),
-        Operation::FitNut { new: false } => "Put flange and the old nut on".to_owned(),
-        Operation::RemoveNut { .. } => "Took nut and flange off".to_owned(),
-        Operation::TightenNut { torque_nm, wrench, .. } => format!(
-            "Tightened the pinion nut to {} with the {}",
-            both_nut_torque(*torque_nm),
-            plain(wrench)
+        Operation::PullOff { ring: of, .. } => say!("operation-did-pull-cone", part = shop::ring(*of)),
+        Operation::FitSetUpBearings {} => say!("operation-did-fit-set-up-bearings"),
+        Operation::RemoveSetUpBearings {} => say!("operation-did-remove-set-up-bearings"),
+        Operation::FitSpacer {
+            spacer: SpacerChoice::None,
+            ..
+        } => say!("operation-did-fit-no-spacer"),
+        Operation::FitSpacer {
+            spacer: SpacerChoice::Own,
+            new: true,
+        } => say!("operation-did-fit-new-spacer"),
+        Operation::FitSpacer {
+            spacer: SpacerChoice::Own,
+            new: false,
+        } => say!("operation-did-fit-spacer"),
+        Operation::RemoveSpacer {} => say!("operation-did-remove-spacer"),
+        Operation::InsertPinion {} => say!("operation-did-insert-pinion"),
+        Operation::RemovePinion {} => say!("operation-did-remove-pinion"),
+        Operation::FitSeal {} => say!("operation-did-fit-seal"),
+        Operation::RemoveSeal {} => say!("operation-did-remove-seal"),
+        Operation::FitNut { new: true } => say!("operation-did-fit-new-nut"),
+        Operation::FitNut { new: false } => say!("operation-did-fit-nut"),
+        Operation::RemoveNut { .. } => say!("operation-did-remove-nut"),
+        Operation::TightenNut { torque_nm, wrench, .. } => say!(
+            "operation-did-tighten-nut",
+            torque = both_nut_torque(*torque_nm),
+            instrument = shop::tool(wrench)
         ),
-        Operation::TurnNut { angle_deg, .. } => format!("Turned the pinion nut by {}°", signed(*angle_deg, 1)),
-        Operation::BoltCartridge {} => "Bolted the cartridge to the case".to_owned(),
-        Operation::UnboltCartridge {} => "Unbolted the cartridge".to_owned(),
-        Operation::HeatWheel { to_c, .. } => format!("Heated the ring gear to {}\u{a0}°C", number(*to_c, 0)),
-        Operation::Wait { minutes } => format!(
-            "Waited {}\u{a0}min while the ring gear cools toward {}\u{a0}°C",
-            number(*minutes, 0),
-            number(ROOM_C, 0)
+        Operation::TurnNut { angle_deg, .. } => {
+            let angle = Amount::Degrees.text(angle_deg.abs(), Units::Metric);
+            if *angle_deg < 0.0 {
+                say!("operation-did-turn-nut-off", angle = angle)
+            } else {
+                say!("operation-did-turn-nut-on", angle = angle)
+            }
+        }
+        Operation::BoltCartridge {} => say!("operation-did-bolt-cartridge"),
+        Operation::UnboltCartridge {} => say!("operation-did-unbolt-cartridge"),
+        Operation::HeatWheel { to_c, .. } => say!(
+            "operation-did-heat-ring-gear",
+            temperature = Amount::Celsius.text(*to_c, Units::Metric)
         ),
-        Operation::FitWheel { crosswise: true, .. } => "Drew the ring gear on, bolts crosswise".to_owned(),
-        Operation::FitWheel { crosswise: false, .. } => {
-            "Drew the ring gear on, bolt after bolt round the circle".to_owned()
+        Operation::Wait { minutes } => say!(
+            "operation-did-wait",
+            time = Amount::Minutes.text(*minutes, Units::Metric),
+            room = Amount::Celsius.text(ROOM_C, Units::Metric)
+        ),
+        Operation::FitWheel { crosswise: true, .. } => say!("operation-did-fit-ring-gear-crosswise"),
+        Operation::FitWheel { crosswise: false, .. } => say!("operation-did-fit-ring-gear-around"),
+        Operation::RemoveWheel {} => say!("operation-did-remove-ring-gear"),
+        Operation::TightenRingBolts { thread_lock: true } => say!("operation-did-torque-ring-gear-bolts-locked"),
+        Operation::TightenRingBolts { thread_lock: false } => say!("operation-did-torque-ring-gear-bolts"),
+        Operation::SetCarrierIn { marks_out_teeth, .. } => {
+            say!("operation-did-set-carrier-in", teeth = *marks_out_teeth)
         }
-        Operation::RemoveWheel {} => "Took the ring gear off its carrier".to_owned(),
-        Operation::TightenRingBolts { thread_lock } => {
-            let with = if *thread_lock { "with" } else { "without" };
-            format!("Torqued the ring gear's bolts {with} thread-lock")
-        }
-        Operation::SetCarrierIn { marks_out_teeth, .. } => carrier_in(*marks_out_teeth),
-        Operation::LiftCarrierOut { .. } => "Lifted the carrier out".to_owned(),
-        Operation::SpreadCase { by_mm } => format!("Spread the case by {}", both(*by_mm)),
-        Operation::ReleaseSpreader {} => "Took the spreader off".to_owned(),
-        Operation::FitCaps { as_marked: true } => "Put the caps on, each on its own side".to_owned(),
-        Operation::FitCaps { as_marked: false } => "Put the caps on, changed round".to_owned(),
-        Operation::TightenCaps { to: CapTorque::Snug } => "Drew the caps up snug".to_owned(),
-        Operation::TightenCaps { to: CapTorque::Full } => "Torqued the caps".to_owned(),
-        Operation::LoosenCaps {} => "Slackened the caps to snug".to_owned(),
-        Operation::RemoveCaps {} => "Took the caps off".to_owned(),
+        Operation::LiftCarrierOut { .. } => say!("operation-did-lift-carrier-out"),
+        Operation::SpreadCase { by_mm } => say!("operation-did-spread-housing", size = both(*by_mm)),
+        Operation::ReleaseSpreader {} => say!("operation-did-release-spreader"),
+        Operation::FitCaps { as_marked: true } => say!("operation-did-fit-caps"),
+        Operation::FitCaps { as_marked: false } => say!("operation-did-fit-caps-swapped"),
+        Operation::TightenCaps { to: CapTorque::Snug } => say!("operation-did-snug-caps"),
+        Operation::TightenCaps { to: CapTorque::Full } => say!("operation-did-torque-caps"),
+        Operation::LoosenCaps {} => say!("operation-did-loosen-caps"),
+        Operation::RemoveCaps {} => say!("operation-did-remove-caps"),
         Operation::TurnAdjuster { side: of, notches } => {
-            format!("Turned the adjuster {} by {} notches", side(*of), signed(*notches, 1))
+            let side = shop::side_key(*of);
+            let by = Amount::Notches.text(notches.abs(), Units::Metric);
+            if *notches < 0.0 {
+                say!("operation-did-turn-adjuster-out", side = side, notches = by)
+            } else {
+                say!("operation-did-turn-adjuster-in", side = side, notches = by)
+            }
         }
-        Operation::FitLock { side: of } => format!("Locked the adjuster {}", side(*of)),
-        Operation::RemoveLock { side: of } => lock_out(*of).to_owned(),
-        Operation::Turn { what, turns } => turned_over(turned(*what), *turns),
-        Operation::Push { what, toward } => {
-            let way = match toward {
-                Toward::Mesh => "into mesh",
-                Toward::Apart => "out of mesh",
-            };
-            format!("Pushed the {} {way}", turned(*what))
+        Operation::FitLock { side: of } => say!("operation-did-fit-lock", side = shop::side_key(*of)),
+        Operation::RemoveLock { side: of } => say!("operation-did-remove-lock", side = shop::side_key(*of)),
+        Operation::Turn { what, turns } => {
+            let turns = Amount::Turns.text(*turns, Units::Metric);
+            match what {
+                Turned::Pinion => say!("operation-did-turn-pinion", turns = turns),
+                Turned::Carrier => say!("operation-did-turn-carrier", turns = turns),
+            }
         }
-        Operation::Clean { what, .. } => cleaned(*what).to_owned(),
-        Operation::BrushPaste { teeth, film } => brushed(teeth.len(), *film),
-        Operation::Roll { drag_nm, passes } => format!(
-            "Rolled the painted teeth: drag {}\u{a0}N·m, {passes} passes each way",
-            number(*drag_nm, 0)
+        Operation::Push { what, toward } => match (what, toward) {
+            (Turned::Pinion, Toward::Mesh) => say!("operation-did-push-pinion-in"),
+            (Turned::Pinion, Toward::Apart) => say!("operation-did-push-pinion-out"),
+            (Turned::Carrier, Toward::Mesh) => say!("operation-did-push-carrier-in"),
+            (Turned::Carrier, Toward::Apart) => say!("operation-did-push-carrier-out"),
+        },
+        Operation::Clean { what, .. } => cleaned(*what),
+        Operation::BrushPaste { teeth, film } => {
+            say!("operation-did-brush", count = teeth.len(), film = film_key(*film))
+        }
+        Operation::Roll { drag_nm, passes } => say!(
+            "operation-did-roll",
+            drag = Amount::NutTorque.text(*drag_nm, Units::Metric),
+            passes = *passes
         ),
-        Operation::Replace { part } => format!("Took a new part from the shelf: {}", part_name(*part)),
+        Operation::Replace { part } => say!("operation-did-replace", part = shop::part(*part)),
         Operation::Note {
             what, value, remark, ..
         } => noted(*what, *value, remark),
-        Operation::Predict { about, chances } => format!("Predicted {}: {}", predicted(*about), odds(*about, *chances)),
+        Operation::Predict { about, chances } => predicted(*about, *chances),
         Operation::JudgePlate { plate: of, chances } => {
-            let [deeper, right, shallower] = chances.map(|c| number(100.0 * c, 0));
-            let plate = plate_number(*of);
-            format!("Judged plate {plate}: deeper {deeper}\u{a0}%, right {right}\u{a0}%, shallower {shallower}\u{a0}%")
+            let [deeper, right, shallower] = chances.map(percent);
+            say!(
+                "operation-did-judge-plate",
+                plate = shop::plate_number(*of),
+                deeper = deeper,
+                right = right,
+                shallower = shallower
+            )
         }
-        Operation::Hint { level } => format!("Asked for hint {level}"),
-        Operation::Condemn { part, reason, .. } => condemned(*part, reason),
-        Operation::Finish {} => "Handed the axle over".to_owned(),
+        Operation::Hint { level } => say!("operation-did-hint", level = *level),
+        Operation::Condemn { part, reason, .. } if reason.is_empty() => {
+            say!("operation-did-reject", part = shop::part(*part))
+        }
+        Operation::Condemn { part, reason, .. } => {
+            say!("operation-did-reject-reason", part = shop::part(*part), reason = reason)
+        }
+        Operation::Finish {} => say!("operation-did-sign-off"),
     }
+}
+
+fn percent(chance: f64) -> String {
+    number(100.0 * chance, 0)
 }
 
 fn measured(what: Measurand, instrument: &str, again: bool, laid: StemChoice) -> String {
-    let how = match what {
-        Measurand::Lash { .. } => format!(", {}", stem(laid)),
-        _ => String::new(),
-    };
-    let by = if instrument == Tool::EYE {
-        "Looked at".to_owned()
-    } else if again {
-        format!("With the {} set up afresh{how}, read", plain(instrument))
-    } else {
-        format!("With the {}{how}, read", plain(instrument))
-    };
+    let by = shop::tool(instrument);
     // Which tooth and which piece stands with what was read.
     let of = match what {
-        Measurand::Lash { .. } => "lash".to_owned(),
-        Measurand::ShimPiece { .. } => "shims".to_owned(),
+        Measurand::Lash { .. } if again => {
+            return say!(
+                "operation-did-read-backlash-set-up-again",
+                instrument = by,
+                stem = shop::stem(laid)
+            );
+        }
+        Measurand::Lash { .. } => {
+            return say!("operation-did-read-backlash", instrument = by, stem = shop::stem(laid));
+        }
+        Measurand::ShimPiece { .. } => say!("operation-shims-read"),
         other => quantity(other),
     };
-    format!("{by} {of}")
+    if instrument == Tool::EYE {
+        say!("operation-did-look", what = of)
+    } else if again {
+        say!("operation-did-read-set-up-again", instrument = by, what = of)
+    } else {
+        say!("operation-did-read", what = of, instrument = by)
+    }
 }
 
-fn taken_apart(to: Level) -> &'static str {
+fn taken_apart(to: Level) -> String {
     match to {
-        Level::Caps => "Took the caps and locks off",
-        Level::Carrier => "Took apart: carrier out",
-        Level::Wheel => "Took apart: ring gear off its carrier",
-        Level::Nut => "Took apart: nut, flange and seal off",
-        Level::Pinion => "Took apart: pinion out",
-        Level::Bearings => "Took apart: pinion bearings pulled",
+        Level::Caps => say!("operation-did-take-caps-off"),
+        Level::Carrier => say!("operation-did-take-carrier-out"),
+        Level::Wheel => say!("operation-did-take-ring-gear-off"),
+        Level::Nut => say!("operation-did-take-nut-off"),
+        Level::Pinion => say!("operation-did-take-pinion-out"),
+        Level::Bearings => say!("operation-did-pull-bearings"),
     }
 }
 
-fn spacer_fitted(spacer: SpacerChoice, new: bool) -> &'static str {
-    match (spacer, new) {
-        (SpacerChoice::None, _) => "Built without a spacer, for a trial",
-        (SpacerChoice::Own, true) => "Put a new spacer on",
-        (SpacerChoice::Own, false) => "Put the spacer on",
+fn pressed(of: Ring, force_kn: f64) -> String {
+    let force = Amount::Kilonewtons.text(force_kn, Units::Metric);
+    if shop::is_cup(of) {
+        say!("operation-did-press-cup", part = shop::ring(of), force = force)
+    } else {
+        say!("operation-did-press-cone", part = shop::ring(of), force = force)
     }
 }
 
-fn carrier_in(marks_out_teeth: u32) -> String {
-    match marks_out_teeth {
-        0 => "Set the carrier in".to_owned(),
-        1 => "Set the carrier in, timing marks out by 1 tooth".to_owned(),
-        teeth => format!("Set the carrier in, timing marks out by {teeth} teeth"),
-    }
-}
-
-fn lock_out(side: CarrierSide) -> &'static str {
-    match side {
-        CarrierSide::Tooth => "Took the lock on the tooth side out",
-        CarrierSide::Back => "Took the lock behind the ring gear out",
-    }
-}
-
-fn turned_over(what: &str, turns: f64) -> String {
-    let decimals = usize::from((turns - turns.round()).abs() > 1e-9);
-    format!("Turned the {what} {} times", number(turns, decimals))
-}
-
-fn cleaned(what: Cleaned) -> &'static str {
+fn cleaned(what: Cleaned) -> String {
     match what {
-        Cleaned::WheelSeat => "Cleaned and stoned the ring gear's seat",
-        Cleaned::Shims => "Wiped and deburred the shims",
-        Cleaned::Threads => "Degreased the bolt threads",
-        Cleaned::Teeth => "Wiped the teeth",
-        Cleaned::Bearings => "Washed the bearings and dried them with air",
+        Cleaned::WheelSeat => say!("operation-did-clean-ring-gear-seat"),
+        Cleaned::Shims => say!("operation-did-clean-shims"),
+        Cleaned::Threads => say!("operation-did-clean-threads"),
+        Cleaned::Teeth => say!("operation-did-clean-teeth"),
+        Cleaned::Bearings => say!("operation-did-clean-bearings"),
     }
-}
-
-fn brushed(teeth: usize, film: Brushing) -> String {
-    let how = match film {
-        Brushing::Thin => "wiped thin",
-        Brushing::Usual => "as usual",
-        Brushing::Thick => "laid on thick",
-    };
-    format!("Brushed paste on {teeth} teeth, {how}")
 }
 
 fn noted(what: Measurand, value: f64, remark: &str) -> String {
     let value = value_of(what, value);
-    let remark = if remark.is_empty() {
-        String::new()
-    } else {
-        format!(" ({remark})")
-    };
     let of = match what {
         // The sheet holds one number of a print.
-        Measurand::Print {} if remark.is_empty() => "the height of the drive print's middle".to_owned(),
+        Measurand::Print {} if remark.is_empty() => say!("operation-drive-pattern-height"),
         other => quantity(other),
     };
-    format!("Wrote down {of}: {value}{remark}")
-}
-
-fn condemned(part: Part, reason: &str) -> String {
-    let reason = if reason.is_empty() {
-        String::new()
+    if remark.is_empty() {
+        say!("operation-did-note", of = of, value = value)
     } else {
-        format!(": {reason}")
-    };
-    format!("Condemned the {}{reason}", part_name(part))
-}
-
-fn predicted(about: Predicted) -> &'static str {
-    match about {
-        Predicted::Lash => "lash",
-        Predicted::PinionTorque => "torque at the nut",
-        Predicted::DriveLength => "the drive print along the tooth",
-        Predicted::DriveHeight => "the drive print's height",
-        Predicted::CoastLength => "the coast print along the tooth",
-        Predicted::CoastHeight => "the coast print's height",
+        say!("operation-did-note-remark", of = of, value = value, remark = remark)
     }
 }
 
-fn odds(about: Predicted, chances: [f64; 3]) -> String {
-    let names = match about {
-        Predicted::Lash | Predicted::PinionTorque => ["less", "same", "more"],
-        Predicted::DriveLength | Predicted::CoastLength => ["to toe", "same", "to heel"],
-        Predicted::DriveHeight | Predicted::CoastHeight => ["to root", "same", "to top"],
-    };
-    let parts: Vec<String> = names
-        .into_iter()
-        .zip(chances)
-        .map(|(name, chance)| format!("{name} {}\u{a0}%", number(100.0 * chance, 0)))
-        .collect();
-    parts.join(", ")
+fn predicted(about: Predicted, chances: [f64; 3]) -> String {
+    let [less, same, more] = chances.map(percent);
+    match about {
+        Predicted::Lash => say!("operation-did-predict-backlash", less = less, same = same, more = more),
+        Predicted::PinionTorque => say!("operation-did-predict-torque", less = less, same = same, more = more),
+        Predicted::DriveLength => say!(
+            "operation-did-predict-drive-length",
+            less = less,
+            same = same,
+            more = more
+        ),
+        Predicted::DriveHeight => say!(
+            "operation-did-predict-drive-height",
+            less = less,
+            same = same,
+            more = more
+        ),
+        Predicted::CoastLength => say!(
+            "operation-did-predict-coast-length",
+            less = less,
+            same = same,
+            more = more
+        ),
+        Predicted::CoastHeight => say!(
+            "operation-did-predict-coast-height",
+            less = less,
+            same = same,
+            more = more
+        ),
+    }
 }
 
 /// What an operation spoiled.
 pub fn spoiled(parts: &[Part]) -> String {
-    let parts: Vec<&str> = parts.iter().map(|part| part_name(*part)).collect();
-    format!("Spoiled: {}.", parts.join(", "))
+    let parts: Vec<String> = parts.iter().map(|part| shop::part(*part)).collect();
+    say!("operation-spoiled", parts = parts.join(", "))
 }
 
 /// How far the gears moved: pinion outward, ring gear away.
 pub fn moved([pinion_mm, wheel_mm]: [f64; 2]) -> String {
-    let by = |mm: f64, less: &str, more: &str| {
+    let way = |mm: f64| {
         if mm.abs() < HAIR_MM {
-            "as it was".to_owned()
+            "same"
+        } else if mm < 0.0 {
+            "in"
         } else {
-            format!("{}\u{a0}mm {}", number(mm.abs(), 3), if mm < 0.0 { less } else { more })
+            "out"
         }
     };
-    format!(
-        "Moved: pinion {}, ring gear {}.",
-        by(pinion_mm, "deeper", "shallower"),
-        by(wheel_mm, "toward the pinion", "away")
+    say!(
+        "operation-moved",
+        pinion_way = way(pinion_mm),
+        pinion = both(pinion_mm.abs()),
+        ring_gear_way = way(wheel_mm),
+        ring_gear = both(wheel_mm.abs())
     )
 }

@@ -238,8 +238,8 @@ fn the_page_counts_plates_from_one_and_tells_marks_that_are_out() {
     assert_eq!((run.code, run.err.as_str()), (0, ""));
     let page = page_of(&page_file).replace('\u{a0}', " ");
     for said in [
-        "Set the carrier in, timing marks out by 2 teeth.",
-        "Judged plate 1: deeper 20 %, right 50 %, shallower 30 %",
+        "Set the carrier in, timing marks off by 2 teeth.",
+        "Judged painted plate 1: pinion toward the ring gear (deeper) 20 %, right 50 %, away from the ring gear (shallower) 30 %",
         "<b>Plate 1</b>",
         "<b>Plate 12</b>",
     ] {

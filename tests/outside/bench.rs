@@ -192,7 +192,7 @@ fn a_light_axle_is_built_from_parts() -> Vec<Row> {
     wheel_on(b);
     fit(b, ShimPlace::ToothSide, 6.0);
     fit(b, ShimPlace::BackSide, 6.0);
-    refused(b, &mut refusals, r#"{"do":"set_carrier_in"}"#, "Spread the case");
+    refused(b, &mut refusals, r#"{"do":"set_carrier_in"}"#, "Spread the housing");
     done(b, r#"{"do":"spread_case","by_mm":0.4}"#);
     done(b, r#"{"do":"set_carrier_in","precautions":["hoist"]}"#);
     done(b, r#"{"do":"release_spreader"}"#);
@@ -213,7 +213,7 @@ fn a_light_axle_is_built_from_parts() -> Vec<Row> {
         b,
         &mut refusals,
         r#"{"do":"measure","what":{"quantity":"print"},"instrument":"eye"}"#,
-        "paste",
+        "marking compound",
     );
     done(b, r#"{"do":"brush_paste","teeth":[0,1,2,3],"film":"usual"}"#);
     done(b, r#"{"do":"roll","drag_nm":12,"passes":5}"#);
@@ -638,7 +638,7 @@ fn a_part_is_condemned_with_evidence() -> Vec<Row> {
         b,
         &mut refusals,
         r#"{"do":"condemn","part":"gears","reason":"no match","evidence":[4]}"#,
-        "no record 4",
+        "no reading 4",
     );
     done(
         b,

@@ -120,8 +120,8 @@ fn the_wrong_instrument_is_refused() {
     let mut b = whole(&exercise, 1);
     for (quantity, instrument, word) in [
         ("rolling_torque", "click_wrench", "click"),
-        ("rolling_torque", "micrometer", "does not show torque"),
-        ("print", "eye", "paste"),
+        ("rolling_torque", "micrometer", "does not show rotating torque"),
+        ("print", "eye", "marking compound"),
         ("wheel_temperature", "nose", "There is no `nose`"),
     ] {
         let json = format!(r#"{{"do":"measure","what":{{"quantity":"{quantity}"}},"instrument":"{instrument}"}}"#);

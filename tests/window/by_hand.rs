@@ -24,7 +24,7 @@ const TEETH: [u32; 3] = [0, 12, 24];
 /// The work that reads them, and what is chosen in its form.
 const WORK: &str = "Rock for lash";
 const DIAL: [&str; 2] = ["With: dial indicator", "lever dial, fine"];
-const STEM: [&str; 2] = ["Stem: square to the tooth's trace", "along the tooth's motion"];
+const STEM: [&str; 2] = ["Stem: square to the tooth", "along the motion of the tooth"];
 
 /// Session and what the panels of the last frame asked of it.
 struct Window {
@@ -282,7 +282,7 @@ fn by_pointer() -> Outcome {
     }
     let least = smallest(&read);
     println!("{read:?}");
-    let reading = format!("Reading {}: Lash, tooth {}", least + 1, TEETH[least]);
+    let reading = format!("Reading {}: Backlash, tooth {}", least + 1, TEETH[least] + 1);
     person.clicks("Show: Readings");
     person.clicks(&reading);
     person.clicks("Value that you read");
@@ -328,7 +328,7 @@ fn by_keyboard() -> Outcome {
     }
     let least = smallest(&read);
     println!("{read:?}");
-    let reading = format!("Reading {}: Lash, tooth {}", least + 1, TEETH[least]);
+    let reading = format!("Reading {}: Backlash, tooth {}", least + 1, TEETH[least] + 1);
     person.enters("Show: Readings");
     person.enters(&reading);
     assert!(person.has_keyboard("Value that you read"), "the value can be typed");
@@ -346,7 +346,10 @@ fn pointer_and_keyboard_do_the_same_exercise() {
     assert_eq!(pointer.board.readings.len(), TEETH.len(), "each tooth was read once");
     for (reading, tooth) in pointer.board.readings.iter().zip(TEETH) {
         assert_eq!(reading.what, Measurand::Lash { tooth });
-        assert_eq!((reading.tool.as_str(), reading.stem), ("lever_dial", Some(STEM[1])));
+        assert_eq!(
+            (reading.tool.as_str(), reading.stem.as_deref()),
+            ("lever_dial", Some(STEM[1]))
+        );
     }
     assert_eq!(pointer.board, keyboard.board, "the same answers");
     assert_eq!(pointer.debrief, keyboard.debrief, "the same debrief");

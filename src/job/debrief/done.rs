@@ -51,7 +51,7 @@ fn line_row(group: &[Line], hints: &[String]) -> String {
     for caution in group.iter().flat_map(|l| &l.answer.cautions) {
         said.extend([format!(
             "<span class=\"tag off\">UNSAFE</span> <span class=\"off\">{}</span> ",
-            escaped(answer::caution(*caution))
+            escaped(&answer::caution(*caution))
         )]);
     }
     said.push_str(&escaped(&words::did(first)));

@@ -27,7 +27,7 @@ pub(super) fn caution(ui: &Ui, rect: Rect, ink: &Ink, board: &BenchView, state: 
     let color = ink.color(|t| t.on_caution);
     let galley = caution_words(ui, ink, rect.width(), board, state);
     let response = ui.interact(rect, ui.id().with("caution"), Sense::hover());
-    let said: Vec<&str> = hazards.iter().map(|h| h.text).collect();
+    let said: Vec<&str> = hazards.iter().map(|h| h.text.as_str()).collect();
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("Caution. {}", said.join(" "))));
     let sign = ink.scaled(18.0);
     let at = rect.min + vec2(ink.space(12.0), (rect.height() - sign) / 2.0);
@@ -51,7 +51,7 @@ fn caution_words(ui: &Ui, ink: &Ink, width: f32, board: &BenchView, state: &Desk
     job.wrap.max_width = width - ink.space(32.0) - ink.scaled(18.0);
     job.append("Caution. ", 0.0, TextFormat::simple(ink.section(), color));
     for hazard in state.hazards(board) {
-        job.append(hazard.text, 0.0, TextFormat::simple(ink.body(), color));
+        job.append(&hazard.text, 0.0, TextFormat::simple(ink.body(), color));
         job.append(" ", 0.0, TextFormat::simple(ink.body(), color));
     }
     ui.painter().layout_job(job)

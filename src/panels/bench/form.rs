@@ -47,7 +47,7 @@ pub(super) fn form(
             for (index, (hazard, ticked)) in work.hazards.iter().zip(&mut form.filled.precautions).enumerate() {
                 // A precaution that meets two hazards is ticked once.
                 let first = work.hazards.iter().position(|h| h.precaution == hazard.precaution) == Some(index);
-                if first && widget::tick(ui, ink, id.with(("met", index)), hazard.precaution, *ticked) {
+                if first && widget::tick(ui, ink, id.with(("met", index)), &hazard.precaution, *ticked) {
                     *ticked = !*ticked;
                 }
             }
@@ -135,7 +135,7 @@ fn field_row(ui: &mut Ui, ink: &Ink, units: Units, id: egui::Id, field: &Field, 
                 let waits = typed.trim().is_empty();
                 let response = widget::writing_box(ui, ink, id, field.name, typed, width, waits);
                 ended = line_ended(ui, &response);
-                widget::words(ui, amount.unit(units), ink.body(), text);
+                widget::words(ui, &amount.unit(units), ink.body(), text);
             });
         }
         (FieldKind::Choice { options, .. }, Entry::Chosen(chosen)) => {

@@ -56,7 +56,7 @@ fn beside(
     ui.spacing_mut().item_spacing.y = ink.space(3.0);
     widget::words(ui, &reading.title, ink.section(), text);
     let mut second = format!("Reading {}, {}", reading.number, reading.instrument);
-    if let Some(stem) = reading.stem {
+    if let Some(stem) = &reading.stem {
         second.push_str(", stem ");
         second.push_str(stem);
     }
@@ -90,7 +90,7 @@ fn beside(
             let unit = reading.amount.unit(view.units);
             // An empty word would stand on the box.
             if !unit.is_empty() {
-                widget::words(ui, unit, ink.body(), text);
+                widget::words(ui, &unit, ink.body(), text);
             }
             let face = ButtonFace::new(
                 "Write",
@@ -145,7 +145,7 @@ fn values(reading: &Reading, view: &WindowView<'_>) -> String {
     let all: Vec<String> = reading
         .values
         .iter()
-        .map(|s| one(reading_part(s.part), s.value))
+        .map(|s| one(&reading_part(s.part), s.value))
         .collect();
     all.join(", ")
 }

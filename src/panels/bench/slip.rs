@@ -24,18 +24,24 @@ pub(super) fn slip(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskSt
             let Some(chosen) = state.slip.get_mut(row) else {
                 continue;
             };
-            let cells = outcomes(about).map(|label| (label, outcomes(about).iter().position(|o| *o == label)));
-            let cells = cells.map(|(label, value)| Cell { label, value, hint: "" });
+            let labels = outcomes(about);
+            let cells: Vec<Cell<'_, Option<usize>>> = labels
+                .iter()
+                .enumerate()
+                .map(|(at, label)| Cell {
+                    label,
+                    value: Some(at),
+                    hint: "",
+                })
+                .collect();
             ui.horizontal_wrapped(|ui| {
                 let width = ink.scaled(76.0);
-                let galley = ui
-                    .painter()
-                    .layout_no_wrap(predicted(about).to_owned(), ink.body(), text);
+                let galley = ui.painter().layout_no_wrap(predicted(about), ink.body(), text);
                 let (rect, _) = ui.allocate_exact_size(egui::vec2(width, ink.scaled(28.0)), egui::Sense::hover());
                 let at = egui::pos2(rect.left(), rect.center().y - galley.size().y / 2.0);
                 ui.painter().galley(at, galley, text);
                 let now = chosen.map(Some);
-                if let Some(pressed) = widget::segments(ui, ink, predicted(about), &cells, now) {
+                if let Some(pressed) = widget::segments(ui, ink, &predicted(about), &cells, now) {
                     *chosen = if *chosen == pressed { None } else { pressed };
                 }
             });

@@ -29,7 +29,7 @@ pub struct BenchView {
     /// What is wanted.
     pub wanted: Vec<Wanted>,
     /// How the card has the dial's stem laid.
-    pub stem: &'static str,
+    pub stem: String,
     /// Whether lash is wanted or asked for, so that the stem matters.
     pub reads_lash: bool,
     /// Which parts are where.
@@ -209,7 +209,7 @@ impl LogEntry {
         );
         all.extend(answer.noticed.iter().map(|said| words::answer::notice(said, hints)));
         if !answer.spoiled.is_empty() {
-            let parts: Vec<&str> = answer.spoiled.iter().map(|p| words::bench::part(*p)).collect();
+            let parts: Vec<String> = answer.spoiled.iter().map(|p| words::bench::part(*p)).collect();
             all.push(format!("Spoiled: {}.", parts.join(", ")));
         }
         if !answer.stale.is_empty() {

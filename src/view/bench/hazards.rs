@@ -38,7 +38,7 @@ pub(super) fn hazards(bench: &Bench, template: &Value, fields: &[Field]) -> Vec<
         // Eyes are in danger from the solvent here, and not from steel.
         cautions.retain(|caution| *caution != Caution::Splinters);
     }
-    let solvent = washing.then_some((words::SOLVENT, Precaution::EyeProtection));
+    let solvent = washing.then_some((words::solvent(), Precaution::EyeProtection));
     let others = cautions
         .into_iter()
         .map(|caution| (answer::caution(caution), caution.precaution()));

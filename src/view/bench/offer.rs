@@ -155,7 +155,7 @@ impl Table<'_> {
         ];
         let options = levels
             .into_iter()
-            .map(|(level, value)| (words::level(level).to_owned(), json!(value)))
+            .map(|(level, value)| (words::level(level), json!(value)))
             .collect();
         self.add(
             part,
@@ -163,7 +163,7 @@ impl Table<'_> {
             json!({"do": "take_apart", "to": "carrier", "precautions": []}),
             vec![choice("As far as", "/to", options, 1)],
         );
-        let parts = Part::ALL.map(|p| (words::part(p).to_owned(), json!(p)));
+        let parts = Part::ALL.map(|p| (words::part(p), json!(p)));
         let records = self.seen.records.iter().map(|record| Piece {
             number: record.number,
             words: format!("{}: {}", record.number, words::measurand(record.what)),
@@ -203,7 +203,7 @@ impl Table<'_> {
             StemChoice::AlongMotion,
             StemChoice::AlongNormal,
         ];
-        let stems = stems.map(|stem| (words::stem(stem).to_owned(), json!(stem))).to_vec();
+        let stems = stems.map(|stem| (words::stem(stem), json!(stem))).to_vec();
         let fields = vec![
             number("Tooth in mesh", "/what/tooth", Amount::Count, Some(0.0)),
             self.tools(|i| matches!(i, Instrument::Dial(_))),
@@ -296,7 +296,7 @@ impl Table<'_> {
     }
 
     fn clean(&mut self, part: AxlePart, what: &str) {
-        let name = serde_json::from_value(json!(what)).map_or("Clean", words::cleaned);
+        let name = serde_json::from_value(json!(what)).map_or_else(|_| "Clean".to_owned(), words::cleaned);
         let template = json!({"do": "clean", "what": what, "precautions": []});
         self.add(part, name, template, Vec::new());
     }

@@ -67,7 +67,7 @@ pub struct Reading {
     /// In words.
     pub title: String,
     /// How a dial's stem was laid, for lash.
-    pub stem: Option<&'static str>,
+    pub stem: Option<String>,
     /// Instrument in words.
     pub instrument: String,
     /// Name of the instrument on the bench.
@@ -140,7 +140,8 @@ impl Reading {
             } else {
                 quantity::number(value, 0)
             };
-            let mut letters = answer::reading_part(shown.part).chars();
+            let name = answer::reading_part(shown.part);
+            let mut letters = name.chars();
             let first: String = letters.next().map(char::to_uppercase).into_iter().flatten().collect();
             Some(format!("{first}{}: {words}", letters.as_str()))
         };

@@ -90,9 +90,9 @@ pub struct Piece {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Hazard {
     /// What is said.
-    pub text: &'static str,
+    pub text: String,
     /// What is ticked.
-    pub precaution: &'static str,
+    pub precaution: String,
     /// As the operation names it.
     pub(super) value: Value,
 }

@@ -1,6 +1,6 @@
 //! Quantities, packs, rings and sides in the middle of a sentence.
 
-use crate::bench::{CarrierSide, Measurand, Ring, ShimPlace, StemChoice, Turned};
+use crate::bench::{Measurand, Ring, ShimPlace, StemChoice};
 use crate::words::bench::plate_number;
 
 /// A quantity, exactly enough for one line.
@@ -55,22 +55,6 @@ pub const fn stem(stem: StemChoice) -> &'static str {
         StemChoice::SquareToTrace => "stem square to the tooth",
         StemChoice::AlongMotion => "stem along the motion",
         StemChoice::AlongNormal => "stem square to the flank",
-    }
-}
-
-/// A side of the carrier.
-pub(in crate::words) const fn side(side: CarrierSide) -> &'static str {
-    match side {
-        CarrierSide::Tooth => "on the tooth side",
-        CarrierSide::Back => "behind the ring gear",
-    }
-}
-
-/// What is turned or pushed.
-pub(in crate::words) const fn turned(what: Turned) -> &'static str {
-    match what {
-        Turned::Pinion => "pinion",
-        Turned::Carrier => "carrier",
     }
 }
 

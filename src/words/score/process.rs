@@ -87,7 +87,9 @@ pub(super) fn words(reason: &ProcessReason) -> String {
         ),
         ProcessReason::Hazards { acts } => {
             let which: Vec<String> = acts.iter().map(|act| act.operation.to_string()).collect();
-            let first = acts.first().map_or("", |act| answer::caution(act.caution));
+            let first = acts
+                .first()
+                .map_or_else(String::new, |act| answer::caution(act.caution));
             format!(
                 "{} not met (operation {}). {first}",
                 count(acts.len(), "hazard was", "hazards were"),
