@@ -34,6 +34,7 @@ pub use theme::Ink;
 pub use zones::Zones;
 
 use crate::view::{Command, Place, WindowView};
+use crate::words::say;
 
 /// Which part of the side panel is shown. With usual text the list is always there, above one of the others.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -42,6 +43,16 @@ enum SideTab {
     #[default]
     Setting,
     Numbers,
+}
+
+impl SideTab {
+    fn label(self) -> String {
+        match self {
+            Self::List => say!("window-tab-sets"),
+            Self::Setting => say!("window-tab-setting"),
+            Self::Numbers => say!("window-tab-numbers"),
+        }
+    }
 }
 
 /// What the panels leave for others.
@@ -133,13 +144,13 @@ fn whole_page(ui: &mut Ui, ink: &Ink, window: Rect, view: &WindowView<'_>, out: 
 fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let key = ui.id().with("tab");
     let tab = ui.data(|data| data.get_temp::<SideTab>(key)).unwrap_or_default();
-    let choose = |ui: &mut Ui, tabs: &[(&'static str, SideTab)], out: &mut Vec<Command>| {
-        let cells: Vec<widget::Cell<'_, SideTab>> = tabs
+    let choose = |ui: &mut Ui, tabs: &[SideTab], out: &mut Vec<Command>| {
+        let cells: Vec<widget::Cell<SideTab>> = tabs
             .iter()
-            .map(|&(label, value)| widget::Cell { label, value, hint: "" })
+            .map(|value| widget::Cell::new(value.label(), *value))
             .collect();
         ui.horizontal(|ui| {
-            if let Some(pressed) = widget::segments(ui, ink, "Show", &cells, Some(tab)) {
+            if let Some(pressed) = widget::segments(ui, ink, "show", &say!("window-show"), &cells, Some(tab)) {
                 ui.data_mut(|data| data.insert_temp(key, pressed));
             }
             if tab == SideTab::Setting && !ink.large() {
@@ -166,12 +177,7 @@ fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
             });
     };
     if ink.large() {
-        let tabs = [
-            ("Sets", SideTab::List),
-            ("Setting", SideTab::Setting),
-            ("Numbers", SideTab::Numbers),
-        ];
-        choose(ui, &tabs, out);
+        choose(ui, &[SideTab::List, SideTab::Setting, SideTab::Numbers], out);
         if tab == SideTab::List {
             gear_list_panel(ui, view, out);
         } else {
@@ -189,7 +195,7 @@ fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     ui.painter()
         .hline(inside.x_range(), split - ink.space(6.0), ink.line(1.0, |t| t.line));
     in_zone(ui, "rest", rest, Vec2::ZERO, |ui| {
-        choose(ui, &[("Setting", SideTab::Setting), ("Numbers", SideTab::Numbers)], out);
+        choose(ui, &[SideTab::Setting, SideTab::Numbers], out);
         below(ui, tab, out);
     });
 }

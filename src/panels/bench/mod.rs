@@ -23,7 +23,8 @@ pub(super) use self::teeth::small as small_print;
 use super::theme::Ink;
 use super::widget::{self, Cell};
 use super::{in_zone, stage};
-use crate::view::{BenchView, Command, SAFETY_NOTE, WindowView};
+use crate::view::{BenchView, Command, WindowView, safety_note};
+use crate::words::say;
 
 /// Draws the bench over `area` and answers what is left for the gears.
 pub(super) fn bench_panel(ui: &mut Ui, area: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) -> Rect {
@@ -146,16 +147,11 @@ fn three_columns(
         teeth::teeth(ui, ink, view, board, state);
     });
     in_zone(ui, "lists", lists, vec2(margin, ink.space(8.0)), |ui| {
-        let tabs = [
-            ("Readings", SideTab::Readings),
-            ("Sheet", SideTab::Sheet),
-            ("Log", SideTab::Log),
-            ("Slip", SideTab::Slip),
-        ];
-        if !tabs.iter().any(|(_, tab)| *tab == state.tab) {
+        let tabs = [SideTab::Readings, SideTab::Sheet, SideTab::Log, SideTab::Slip];
+        if !tabs.contains(&state.tab) {
             state.tab = SideTab::Readings;
         }
-        tab_cells(ui, ink, &tabs, state);
+        tab_cells(ui, ink, 0, &tabs, state);
         tab(ui, ink, view, board, state, out);
     });
     let edge = ink.line(2.0, |t| t.text);
@@ -222,25 +218,25 @@ fn two_columns(
     );
     in_zone(ui, "note", note, vec2(margin, 0.0), |ui| {
         // One line at all times; the whole of it on the card and when the pointer rests on it.
-        let words = egui::RichText::new("Never a specification.")
+        let words = egui::RichText::new(say!("board-not-a-specification"))
             .font(ink.small())
             .color(ink.color(|t| t.text));
-        ui.add(egui::Label::new(words).truncate()).on_hover_text(SAFETY_NOTE);
+        ui.add(egui::Label::new(words).truncate()).on_hover_text(safety_note());
     });
     let column_above = column.with_max_y(note.top());
     in_zone(ui, "column", column_above, vec2(margin, ink.space(6.0)), |ui| {
         let tabs = [
-            ("Work", SideTab::Work),
-            ("Card", SideTab::Card),
-            ("Teeth", SideTab::Teeth),
-            ("Slip", SideTab::Slip),
-            ("Readings", SideTab::Readings),
-            ("Sheet", SideTab::Sheet),
-            ("Log", SideTab::Log),
+            SideTab::Work,
+            SideTab::Card,
+            SideTab::Teeth,
+            SideTab::Slip,
+            SideTab::Readings,
+            SideTab::Sheet,
+            SideTab::Log,
         ];
         let rows = 4;
-        for row in tabs.chunks(rows) {
-            tab_cells(ui, ink, row, state);
+        for (number, row) in tabs.chunks(rows).enumerate() {
+            tab_cells(ui, ink, number, row, state);
         }
         tab(ui, ink, view, board, state, out);
     });
@@ -254,12 +250,11 @@ fn two_columns(
     stage
 }
 
-fn tab_cells(ui: &mut Ui, ink: &Ink, tabs: &[(&'static str, SideTab)], state: &mut DeskState) {
-    let cells: Vec<Cell<'_, SideTab>> = tabs
-        .iter()
-        .map(|&(label, value)| Cell { label, value, hint: "" })
-        .collect();
-    if let Some(pressed) = widget::segments(ui, ink, "Show", &cells, Some(state.tab)) {
+/// A row of tabs, the first of them number 0.
+fn tab_cells(ui: &mut Ui, ink: &Ink, row: usize, tabs: &[SideTab], state: &mut DeskState) {
+    let cells: Vec<Cell<SideTab>> = tabs.iter().map(|tab| Cell::new(tab.label(), *tab)).collect();
+    let key = ("tabs", row);
+    if let Some(pressed) = widget::segments(ui, ink, key, &say!("board-show"), &cells, Some(state.tab)) {
         state.tab = pressed;
     }
     ui.add_space(ink.space(2.0));
@@ -300,10 +295,10 @@ fn in_hand(
     } else if state.reading.is_some() {
         instrument::instrument(ui, ink, view, board, state, out);
     } else {
-        widget::words(ui, "Nothing in hand", ink.section(), ink.color(|t| t.text));
+        widget::words(ui, &say!("board-nothing-in-hand"), ink.section(), ink.color(|t| t.text));
         widget::words(
             ui,
-            "Choose a part, on the stage or in the list, then what to do with it.",
+            &say!("board-nothing-in-hand-help"),
             ink.body(),
             ink.color(|t| t.muted),
         );

@@ -8,24 +8,23 @@ use crate::panels::theme::Ink;
 use crate::panels::widget::{ButtonFace, Cell, Rank};
 use crate::view::bench::{SLIP_ROWS, SURE, outcomes, predict, predicted};
 use crate::view::{BenchView, Command};
+use crate::words::say;
 
 /// Draws the slip.
 pub(super) fn slip(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskState, out: &mut Vec<Command>) {
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     scrolled(ui, "slip", |ui| {
         ui.spacing_mut().item_spacing.y = ink.space(3.0);
-        widget::words(
-            ui,
-            "What will the change that you have in mind do? Fill in what you dare, and sign before you look.",
-            ink.small(),
-            muted,
-        );
+        widget::words(ui, &say!("board-prediction-help"), ink.small(), muted);
         for (row, about) in SLIP_ROWS.into_iter().enumerate() {
             let Some(chosen) = state.slip.get_mut(row) else {
                 continue;
             };
-            let cells = outcomes(about).map(|label| (label, outcomes(about).iter().position(|o| *o == label)));
-            let cells = cells.map(|(label, value)| Cell { label, value, hint: "" });
+            let cells: Vec<Cell<Option<usize>>> = outcomes(about)
+                .into_iter()
+                .enumerate()
+                .map(|(outcome, label)| Cell::new(label.to_owned(), Some(outcome)))
+                .collect();
             ui.horizontal_wrapped(|ui| {
                 let width = ink.scaled(76.0);
                 let galley = ui
@@ -35,27 +34,27 @@ pub(super) fn slip(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskSt
                 let at = egui::pos2(rect.left(), rect.center().y - galley.size().y / 2.0);
                 ui.painter().galley(at, galley, text);
                 let now = chosen.map(Some);
-                if let Some(pressed) = widget::segments(ui, ink, predicted(about), &cells, now) {
+                if let Some(pressed) = widget::segments(ui, ink, row, &predicted(about).to_owned(), &cells, now) {
                     *chosen = if *chosen == pressed { None } else { pressed };
                 }
             });
         }
         ui.horizontal_wrapped(|ui| {
-            widget::words(ui, "Sure", ink.body(), text);
-            let cells: Vec<Cell<'_, usize>> = SURE
+            widget::words(ui, &say!("board-sure"), ink.body(), text);
+            let cells: Vec<Cell<usize>> = SURE
                 .iter()
                 .enumerate()
-                .map(|(value, (label, _))| Cell { label, value, hint: "" })
+                .map(|(value, (label, _))| Cell::new((*label).to_owned(), value))
                 .collect();
-            if let Some(pressed) = widget::segments(ui, ink, "Sure", &cells, Some(state.sure)) {
+            if let Some(pressed) = widget::segments(ui, ink, "sure", &say!("board-sure"), &cells, Some(state.sure)) {
                 state.sure = pressed;
             }
         });
         let any = state.slip.iter().any(Option::is_some) && !board.finished;
         ui.horizontal_wrapped(|ui| {
-            let face = ButtonFace::new("Sign", "", if any { Rank::Next } else { Rank::Plain });
+            let face = ButtonFace::plain(say!("board-sign"), if any { Rank::Next } else { Rank::Plain });
             let sign = ui.add_enabled_ui(any, |ui| widget::button(ui, ink, &face)).inner;
-            widget::words(ui, "Then it stays as written.", ink.small(), muted);
+            widget::words(ui, &say!("board-sign-help"), ink.small(), muted);
             if sign.clicked() && any {
                 for (about, chosen) in SLIP_ROWS.into_iter().zip(&mut state.slip) {
                     if let Some(outcome) = chosen.take() {

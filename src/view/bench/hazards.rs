@@ -38,16 +38,16 @@ pub(super) fn hazards(bench: &Bench, template: &Value, fields: &[Field]) -> Vec<
         // Eyes are in danger from the solvent here, and not from steel.
         cautions.retain(|caution| *caution != Caution::Splinters);
     }
-    let solvent = washing.then_some((words::SOLVENT, Precaution::EyeProtection));
+    let solvent = washing.then_some((words::SOLVENT.to_owned(), Precaution::EyeProtection));
     let others = cautions
         .into_iter()
-        .map(|caution| (answer::caution(caution), caution.precaution()));
+        .map(|caution| (answer::caution(caution).to_owned(), caution.precaution()));
     solvent
         .into_iter()
         .chain(others)
         .map(|(text, precaution)| Hazard {
             text,
-            precaution: words::precaution(precaution),
+            precaution: words::precaution(precaution).to_owned(),
             value: json!(precaution),
         })
         .collect()

@@ -1,5 +1,7 @@
 //! Names of keys that can be given to actions.
 
+use crate::words::say;
+
 /// A key with a letter, a digit or a sign on it, or the space bar.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub struct KeyName(&'static str);
@@ -10,28 +12,28 @@ const PLAIN: [&str; 36] = [
     "X", "Y", "Z", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9",
 ];
 
-/// Name, what is drawn on a cap, and the word for those who listen.
+/// Keys with a sign on them, and the space bar.
 ///
 /// There is no key of its own for the equals sign: on many keyboards it is the plus key without shift.
-const SIGNS: [[&str; 3]; 18] = [
-    ["Space", "Space", "space bar"],
-    ["Colon", ":", "colon"],
-    ["Comma", ",", "comma"],
-    ["Minus", "\u{2212}", "minus"],
-    ["Period", ".", "full stop"],
-    ["Plus", "+", "plus"],
-    ["Semicolon", ";", "semicolon"],
-    ["Backslash", "\\", "backslash"],
-    ["Slash", "/", "slash"],
-    ["Pipe", "|", "vertical bar"],
-    ["Questionmark", "?", "question mark"],
-    ["Exclamationmark", "!", "exclamation mark"],
-    ["OpenBracket", "[", "opening bracket"],
-    ["CloseBracket", "]", "closing bracket"],
-    ["OpenCurlyBracket", "{", "opening brace"],
-    ["CloseCurlyBracket", "}", "closing brace"],
-    ["Backtick", "`", "grave accent"],
-    ["Quote", "'", "apostrophe"],
+const SIGNS: [&str; 18] = [
+    "Space",
+    "Colon",
+    "Comma",
+    "Minus",
+    "Period",
+    "Plus",
+    "Semicolon",
+    "Backslash",
+    "Slash",
+    "Pipe",
+    "Questionmark",
+    "Exclamationmark",
+    "OpenBracket",
+    "CloseBracket",
+    "OpenCurlyBracket",
+    "CloseCurlyBracket",
+    "Backtick",
+    "Quote",
 ];
 
 impl KeyName {
@@ -42,7 +44,7 @@ impl KeyName {
 
     /// All of them.
     pub fn all() -> impl Iterator<Item = Self> {
-        PLAIN.into_iter().chain(SIGNS.map(|[name, ..]| name)).map(Self)
+        PLAIN.into_iter().chain(SIGNS).map(Self)
     }
 
     /// Its name.
@@ -51,16 +53,53 @@ impl KeyName {
     }
 
     /// What is drawn on its cap.
-    pub fn sign(self) -> &'static str {
-        self.row().map_or(self.0, |[_, sign, _]| sign)
+    pub fn sign(self) -> String {
+        match self.0 {
+            "Space" => return say!("keys-cap-space"),
+            "Colon" => ":",
+            "Comma" => ",",
+            "Minus" => "\u{2212}",
+            "Period" => ".",
+            "Plus" => "+",
+            "Semicolon" => ";",
+            "Backslash" => "\\",
+            "Slash" => "/",
+            "Pipe" => "|",
+            "Questionmark" => "?",
+            "Exclamationmark" => "!",
+            "OpenBracket" => "[",
+            "CloseBracket" => "]",
+            "OpenCurlyBracket" => "{",
+            "CloseCurlyBracket" => "}",
+            "Backtick" => "`",
+            "Quote" => "'",
+            plain => plain,
+        }
+        .to_owned()
     }
 
     /// Its word for those who listen.
-    pub fn word(self) -> &'static str {
-        self.row().map_or(self.0, |[.., word]| word)
-    }
-
-    fn row(self) -> Option<[&'static str; 3]> {
-        SIGNS.into_iter().find(|[name, ..]| *name == self.0)
+    pub fn word(self) -> String {
+        match self.0 {
+            "Space" => say!("keys-word-space"),
+            "Colon" => say!("keys-word-colon"),
+            "Comma" => say!("keys-word-comma"),
+            "Minus" => say!("keys-word-minus"),
+            "Period" => say!("keys-word-period"),
+            "Plus" => say!("keys-word-plus"),
+            "Semicolon" => say!("keys-word-semicolon"),
+            "Backslash" => say!("keys-word-backslash"),
+            "Slash" => say!("keys-word-slash"),
+            "Pipe" => say!("keys-word-pipe"),
+            "Questionmark" => say!("keys-word-question-mark"),
+            "Exclamationmark" => say!("keys-word-exclamation-mark"),
+            "OpenBracket" => say!("keys-word-opening-bracket"),
+            "CloseBracket" => say!("keys-word-closing-bracket"),
+            "OpenCurlyBracket" => say!("keys-word-opening-brace"),
+            "CloseCurlyBracket" => say!("keys-word-closing-brace"),
+            "Backtick" => say!("keys-word-backtick"),
+            "Quote" => say!("keys-word-apostrophe"),
+            plain => plain.to_owned(),
+        }
     }
 }
