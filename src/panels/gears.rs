@@ -33,7 +33,7 @@ pub fn gear_list_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command
 
 /// A gear file of one's own, by its path. Dropping it on the window does the same.
 fn open_file(ui: &mut Ui, ink: &Ink, out: &mut Vec<Command>) {
-    let typed = ui.id().with("gear file");
+    let typed = ui.id().with("gear-file");
     let mut path: String = ui.data(|data| data.get_temp(typed)).unwrap_or_default();
     ui.horizontal(|ui| {
         let face = ButtonFace::plain(say!("gears-open"), Rank::Plain);
@@ -64,7 +64,7 @@ fn list(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
         widget::words(ui, &say!("gears-none"), ink.body(), ink.color(|t| t.muted));
         return;
     }
-    let list = ui.id().with("gear sets");
+    let list = ui.id().with("gear-sets");
     ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for (index, entry) in view.gears.iter().enumerate() {

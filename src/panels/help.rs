@@ -39,11 +39,11 @@ struct Waiting {
 }
 
 fn waiting_id() -> Id {
-    Id::new("waiting for a key")
+    Id::new("waiting-for-a-key")
 }
 
 fn button_id(action: Action) -> Id {
-    Id::new(("change key", action))
+    Id::new(("change-key", action))
 }
 
 /// Shows the list while it is asked for, and asks for it on F1.

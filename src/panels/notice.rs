@@ -12,7 +12,7 @@ pub(super) fn notice(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let ink = Ink::new(view.theme, view.text_size);
     if view.file_over {
         let window = ui.ctx().content_rect();
-        let layer = egui::LayerId::new(egui::Order::Foreground, egui::Id::new("file over"));
+        let layer = egui::LayerId::new(egui::Order::Foreground, egui::Id::new("file-over"));
         let painter = ui.ctx().layer_painter(layer);
         let words = painter.layout_no_wrap(say!("gears-drop"), ink.zone_title(), ink.color(|t| t.text));
         let frame = Align2::CENTER_CENTER.anchor_size(window.center(), words.size() + egui::vec2(48.0, 32.0));

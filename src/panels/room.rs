@@ -242,7 +242,7 @@ fn chart_panel(
     if let Some(foot) = foot {
         painter.galley(pos2(rect.left(), grid.bottom() + ink.space(8.0)), foot, text);
     }
-    let response = ui.interact(grid, ui.id().with("wall chart"), Sense::click());
+    let response = ui.interact(grid, ui.id().with("wall-chart"), Sense::click());
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, say!("room-wall-chart")));
     let (columns, rows) = (pictures.across_mm.len(), pictures.down_mm.len());
     if response.clicked()

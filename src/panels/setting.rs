@@ -95,9 +95,9 @@ impl Set {
     const fn key(self) -> &'static str {
         match self {
             Self::Pinion => "pinion",
-            Self::RingGear => "ring gear",
+            Self::RingGear => "ring-gear",
             Self::Offset => "offset",
-            Self::ShaftAngle => "shaft angle",
+            Self::ShaftAngle => "shaft-angle",
         }
     }
 

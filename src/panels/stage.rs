@@ -288,7 +288,7 @@ fn bench_cells(ui: &mut Ui, ink: &Ink, inside: Rect, view: &WindowView<'_>, out:
             Command::SetTurning(!stage.turning),
         );
         cell(
-            "ring gear",
+            "ring-gear",
             [
                 say!("stage-ring-gear"),
                 if stage.rocking {
@@ -363,7 +363,7 @@ fn title_block(
         buttons.bottom() + ink.space(6.0)
     };
     let rect = Rect::from_min_size(egui::pos2(corner.x, top), size);
-    let response = ui.interact(rect, ui.id().with("title block"), Sense::hover());
+    let response = ui.interact(rect, ui.id().with("title-block"), Sense::hover());
     response.widget_info(|| {
         let said = say!("stage-caption-said", title = title, second = second);
         WidgetInfo::labeled(WidgetType::Label, true, said)

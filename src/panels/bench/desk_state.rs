@@ -87,7 +87,7 @@ pub(super) struct DeskState {
 }
 
 fn key() -> Id {
-    Id::new("bench desk")
+    Id::new("bench-desk")
 }
 
 impl DeskState {

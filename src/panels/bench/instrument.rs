@@ -76,7 +76,7 @@ fn beside(
         widget::words(ui, &asks, ink.body(), text);
         let mut write = false;
         ui.horizontal_wrapped(|ui| {
-            let id = ui.id().with(("you read", reading.number));
+            let id = ui.id().with(("you-read", reading.number));
             let width = ink.scaled(76.0);
             let waits = reading.written.is_none() && !reading.stale;
             let name = say!("readings-value");
@@ -123,7 +123,7 @@ fn beside(
         widget::words(ui, &words, ink.body(), ink.color(|t| t.belief));
     }
     if reading.amount != Amount::Share {
-        let id = ui.id().with("read out");
+        let id = ui.id().with("read-out");
         if widget::tick(ui, ink, id, &say!("readings-read-out"), view.desk.read_out) {
             out.push(Command::SetReadOut(!view.desk.read_out));
         }

@@ -160,7 +160,7 @@ pub(super) fn all(
     out: &mut Vec<Command>,
 ) {
     let list = ui.id().with("parts");
-    scrolled(ui, "all work", |ui| {
+    scrolled(ui, "all-work", |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for part in parts_of(board) {
             let line = line_of(view, board, part);

@@ -12,28 +12,31 @@ const PLAIN: [&str; 36] = [
     "X", "Y", "Z", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9",
 ];
 
-/// Keys with a sign on them, and the space bar.
+/// What is said of a key, in the language that is spoken.
+type Word = fn() -> String;
+
+/// Name, what is drawn on a cap where that is a sign and no word, and the word for those who listen.
 ///
 /// There is no key of its own for the equals sign: on many keyboards it is the plus key without shift.
-const SIGNS: [&str; 18] = [
-    "Space",
-    "Colon",
-    "Comma",
-    "Minus",
-    "Period",
-    "Plus",
-    "Semicolon",
-    "Backslash",
-    "Slash",
-    "Pipe",
-    "Questionmark",
-    "Exclamationmark",
-    "OpenBracket",
-    "CloseBracket",
-    "OpenCurlyBracket",
-    "CloseCurlyBracket",
-    "Backtick",
-    "Quote",
+const SIGNS: [(&str, Option<&str>, Word); 18] = [
+    ("Space", None, || say!("keys-word-space")),
+    ("Colon", Some(":"), || say!("keys-word-colon")),
+    ("Comma", Some(","), || say!("keys-word-comma")),
+    ("Minus", Some("\u{2212}"), || say!("keys-word-minus")),
+    ("Period", Some("."), || say!("keys-word-period")),
+    ("Plus", Some("+"), || say!("keys-word-plus")),
+    ("Semicolon", Some(";"), || say!("keys-word-semicolon")),
+    ("Backslash", Some("\\"), || say!("keys-word-backslash")),
+    ("Slash", Some("/"), || say!("keys-word-slash")),
+    ("Pipe", Some("|"), || say!("keys-word-pipe")),
+    ("Questionmark", Some("?"), || say!("keys-word-question-mark")),
+    ("Exclamationmark", Some("!"), || say!("keys-word-exclamation-mark")),
+    ("OpenBracket", Some("["), || say!("keys-word-opening-bracket")),
+    ("CloseBracket", Some("]"), || say!("keys-word-closing-bracket")),
+    ("OpenCurlyBracket", Some("{"), || say!("keys-word-opening-brace")),
+    ("CloseCurlyBracket", Some("}"), || say!("keys-word-closing-brace")),
+    ("Backtick", Some("`"), || say!("keys-word-backtick")),
+    ("Quote", Some("'"), || say!("keys-word-apostrophe")),
 ];
 
 impl KeyName {
@@ -44,7 +47,7 @@ impl KeyName {
 
     /// All of them.
     pub fn all() -> impl Iterator<Item = Self> {
-        PLAIN.into_iter().chain(SIGNS).map(Self)
+        PLAIN.into_iter().chain(SIGNS.map(|(name, ..)| name)).map(Self)
     }
 
     /// Its name.
@@ -54,52 +57,19 @@ impl KeyName {
 
     /// What is drawn on its cap.
     pub fn sign(self) -> String {
-        match self.0 {
-            "Space" => return say!("keys-cap-space"),
-            "Colon" => ":",
-            "Comma" => ",",
-            "Minus" => "\u{2212}",
-            "Period" => ".",
-            "Plus" => "+",
-            "Semicolon" => ";",
-            "Backslash" => "\\",
-            "Slash" => "/",
-            "Pipe" => "|",
-            "Questionmark" => "?",
-            "Exclamationmark" => "!",
-            "OpenBracket" => "[",
-            "CloseBracket" => "]",
-            "OpenCurlyBracket" => "{",
-            "CloseCurlyBracket" => "}",
-            "Backtick" => "`",
-            "Quote" => "'",
-            plain => plain,
+        match self.row() {
+            Some((_, Some(sign), _)) => sign.to_owned(),
+            Some((_, None, _)) => say!("keys-cap-space"),
+            None => self.0.to_owned(),
         }
-        .to_owned()
     }
 
     /// Its word for those who listen.
     pub fn word(self) -> String {
-        match self.0 {
-            "Space" => say!("keys-word-space"),
-            "Colon" => say!("keys-word-colon"),
-            "Comma" => say!("keys-word-comma"),
-            "Minus" => say!("keys-word-minus"),
-            "Period" => say!("keys-word-period"),
-            "Plus" => say!("keys-word-plus"),
-            "Semicolon" => say!("keys-word-semicolon"),
-            "Backslash" => say!("keys-word-backslash"),
-            "Slash" => say!("keys-word-slash"),
-            "Pipe" => say!("keys-word-pipe"),
-            "Questionmark" => say!("keys-word-question-mark"),
-            "Exclamationmark" => say!("keys-word-exclamation-mark"),
-            "OpenBracket" => say!("keys-word-opening-bracket"),
-            "CloseBracket" => say!("keys-word-closing-bracket"),
-            "OpenCurlyBracket" => say!("keys-word-opening-brace"),
-            "CloseCurlyBracket" => say!("keys-word-closing-brace"),
-            "Backtick" => say!("keys-word-backtick"),
-            "Quote" => say!("keys-word-apostrophe"),
-            plain => plain.to_owned(),
-        }
+        self.row().map_or_else(|| self.0.to_owned(), |(.., word)| word())
+    }
+
+    fn row(self) -> Option<(&'static str, Option<&'static str>, Word)> {
+        SIGNS.into_iter().find(|(name, ..)| *name == self.0)
     }
 }
