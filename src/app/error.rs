@@ -79,8 +79,10 @@ impl From<AppError> for Failure {
     fn from(error: AppError) -> Self {
         match error {
             AppError::Job(failure) => failure,
-            AppError::Argument(_) | AppError::NoGears { .. } => Self::input(format!("error: {error}.")),
-            _ => Self::other(format!("error: {error}.")),
+            AppError::Argument(_) | AppError::NoGears { .. } => {
+                Self::input(say!("display-error", error = error.to_string()))
+            }
+            _ => Self::other(say!("display-error", error = error.to_string())),
         }
     }
 }

@@ -26,7 +26,10 @@ const WORK: &str = "Check backlash";
 
 /// The dial: what the choice shows at first, and what is chosen.
 fn dial() -> [String; 2] {
-    [format!("Instrument: {}", tool_words("dial_indicator")), tool_words("lever_dial")]
+    [
+        format!("Instrument: {}", tool_words("dial_indicator")),
+        tool_words("lever_dial"),
+    ]
 }
 
 /// How its stem lies: what the choice shows at first, and what is chosen.

@@ -1,5 +1,7 @@
 # Display: why there is no window or no picture. Sentences without a stop: the command line puts one there.
 
+# $error: one of the messages of this file.
+display-error = error: { $error }.
 display-no-window = cannot open a window: { $reason }. `lashwright picture` draws without a screen
 display-no-start = cannot open a window: { $reason }
 display-no-driver = cannot draw: no Vulkan driver was found. Install the driver of the graphics card, or Mesa’s software driver (on Debian and Ubuntu: mesa-vulkan-drivers)
