@@ -182,7 +182,7 @@ fn kept_keys_come_back_and_damaged_ones_are_told() {
     write_whole(&file, b"{\"format\": \"lashwright-ke").expect("written");
     let said = kept_keys::read(&below).expect_err("torn").to_string();
     assert!(
-        said.contains("keys.json") && said.contains("no JSON of a list of keys"),
+        said.contains("keys.json") && said.contains("not part of a list of keys in JSON"),
         "{said}"
     );
     write_whole(&file, " ".repeat(Keys::MOST_BYTES + 1).as_bytes()).expect("written");
