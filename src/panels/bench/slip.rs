@@ -25,16 +25,15 @@ pub(super) fn slip(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskSt
                 .enumerate()
                 .map(|(outcome, label)| Cell::new(label.to_owned(), Some(outcome)))
                 .collect();
+            let name = predicted(about).to_owned();
             ui.horizontal_wrapped(|ui| {
                 let width = ink.scaled(76.0);
-                let galley = ui
-                    .painter()
-                    .layout_no_wrap(predicted(about).to_owned(), ink.body(), text);
+                let galley = ui.painter().layout_no_wrap(name.clone(), ink.body(), text);
                 let (rect, _) = ui.allocate_exact_size(egui::vec2(width, ink.scaled(28.0)), egui::Sense::hover());
                 let at = egui::pos2(rect.left(), rect.center().y - galley.size().y / 2.0);
                 ui.painter().galley(at, galley, text);
                 let now = chosen.map(Some);
-                if let Some(pressed) = widget::segments(ui, ink, row, &predicted(about).to_owned(), &cells, now) {
+                if let Some(pressed) = widget::segments(ui, ink, row, &name, &cells, now) {
                     *chosen = if *chosen == pressed { None } else { pressed };
                 }
             });
