@@ -17,11 +17,10 @@ use crate::view::bench::{ExerciseLine, KeptLine, Laid, ToothShape};
 use crate::view::{
     AxlePart, AxleParts, BenchView, DebriefView, DeskView, Orbit, Place, Play, StagePair, StartView, Turn, Viewpoint,
 };
+use crate::words::say;
 
 /// How many times thicker than true shims are drawn at first.
 const SHIMS_TIMES: u32 = 10;
-/// What is said where there is no folder.
-const NOT_KEPT: &str = "Attempts are not kept: the system names no folder for a person's data.";
 
 /// The attempt with what belongs to it.
 #[derive(Debug)]
@@ -49,7 +48,7 @@ impl Held {
         let (debrief, problem) = if attempt.is_finished() {
             match Debrief::of(attempt) {
                 Ok(debrief) => (Some(DebriefView::new(attempt, &debrief)), None),
-                Err(error) => (None, Some(format!("There is no debrief: {error}."))),
+                Err(error) => (None, Some(say!("notices-no-debrief", error = error.to_string()))),
             }
         } else {
             (None, None)
@@ -79,11 +78,11 @@ impl Held {
             .map(|number| folder.join(format!("debrief-{name}-{seed}-{number}.html")))
             .find(|path| !path.exists());
         let Some(path) = free else {
-            return "Not saved: there are too many pages of this axle in the folder already.".to_owned();
+            return say!("notices-too-many-pages");
         };
         match self.attempt.write_debrief(&path) {
-            Ok(()) => format!("Saved as {}", path.display()),
-            Err(failure) => format!("Not saved: {}", kept::sentence(&failure)),
+            Ok(()) => say!("notices-saved-page", file = path.display().to_string()),
+            Err(failure) => say!("notices-not-saved", why = kept::sentence(&failure)),
         }
     }
 }
@@ -245,7 +244,7 @@ impl Desk {
         Self {
             exercises,
             folder: None,
-            kept_in: NOT_KEPT.to_owned(),
+            kept_in: say!("notices-attempts-not-kept"),
             kept: Vec::new(),
             kept_lines: Vec::new(),
             tried: Vec::new(),
@@ -272,8 +271,8 @@ impl Desk {
     /// Keeps attempts in this folder, and finds those that are there.
     pub(super) fn keep_in(&mut self, folder: Option<PathBuf>) {
         self.kept_in = folder.as_ref().map_or_else(
-            || NOT_KEPT.to_owned(),
-            |folder| format!("Attempts are kept in {}", folder.display()),
+            || say!("notices-attempts-not-kept"),
+            |folder| say!("notices-attempts-kept", folder = folder.display().to_string()),
         );
         self.folder = folder;
         if let Some(problem) = self.look_for_kept() {

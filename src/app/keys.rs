@@ -7,9 +7,7 @@ use bevy::prelude::*;
 use super::{AppSystems, Session};
 use crate::job::kept_keys;
 use crate::view::{Action, KeyName, KeyTaken, Keys};
-
-/// What is said where there is no folder.
-const NOT_KEPT: &str = "Keys are the usual ones again next time: the system names no folder for a person's data.";
+use crate::words::say;
 
 /// Keys, and where they are kept.
 #[derive(Debug, Default)]
@@ -31,9 +29,7 @@ impl KeyDesk {
         match desk.folder.as_deref().map(kept_keys::read) {
             Some(Ok(keys)) => desk.keys = keys,
             Some(Err(error)) => {
-                desk.said = Some(format!(
-                    "The usual keys are used: {error}. Keys that are changed here are written over it."
-                ));
+                desk.said = Some(say!("notices-usual-keys", error = error.to_string()));
             }
             None => {}
         }
@@ -69,8 +65,8 @@ impl KeyDesk {
         self.said = match &self.folder {
             Some(folder) => kept_keys::write(folder, &self.keys)
                 .err()
-                .map(|error| format!("Keys are not kept: {error}.")),
-            None => Some(NOT_KEPT.to_owned()),
+                .map(|error| say!("notices-keys-not-kept", error = error.to_string())),
+            None => Some(say!("notices-keys-no-folder")),
         };
     }
 }

@@ -24,6 +24,7 @@ use crate::bench::Operation;
 use crate::job;
 use crate::quantity::{Units, number};
 use crate::view::{AxlePart, Command, Orbit, Place, Projection, Setting, StagePair, TextSize, Theme, Viewpoint};
+use crate::words::say;
 
 /// What to draw.
 #[derive(Debug, Clone, PartialEq)]
@@ -115,11 +116,11 @@ impl PictureRequest {
             .and_then(|(width, height)| Some([width.trim().parse().ok()?, height.trim().parse().ok()?]))
             .filter(|size: &[u32; 2]| size.iter().all(|px| (Self::LEAST_PX..=Self::MOST_PX).contains(px)))
             .ok_or_else(|| {
-                AppError::Argument(format!(
-                    "the size `{size}` cannot be used. Give width and height in pixels, each from {} to {}, for example \
-                     1280x720",
-                    Self::LEAST_PX,
-                    Self::MOST_PX
+                AppError::Argument(say!(
+                    "display-size",
+                    size = size,
+                    least = Self::LEAST_PX.to_string(),
+                    most = Self::MOST_PX.to_string(),
                 ))
             })?;
         let viewpoint = match view {
@@ -132,19 +133,14 @@ impl PictureRequest {
             "coast" => Viewpoint::Coast,
             "tooth-room" | "start" | "bench" | "debrief" => Viewpoint::default(),
             _ => {
-                return Err(AppError::Argument(format!(
-                    "there is no view `{view}`. Use corner, pinion, ring-gear, above, mesh, drive, coast, tooth-room, start, \
-                     bench or debrief"
-                )));
+                return Err(AppError::Argument(say!("display-view", view = view)));
             }
         };
         let theme = match theme {
             "paper" => Theme::Paper,
             "slate" => Theme::Slate,
             _ => {
-                return Err(AppError::Argument(format!(
-                    "there is no theme `{theme}`. Use paper or slate"
-                )));
+                return Err(AppError::Argument(say!("display-theme", theme = theme)));
             }
         };
         Ok(Self {
@@ -172,18 +168,14 @@ impl PictureRequest {
     /// [`AppError::Argument`] names the word and what is allowed.
     pub fn set_text_and_units(&mut self, percent: u16, units: &str) -> Result<(), AppError> {
         if !(100..=200).contains(&percent) {
-            return Err(AppError::Argument(format!(
-                "text of {percent} % cannot be drawn. Use 100 to 200"
-            )));
+            return Err(AppError::Argument(say!("display-text", percent = percent)));
         }
         self.text_size = TextSize::nearest(percent);
         self.units = match units {
             "mm" => Units::Metric,
             "inch" => Units::Inch,
             _ => {
-                return Err(AppError::Argument(format!(
-                    "there are no units `{units}`. Use mm or inch"
-                )));
+                return Err(AppError::Argument(say!("display-units", units = units)));
             }
         };
         Ok(())
@@ -203,10 +195,9 @@ impl PictureRequest {
             if line.is_empty() || line.starts_with('#') {
                 continue;
             }
-            read.push(
-                Operation::from_json(line)
-                    .map_err(|error| AppError::Argument(format!("line {}: {error}", index + 1)))?,
-            );
+            read.push(Operation::from_json(line).map_err(|error| {
+                AppError::Argument(say!("display-line", line = index + 1, error = error.to_string()))
+            })?);
         }
         self.exercise = Some(ExerciseRequest {
             scenario: scenario.to_owned(),
@@ -271,23 +262,29 @@ impl TurningFrames {
 impl core::fmt::Display for PictureReport {
     /// One line for people: who drew it, and how long it took.
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        let (first, next) = (self.first_picture.as_millis(), self.frame.as_millis());
-        write!(
-            f,
-            "drawn in {first} ms by {}, {}; a further frame {next} ms",
-            self.adapter.name, self.adapter.driver
-        )?;
-        if let Some(turning) = self.turning {
-            let milliseconds = |time: Duration| number(1.0e3 * time.as_secs_f64(), 2);
-            write!(
-                f,
-                "; {} frames with the gears turning: half of them within {} ms, all but one in a hundred within {} ms",
-                turning.count,
-                milliseconds(turning.median),
-                milliseconds(turning.slow)
-            )?;
-        }
-        Ok(())
+        let first = self.first_picture.as_millis().to_string();
+        let next = self.frame.as_millis().to_string();
+        let (card, driver) = (self.adapter.name.as_str(), self.adapter.driver.as_str());
+        let milliseconds = |time: Duration| number(1.0e3 * time.as_secs_f64(), 2);
+        f.write_str(&match self.turning {
+            None => say!(
+                "display-report",
+                first = first,
+                next = next,
+                card = card,
+                driver = driver,
+            ),
+            Some(turning) => say!(
+                "display-report-turning",
+                first = first,
+                next = next,
+                card = card,
+                driver = driver,
+                frames = turning.count,
+                median = milliseconds(turning.median),
+                slow = milliseconds(turning.slow),
+            ),
+        })
     }
 }
 
@@ -417,9 +414,9 @@ fn session_of(request: &PictureRequest) -> Result<Session, AppError> {
 /// Puts an exercise on the bench and does what is to be done to it; nothing is kept.
 fn begin(session: &mut Session, exercise: &ExerciseRequest) -> Result<(), AppError> {
     if !session.choose_exercise(&exercise.scenario) {
-        return Err(AppError::Argument(format!(
-            "there is no exercise `{}`. `lashwright attempt --list` shows them",
-            exercise.scenario
+        return Err(AppError::Argument(say!(
+            "display-exercise",
+            name = exercise.scenario.as_str(),
         )));
     }
     let mut carry_out = |command: Command| {
@@ -523,7 +520,7 @@ impl OffScreen {
             })
             .map(drop)
             .map_err(|error| AppError::NoPicture {
-                reason: format!("the graphics driver does not answer ({error})"),
+                reason: say!("display-driver-silent", error = error.to_string()),
             })
     }
 
@@ -541,12 +538,12 @@ impl OffScreen {
             self.frame()?;
             if let Some(image) = self.app.world_mut().resource_mut::<Delivered>().0.take() {
                 return image.data.ok_or_else(|| AppError::NoPicture {
-                    reason: "the picture came back empty".to_owned(),
+                    reason: say!("display-empty"),
                 });
             }
         }
         Err(AppError::NoPicture {
-            reason: "the graphics driver delivered no picture".to_owned(),
+            reason: say!("display-no-delivery"),
         })
     }
 
@@ -562,7 +559,7 @@ impl OffScreen {
 /// A PNG file of so many pixels across and down: red, green, blue and opacity of each, row by row from the top.
 pub(super) fn png_bytes([width, height]: [u32; 2], rgba: &[u8]) -> Result<Vec<u8>, AppError> {
     let fail = |error: png::EncodingError| AppError::NoPicture {
-        reason: format!("the PNG cannot be made ({error})"),
+        reason: say!("display-no-png", error = error.to_string()),
     };
     let mut bytes = Vec::new();
     let mut encoder = png::Encoder::new(&mut bytes, width, height);

@@ -5,6 +5,7 @@ use bevy::render::settings::{Backends, WgpuSettings};
 use bevy::tasks::block_on;
 
 use super::AppError;
+use crate::words::say;
 
 /// The driver that will draw.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -25,13 +26,13 @@ pub fn display() -> Result<(), AppError> {
     let name = std::env::var("DISPLAY").unwrap_or_default();
     if name.is_empty() {
         return Err(AppError::NoDisplay {
-            reason: "there is no X display (DISPLAY is not set)".to_owned(),
+            reason: say!("display-no-x-display"),
         });
     }
     match x11rb::connect(None) {
         Ok(_) => Ok(()),
         Err(error) => Err(AppError::NoDisplay {
-            reason: format!("the X display `{name}` cannot be reached ({error})"),
+            reason: say!("display-x-display-unreachable", name = name, error = error.to_string(),),
         }),
     }
 }

@@ -9,6 +9,7 @@ use super::AppError;
 use super::picture::png_bytes;
 use crate::drawing::{self, Theme, svg};
 use crate::panels::theme::FONT_FILES;
+use crate::words::say;
 
 /// Points of the file for a point of the picture: as fine as a printer shows.
 const FINENESS: f32 = 2.0;
@@ -32,8 +33,8 @@ pub(super) fn png(picture: &drawing::Picture, theme: Theme) -> Result<Vec<u8>, A
         .size()
         .to_int_size()
         .scale_by(FINENESS)
-        .ok_or_else(|| fail("it is too large".to_owned()))?;
-    let mut points = Pixmap::new(size.width(), size.height()).ok_or_else(|| fail("it is too large".to_owned()))?;
+        .ok_or_else(|| fail(say!("display-too-large")))?;
+    let mut points = Pixmap::new(size.width(), size.height()).ok_or_else(|| fail(say!("display-too-large")))?;
     resvg::render(&tree, Transform::from_scale(FINENESS, FINENESS), &mut points.as_mut());
     png_bytes([size.width(), size.height()], &points.take_demultiplied())
 }

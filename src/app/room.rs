@@ -12,6 +12,7 @@ use crate::job::tooth_room::{self, Chart, Shown};
 use crate::job::{self, Failure, kept};
 use crate::panels::{RoomPictures, RoomSizes};
 use crate::view::{Place, Setting, StagePair};
+use crate::words::say;
 
 /// Everything that the pictures of flanks and motion depend on.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -137,8 +138,12 @@ fn save(mut session: ResMut<Session>) {
     };
     let picture = tooth_room::sheet(&shown);
     session.saved(match save_both(&picture) {
-        Ok(name) => format!("Saved as {name}.svg and {name}.png"),
-        Err(error) => format!("Not saved: {}", kept::sentence(&error)),
+        Ok(name) => say!(
+            "notices-saved-picture",
+            svg = format!("{name}.svg"),
+            png = format!("{name}.png"),
+        ),
+        Err(error) => say!("notices-not-saved", why = kept::sentence(&error)),
     });
 }
 
@@ -151,7 +156,7 @@ fn save_both(picture: &drawing::Picture) -> Result<String, Failure> {
                 .iter()
                 .all(|ending| !Path::new(&format!("{name}.{ending}")).exists())
         })
-        .ok_or_else(|| Failure::other("there are too many pictures in this folder."))?;
+        .ok_or_else(|| Failure::other(say!("notices-too-many-pictures")))?;
     let points = raster::png(picture, InkTheme::Paper)?;
     let text = svg::write(picture, InkTheme::Paper);
     job::picture_file::save(Path::new(&format!("{name}.svg")), text.as_bytes())?;

@@ -1,11 +1,11 @@
 //! The one owner of what the window shows, and the one place where commands are carried out.
 
+use core::fmt;
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use bevy::prelude::*;
-use thiserror::Error;
 
 use super::AppSystems;
 use super::bench::{BenchStage, Desk, Task, TaskOutcome};
@@ -20,33 +20,48 @@ use crate::view::{
     AxlePart, AxleParts, BenchView, Choices, Command, Done, FILM_UM, GearEntry, Job, KeyTaken, Orbit, Origin, Place,
     Play, RoomView, Setting, SettingContact, StagePair, StageView, TextSize, Theme, Turn, Viewpoint, WindowView,
 };
-use crate::words::{self, Language};
+use crate::words::{self, Language, say};
 
 /// A command on its way from a panel to the session.
 #[derive(Debug, Clone, PartialEq, Message)]
 pub struct Asked(pub Command);
 
 /// Why a command was not carried out.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Refusal {
     /// There is no gear set at this place of the list.
-    #[error("there is no gear set number {0}")]
     NoSuchGears(usize),
     /// There is nothing on the stage to turn.
-    #[error("there is nothing to turn")]
     NothingToTurn,
     /// There is no exercise at this place of the list.
-    #[error("there is no exercise number {0}")]
     NoSuchExercise(usize),
     /// There is no unfinished attempt at this place of the list.
-    #[error("there is no unfinished attempt number {0}")]
     NoSuchAttempt(usize),
     /// There is no attempt under way that takes operations.
-    #[error("no attempt is under way")]
     NoAttempt,
     /// Another action has this key at the same place.
-    #[error(transparent)]
-    KeyTaken(#[from] KeyTaken),
+    KeyTaken(KeyTaken),
+}
+
+impl fmt::Display for Refusal {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&match self {
+            Self::NoSuchGears(number) => say!("notices-no-such-gears", number = *number),
+            Self::NothingToTurn => say!("notices-nothing-to-turn"),
+            Self::NoSuchExercise(number) => say!("notices-no-such-exercise", number = *number),
+            Self::NoSuchAttempt(number) => say!("notices-no-such-attempt", number = *number),
+            Self::NoAttempt => say!("notices-no-attempt"),
+            Self::KeyTaken(taken) => taken.to_string(),
+        })
+    }
+}
+
+impl core::error::Error for Refusal {}
+
+impl From<KeyTaken> for Refusal {
+    fn from(taken: KeyTaken) -> Self {
+        Self::KeyTaken(taken)
+    }
 }
 
 /// Everything that the window shows.
@@ -114,7 +129,7 @@ impl Session {
             entries,
             chosen: None,
             pair: None,
-            missing: Some("No gear set is chosen.".to_owned()),
+            missing: Some(say!("stage-no-gears")),
             shown: 0,
             choice: 0,
             gears_asked: 0,
@@ -413,7 +428,7 @@ impl Session {
             self.chosen = Some(index);
             self.choice += 1;
             if self.pair.is_none() {
-                self.missing = Some("The gears are being computed.".to_owned());
+                self.missing = Some(say!("stage-computing"));
             }
         }
     }

@@ -11,6 +11,7 @@ use super::stage::{Drawing, Easel};
 use super::{AppError, PictureRequest, idle, preflight, program};
 use crate::job::{kept, kept_keys};
 use crate::words::message::LANGUAGE_VARIABLE;
+use crate::words::say;
 
 /// What to open the window with.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -35,7 +36,7 @@ pub fn run(request: &WindowRequest) -> Result<(), AppError> {
     let smoothing = if adapter.software { Msaa::Off } else { Msaa::Sample4 };
 
     let window = Window {
-        title: "Lashwright".to_owned(),
+        title: say!("window-name"),
         name: Some("lashwright".to_owned()),
         resolution: WindowResolution::new(1280, 720),
         resize_constraints: WindowResizeConstraints {
@@ -72,7 +73,7 @@ pub fn run(request: &WindowRequest) -> Result<(), AppError> {
     match app.run() {
         AppExit::Success => Ok(()),
         AppExit::Error(code) => Err(AppError::Start {
-            reason: format!("the window ended with code {code}"),
+            reason: say!("display-ended", code = code.get()),
         }),
     }
 }
@@ -87,9 +88,9 @@ fn without_panic(start: impl FnOnce()) -> Result<(), AppError> {
         let said = payload.downcast_ref::<String>().map(String::as_str);
         let said = said
             .or_else(|| payload.downcast_ref::<&str>().copied())
-            .unwrap_or("it does not say why");
+            .map_or_else(|| say!("display-says-nothing"), |said| said.replace('\n', " "));
         AppError::Start {
-            reason: format!("the window system did not start ({})", said.replace('\n', " ")),
+            reason: say!("display-window-system", said = said),
         }
     })
 }

@@ -7,8 +7,8 @@ use super::theme::Ink;
 use super::widget::{self, ButtonFace, Rank};
 use crate::quantity::{Units, fine_length, number, signed};
 use crate::view::bench::{BuildLine, Standing, Verdict, standing_band, standing_digits};
-use crate::view::{BenchView, Command, DebriefView, Place, SAFETY_NOTE, WindowView};
-use crate::words::debrief as words;
+use crate::view::{BenchView, Command, DebriefView, Place, WindowView, safety_note};
+use crate::words::{debrief as words, say};
 
 /// Draws the page.
 pub(super) fn debrief_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
@@ -39,7 +39,7 @@ pub(super) fn debrief_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Co
                 ways(ui, &ink, view, debrief);
                 hidden(ui, &ink, view, debrief);
                 log(ui, &ink, view, board);
-                widget::words(ui, SAFETY_NOTE, ink.small(), ink.color(|t| t.muted));
+                widget::words(ui, &safety_note(), ink.small(), ink.color(|t| t.muted));
             });
         });
     } else {
@@ -52,7 +52,7 @@ pub(super) fn debrief_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Co
                     prints(ui, &ink, view, board);
                     took(ui, &ink, board, debrief);
                     hidden(ui, &ink, view, debrief);
-                    widget::words(ui, SAFETY_NOTE, ink.small(), ink.color(|t| t.muted));
+                    widget::words(ui, &safety_note(), ink.small(), ink.color(|t| t.muted));
                 });
             })
             .response
@@ -82,7 +82,7 @@ fn verdict(
     ui.horizontal_centered(|ui| {
         ui.vertical(|ui| {
             ui.spacing_mut().item_spacing.y = 0.0;
-            let words = format!("Step {}, axle {}, handed over", board.step, board.seed);
+            let words = say!("verdict-head", step = board.step, seed = board.seed.to_string());
             widget::words(ui, &words, ink.small(), muted);
             widget::words(ui, &board.title, ink.page_title(), text);
             // Where the page was saved, or why it was not.
@@ -93,14 +93,14 @@ fn verdict(
         ui.add_space(ink.space(16.0));
         points(ui, ink, debrief);
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            let face = |label, rank| ButtonFace::new(label, "", rank);
-            if widget::button(ui, ink, &face("Another exercise", Rank::Next)).clicked() {
+            let face = ButtonFace::plain;
+            if widget::button(ui, ink, &face(say!("verdict-another"), Rank::Next)).clicked() {
                 out.push(Command::GoTo(Place::Start));
             }
-            if !ink.large() && widget::button(ui, ink, &face("Bench", Rank::Plain)).clicked() {
+            if !ink.large() && widget::button(ui, ink, &face(say!("verdict-bench"), Rank::Plain)).clicked() {
                 out.push(Command::GoTo(Place::Bench));
             }
-            if widget::button(ui, ink, &face("Save page", Rank::Plain)).clicked() {
+            if widget::button(ui, ink, &face(say!("verdict-save"), Rank::Plain)).clicked() {
                 out.push(Command::SaveDebrief);
             }
         });
@@ -115,10 +115,11 @@ fn points(ui: &mut Ui, ink: &Ink, debrief: &DebriefView) {
     let galley = ui.painter().layout_no_wrap(total.clone(), font, text);
     let small = ui
         .painter()
-        .layout_no_wrap("of 100".to_owned(), ink.body(), ink.color(|t| t.muted));
+        .layout_no_wrap(say!("verdict-of-100"), ink.body(), ink.color(|t| t.muted));
     let size = vec2(galley.size().x + ink.space(6.0) + small.size().x, galley.size().y);
     let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
-    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("Score {total} of 100")));
+    response
+        .widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, say!("verdict-score", total = total.as_str())));
     let after = galley.size().x + ink.space(6.0);
     ui.painter().galley(rect.min, galley, text);
     let at = pos2(rect.left() + after, rect.bottom() - small.size().y - ink.scaled(6.0));
@@ -131,8 +132,15 @@ fn points(ui: &mut Ui, ink: &Ink, debrief: &DebriefView) {
             break;
         }
         let (rect, response) = ui.allocate_exact_size(vec2(width, ink.scaled(40.0)), Sense::hover());
-        let words = format!("{} of {}", number(*points, 0), number(*full, 0));
-        response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("{name} {words}")));
+        let words = say!(
+            "verdict-part-points",
+            points = number(*points, 0),
+            full = number(*full, 0),
+        );
+        response.widget_info(|| {
+            let said = say!("verdict-part-said", name = name.as_str(), points = words.as_str());
+            WidgetInfo::labeled(WidgetType::Label, true, said)
+        });
         let painter = ui.painter();
         painter.text(rect.min, Align2::LEFT_TOP, name, ink.small(), text);
         painter.text(rect.right_top(), Align2::RIGHT_TOP, &words, ink.small(), text);
@@ -152,31 +160,37 @@ fn points(ui: &mut Ui, ink: &Ink, debrief: &DebriefView) {
 /// Where the points went, the most first.
 fn losses(ui: &mut Ui, ink: &Ink, debrief: &DebriefView) {
     let text = ink.color(|t| t.text);
-    widget::words(ui, "Where the points went", ink.zone_title(), text);
+    widget::words(ui, &say!("verdict-losses"), ink.zone_title(), text);
     ui.spacing_mut().item_spacing.y = 0.0;
     if debrief.losses.iter().all(|loss| loss.points < 0.05) {
-        widget::words(ui, "Nothing was lost.", ink.body(), text);
+        widget::words(ui, &say!("verdict-no-losses"), ink.body(), text);
     }
     // As wide as the longest number of an operation, the same in every row.
     let last = debrief.losses.iter().filter_map(|loss| loss.operation).max();
-    let widest = format!("operation {}", last.unwrap_or(0));
+    let widest = say!("verdict-operation", operation = last.unwrap_or(0));
     let widest = ui.painter().layout_no_wrap(widest, ink.small(), text);
     let column = widest.size().x + ink.space(10.0);
     // What cost nothing is no loss.
     for loss in debrief.losses.iter().filter(|loss| loss.points >= 0.05) {
         let width = ui.available_width();
-        let said = loss.operation.map(|operation| format!("operation {operation}"));
-        let where_lost = said.as_ref().map(|said| {
+        let said = loss
+            .operation
+            .map(|operation| say!("verdict-operation", operation = operation));
+        let where_lost = said.map(|said| {
             let muted = ink.color(|t| t.muted);
-            ui.painter().layout_no_wrap(said.clone(), ink.small(), muted)
+            ui.painter().layout_no_wrap(said, ink.small(), muted)
         });
         let words = ui.painter().layout(loss.why.clone(), ink.body(), text, width - column);
         let height = words.size().y.max(ink.scaled(34.0)) + ink.space(8.0);
         let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
         let points = signed(-loss.points, 1);
         response.widget_info(|| {
-            let at = said.as_ref().map_or_else(String::new, |said| format!(", {said}"));
-            WidgetInfo::labeled(WidgetType::Label, true, format!("{points}{at}: {}", loss.why))
+            let (points, why) = (points.as_str(), loss.why.as_str());
+            let said = match loss.operation {
+                None => say!("verdict-loss", points = points, why = why),
+                Some(operation) => say!("verdict-loss-at", points = points, operation = operation, why = why),
+            };
+            WidgetInfo::labeled(WidgetType::Label, true, said)
         });
         let painter = ui.painter();
         let at = rect.min + vec2(0.0, ink.space(4.0));
@@ -194,13 +208,13 @@ fn truth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
     ui.spacing_mut().item_spacing.y = 0.0;
     let width = ui.available_width();
     let (rect, response) = ui.allocate_exact_size(vec2(width, ink.scaled(26.0)), Sense::hover());
-    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, "Truth beside belief"));
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, say!("verdict-truth-and-belief")));
     let painter = ui.painter();
     let text = ink.color(|t| t.text);
     painter.text(
         rect.left_center(),
         Align2::LEFT_CENTER,
-        "Truth beside belief",
+        say!("verdict-truth-and-belief"),
         ink.zone_title(),
         text,
     );
@@ -208,14 +222,14 @@ fn truth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
     painter.text(
         pos2(columns.truth, rect.center().y),
         Align2::RIGHT_CENTER,
-        "truth",
+        say!("verdict-truth"),
         ink.section(),
         text,
     );
     painter.text(
         pos2(columns.belief, rect.center().y),
         Align2::RIGHT_CENTER,
-        "you",
+        say!("verdict-belief"),
         ink.section(),
         ink.color(|t| t.belief),
     );
@@ -252,13 +266,13 @@ impl Columns {
 fn truth_row(ui: &mut Ui, ink: &Ink, units: Units, standing: &Standing) {
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     let digits = |value: f64| standing_digits(standing.measure(), value, units);
-    let truth = standing.truth.map_or_else(|| "not together".to_owned(), digits);
-    let belief = standing.noted.map_or_else(|| "not written".to_owned(), digits);
+    let truth = standing.truth.map_or_else(|| say!("verdict-not-together"), digits);
+    let belief = standing.noted.map_or_else(|| say!("verdict-not-written"), digits);
     let name = words::standing::name(standing.what);
     let verdict = words::standing::worth(standing.place());
     let mut range = standing_band(standing, units);
     if standing.on_edge {
-        range.push_str(", an edge touches");
+        range = say!("verdict-on-edge", range = range);
     }
     let name_width = ink.scaled(NAME_WIDTH) - ink.space(8.0);
     let lay = |words: &str, color| ui.painter().layout(words.to_owned(), ink.small(), color, name_width);
@@ -266,7 +280,14 @@ fn truth_row(ui: &mut Ui, ink: &Ink, units: Units, standing: &Standing) {
     let height = (name_laid.size().y + range_laid.size().y + ink.scaled(8.0)).max(ink.scaled(46.0));
     let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), height), Sense::hover());
     response.widget_info(|| {
-        let words = format!("{name}, wanted {range}: truth {truth}, you {belief}, {verdict}");
+        let words = say!(
+            "verdict-standing-said",
+            name = name.as_str(),
+            range = range.as_str(),
+            truth = truth.as_str(),
+            belief = belief.as_str(),
+            worth = verdict,
+        );
         WidgetInfo::labeled(WidgetType::Label, true, words)
     });
     let painter = ui.painter();
@@ -379,13 +400,8 @@ fn prints(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
     ui.add_space(ink.space(10.0));
     let text = ink.color(|t| t.text);
     ui.horizontal(|ui| {
-        widget::words(ui, "All prints, in order", ink.zone_title(), text);
-        widget::words(
-            ui,
-            "upper drive, lower coast; toe left, top up",
-            ink.small(),
-            ink.color(|t| t.muted),
-        );
+        widget::words(ui, &say!("verdict-patterns"), ink.zone_title(), text);
+        widget::words(ui, &say!("verdict-patterns-help"), ink.small(), ink.color(|t| t.muted));
     });
     let size = vec2(ink.scaled(104.0), ink.scaled(84.0));
     ui.horizontal_wrapped(|ui| {
@@ -393,13 +409,17 @@ fn prints(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
         for print in &board.prints {
             let whole = size + vec2(0.0, ink.scaled(18.0));
             let (rect, response) = ui.allocate_exact_size(whole, Sense::hover());
-            let name = format!("{}, reading {}", print.title, print.number);
+            let name = say!(
+                "verdict-pattern-name",
+                what = print.title.as_str(),
+                number = print.number,
+            );
             response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, &name));
             super::bench::small_print(ui, Rect::from_min_size(rect.min, size), view, board, print);
             ui.painter().text(
                 rect.left_bottom(),
                 Align2::LEFT_BOTTOM,
-                format!("reading {}", print.number),
+                say!("verdict-pattern-number", number = print.number),
                 ink.small(),
                 text,
             );
@@ -411,28 +431,35 @@ fn prints(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
 /// What it took, beside what the reference technician takes for this axle.
 fn took(ui: &mut Ui, ink: &Ink, board: &BenchView, debrief: &DebriefView) {
     ui.add_space(ink.space(10.0));
-    widget::words(ui, "What it took, and par", ink.zone_title(), ink.color(|t| t.text));
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    widget::words(ui, &say!("verdict-took"), ink.zone_title(), text);
+    widget::words(ui, &say!("verdict-par-help"), ink.small(), muted);
     ui.spacing_mut().item_spacing.y = 0.0;
     let (tear_downs, minutes, money) = debrief.par;
-    let of = |own: String, par: String| format!("{own}, par {par}");
+    let of = |own: String, par: String| say!("verdict-and-par", own = own, par = par);
     widget::number_row(
         ui,
         ink,
-        "Time",
+        &say!("verdict-time"),
         &of(super::bench::time(board.minutes), super::bench::time(minutes)),
     );
-    widget::number_row(ui, ink, "Parts, money", &of(number(board.money, 0), number(money, 0)));
     widget::number_row(
         ui,
         ink,
-        "Tear-downs",
+        &say!("verdict-parts-cost"),
+        &of(number(board.money, 0), number(money, 0)),
+    );
+    widget::number_row(
+        ui,
+        ink,
+        &say!("verdict-teardowns"),
         &of(board.tear_downs.to_string(), tear_downs.to_string()),
     );
 }
 
 fn hidden(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
     ui.add_space(ink.space(10.0));
-    widget::words(ui, "What was hidden", ink.zone_title(), ink.color(|t| t.text));
+    widget::words(ui, &say!("verdict-hidden"), ink.zone_title(), ink.color(|t| t.text));
     ui.spacing_mut().item_spacing.y = 0.0;
     for (name, [metric, inch]) in &debrief.hidden {
         let value = match view.units {
@@ -442,13 +469,13 @@ fn hidden(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) 
         widget::number_row(ui, ink, name, value);
     }
     let [drive, coast] = &debrief.prints;
-    widget::number_row(ui, ink, "Print, drive", drive);
-    widget::number_row(ui, ink, "Print, coast", coast);
+    widget::number_row(ui, ink, &say!("verdict-drive-pattern"), drive);
+    widget::number_row(ui, ink, &say!("verdict-coast-pattern"), coast);
     ui.add_space(ink.space(10.0));
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
-    widget::words(ui, "What was not as drawn", ink.zone_title(), text);
+    widget::words(ui, &say!("verdict-not-as-drawn"), ink.zone_title(), text);
     if debrief.made.is_empty() && debrief.faults.is_empty() {
-        widget::words(ui, "Nothing that counts.", ink.body(), text);
+        widget::words(ui, &say!("verdict-all-as-drawn"), ink.body(), text);
     }
     for fault in &debrief.faults {
         widget::words(ui, fault, ink.section(), text);
@@ -459,8 +486,8 @@ fn hidden(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) 
             Units::Metric => metric,
             Units::Inch => inch,
         };
-        widget::number_row(ui, ink, made.name, off);
-        widget::words(ui, made.found_by, ink.small(), muted);
+        widget::number_row(ui, ink, &made.name, off);
+        widget::words(ui, &made.found_by, ink.small(), muted);
     }
     ui.add_space(ink.space(8.0));
 }
@@ -469,18 +496,15 @@ fn hidden(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) 
 fn ways(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     ui.add_space(ink.space(10.0));
-    widget::words(ui, "The reference technician\u{2019}s way", ink.zone_title(), text);
+    widget::words(ui, &say!("verdict-reference"), ink.zone_title(), text);
     ui.spacing_mut().item_spacing.y = ink.space(1.0);
-    let words = format!(
-        "The same axle, the same instruments, the truth hidden: {} points.",
-        number(debrief.reference_total, 0)
-    );
+    let words = say!("verdict-reference-points", points = number(debrief.reference_total, 0));
     widget::words(ui, &words, ink.small(), muted);
     for build in &debrief.reference {
         build_words(ui, ink, view.units, build);
     }
     ui.add_space(ink.space(10.0));
-    widget::words(ui, "Your builds", ink.zone_title(), text);
+    widget::words(ui, &say!("verdict-own-builds"), ink.zone_title(), text);
     for build in &debrief.builds {
         build_words(ui, ink, view.units, build);
     }
@@ -491,12 +515,18 @@ fn build_words(ui: &mut Ui, ink: &Ink, units: Units, build: &BuildLine) {
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     let title = build.worth.map_or_else(
         || build.name.clone(),
-        |worth| format!("{}: {} points as it stood", build.name, number(worth, 0)),
+        |worth| {
+            say!(
+                "verdict-build-points",
+                build = build.name.as_str(),
+                points = number(worth, 0),
+            )
+        },
     );
     ui.add_space(ink.space(4.0));
     widget::words(ui, &title, ink.section(), text);
     if !build.changed.is_empty() {
-        let words = format!("Changed: {}.", build.changed.join(", "));
+        let words = say!("verdict-changed", changes = build.changed.join(", "));
         widget::words(ui, &words, ink.body(), text);
     }
     let [metric, inch] = &build.saw;
@@ -505,21 +535,30 @@ fn build_words(ui: &mut Ui, ink: &Ink, units: Units, build: &BuildLine) {
         Units::Inch => inch,
     };
     if !saw.is_empty() {
-        widget::words(ui, &format!("Read: {}.", saw.join(", ")), ink.small(), muted);
+        let words = say!("verdict-read", readings = saw.join(", "));
+        widget::words(ui, &words, ink.small(), muted);
     }
     if let Some(deeper) = build.deeper_mm {
-        let way = if deeper > 0.0 { "deeper" } else { "shallower" };
-        let words = format!("True: the best depth lies {} {way}.", fine_length(deeper.abs(), units));
+        let size = fine_length(deeper.abs(), units);
+        let words = if deeper > 0.0 {
+            say!("verdict-best-deeper", size = size)
+        } else {
+            say!("verdict-best-shallower", size = size)
+        };
         widget::words(ui, &words, ink.small(), muted);
     }
 }
 
 fn log(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
-    widget::words(ui, "What was done", ink.zone_title(), text);
+    widget::words(ui, &say!("verdict-done"), ink.zone_title(), text);
     ui.spacing_mut().item_spacing.y = ink.space(1.0);
     for told in &board.told_back {
-        let title = format!("{}  {}", told.answer.operation, told.title(view.units));
+        let title = say!(
+            "verdict-done-title",
+            number = told.answer.operation,
+            what = told.title(view.units),
+        );
         widget::words(ui, &title, ink.body(), text);
         for sentence in &told.sentences {
             widget::words(ui, sentence, ink.small(), muted);

@@ -7,6 +7,7 @@ use super::widget::{self, ButtonFace, Rank, Row};
 use crate::quantity::{self, Units};
 use crate::view::gear_list::{Family, hunting_label};
 use crate::view::{Command, GearEntry, TextSize, WindowView};
+use crate::words::say;
 
 /// The list of gear sets. A click or the space bar chooses; with the keyboard in the list, up and down choose the
 /// neighbour.
@@ -17,9 +18,9 @@ pub fn gear_list_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command
         ui.spacing_mut().interact_size.y = 0.0;
         // With large text the tab above says it already.
         if !ink.large() {
-            widget::words(ui, "Gear sets", ink.zone_title(), ink.color(|t| t.text));
+            widget::words(ui, &say!("gears-title"), ink.zone_title(), ink.color(|t| t.text));
         }
-        widget::words(ui, &format!("{} found", view.gears.len()), ink.small(), muted);
+        widget::words(ui, &say!("gears-found", count = view.gears.len()), ink.small(), muted);
     });
     ui.add_space(ink.space(4.0));
     let height = ui.available_height() - ink.scaled(28.0) - ink.space(6.0);
@@ -32,13 +33,13 @@ pub fn gear_list_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command
 
 /// A gear file of one's own, by its path. Dropping it on the window does the same.
 fn open_file(ui: &mut Ui, ink: &Ink, out: &mut Vec<Command>) {
-    let typed = ui.id().with("gear file");
+    let typed = ui.id().with("gear-file");
     let mut path: String = ui.data(|data| data.get_temp(typed)).unwrap_or_default();
     ui.horizontal(|ui| {
-        let face = ButtonFace::new("Open", "", Rank::Plain);
+        let face = ButtonFace::plain(say!("gears-open"), Rank::Plain);
         let width = ui.available_width() - face.size(ui, ink).x - ui.spacing().item_spacing.x;
-        let hint = "Gear file, or drop it here";
-        let response = widget::writing_box(ui, ink, typed.with("box"), "Gear file", &mut path, width, false);
+        let hint = say!("gears-file-hint");
+        let response = widget::writing_box(ui, ink, typed.with("box"), &say!("gears-file"), &mut path, width, false);
         if path.is_empty() && !response.has_focus() {
             let at = response.rect.left_center();
             let muted = ink.color(|t| t.muted);
@@ -60,10 +61,10 @@ fn open_file(ui: &mut Ui, ink: &Ink, out: &mut Vec<Command>) {
 
 fn list(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     if view.gears.is_empty() {
-        widget::words(ui, "No gear set was found.", ink.body(), ink.color(|t| t.muted));
+        widget::words(ui, &say!("gears-none"), ink.body(), ink.color(|t| t.muted));
         return;
     }
-    let list = ui.id().with("gear sets");
+    let list = ui.id().with("gear-sets");
     ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for (index, entry) in view.gears.iter().enumerate() {
@@ -82,7 +83,11 @@ fn row(
     out: &mut Vec<Command>,
 ) {
     let numbers = &entry.numbers;
-    let second = format!("{}, {}", hunting_label(numbers.hunting), entry.origin.label());
+    let second = say!(
+        "gears-second",
+        hunting = hunting_label(numbers.hunting),
+        origin = entry.origin.label(),
+    );
     let chosen = view.chosen == Some(index);
     let response = widget::list_row(
         ui,
@@ -136,9 +141,15 @@ fn design_length(length_mm: f64, units: Units) -> String {
     match units {
         Units::Metric => {
             let whole = (length_mm - length_mm.round()).abs() < 0.05;
-            format!("{}\u{a0}mm", quantity::number(length_mm, usize::from(!whole)))
+            say!(
+                "gears-millimeters",
+                length = quantity::number(length_mm, usize::from(!whole))
+            )
         }
-        Units::Inch => format!("{}\u{a0}in", quantity::number(quantity::inches(length_mm), 3)),
+        Units::Inch => say!(
+            "gears-inches",
+            length = quantity::number(quantity::inches(length_mm), 3)
+        ),
     }
 }
 
@@ -146,50 +157,48 @@ fn design_length(length_mm: f64, units: Units) -> String {
 pub fn gear_numbers_panel(ui: &mut Ui, view: &WindowView<'_>) {
     let ink = Ink::new(view.theme, view.text_size);
     let Some(entry) = view.chosen_gears() else {
-        widget::words(
-            ui,
-            "Choose a gear set to see it on the stage.",
-            ink.body(),
-            ink.color(|t| t.muted),
-        );
+        widget::words(ui, &say!("gears-choose"), ink.body(), ink.color(|t| t.muted));
         return;
     };
     let numbers = &entry.numbers;
     widget::words(ui, &entry.name, ink.section(), ink.color(|t| t.text));
     ui.add_space(ink.space(2.0));
     ui.spacing_mut().item_spacing.y = 0.0;
-    let teeth = format!(
-        "{} to {}, {}",
-        numbers.pinion_teeth,
-        numbers.wheel_teeth,
-        hunting_label(numbers.hunting)
+    let teeth = say!(
+        "gears-teeth-numbers",
+        pinion = numbers.pinion_teeth.to_string(),
+        wheel = numbers.wheel_teeth.to_string(),
+        hunting = hunting_label(numbers.hunting),
     );
     let spiral = format!("{}°", quantity::number(numbers.pinion_spiral_angle_deg, 1));
     let rows = [
-        ("Teeth", teeth),
-        ("Ratio", quantity::number(numbers.ratio, 3)),
+        (say!("gears-teeth"), teeth),
+        (say!("gears-ratio"), quantity::number(numbers.ratio, 3)),
         (
-            "Ring gear diameter",
+            say!("gears-diameter"),
             design_length(numbers.ring_gear_diameter_mm, view.units),
         ),
         (
-            "Offset",
+            say!("gears-offset"),
             if numbers.offset_mm > 0.0 {
                 design_length(numbers.offset_mm, view.units)
             } else {
-                "none".to_owned()
+                say!("gears-no-offset")
             },
         ),
-        ("Pinion spiral angle", spiral),
-        ("Tooth depth", numbers.depth_label().to_owned()),
-        ("Family", numbers.family.map_or("\u{2013}", Family::label).to_owned()),
+        (say!("gears-spiral-angle"), spiral),
+        (say!("gears-tooth-depth"), numbers.depth_label()),
+        (
+            say!("gears-family"),
+            numbers.family.map_or_else(|| "\u{2013}".to_owned(), Family::label),
+        ),
     ];
     for (word, number) in rows {
-        widget::number_row(ui, &ink, word, &number);
+        widget::number_row(ui, &ink, &word, &number);
     }
     ui.add_space(ink.space(6.0));
     if let Some(family) = numbers.family {
-        widget::words(ui, family.rule(), ink.small(), ink.color(|t| t.muted));
+        widget::words(ui, &family.rule(), ink.small(), ink.color(|t| t.muted));
     }
 }
 

@@ -6,28 +6,25 @@ use super::key;
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Rank};
 use crate::view::{Action, Command, KeyName, KeyTaken, Place, WindowView};
+use crate::words::say;
 
 /// Keys that stay what they are.
-fn fixed_keys(place: Place) -> Vec<[&'static str; 2]> {
+fn fixed_keys(place: Place) -> Vec<[String; 2]> {
     let mut all = vec![
-        ["F1", "this list"],
-        ["Tab", "from one thing to the next; Enter or Space presses it"],
+        ["F1".to_owned(), say!("help-f1")],
+        [say!("help-tab-key"), say!("help-tab")],
     ];
+    let arrows = || [say!("help-arrows-key"), say!("help-arrows")];
+    let by_hand = || [say!("help-ctrl-key"), say!("help-ctrl")];
     match place {
         Place::Bench => all.extend([
-            [
-                "Enter",
-                "do what the form says, write what was read; with Ctrl from everywhere in the form",
-            ],
-            ["Esc", "put the form away"],
-            ["Arrows", "go round; with Shift, shift"],
-            ["Ctrl", "with drag or wheel over the stage, turn the gears by hand"],
+            [say!("help-enter-key"), say!("help-enter")],
+            [say!("help-escape-key"), say!("help-escape")],
+            arrows(),
+            by_hand(),
         ]),
-        Place::Gears => all.extend([
-            ["Arrows", "go round; with Shift, shift"],
-            ["Ctrl", "with drag or wheel over the stage, turn the gears by hand"],
-        ]),
-        Place::ToothRoom => all.push(["Shift and arrow", "one field of the wall chart"]),
+        Place::Gears => all.extend([arrows(), by_hand()]),
+        Place::ToothRoom => all.push([say!("help-chart-key"), say!("help-chart")]),
         Place::Start | Place::Debrief => {}
     }
     all
@@ -42,17 +39,12 @@ struct Waiting {
 }
 
 fn waiting_id() -> Id {
-    Id::new("waiting for a key")
+    Id::new("waiting-for-a-key")
 }
 
 fn button_id(action: Action) -> Id {
-    Id::new(("change key", action))
+    Id::new(("change-key", action))
 }
-
-/// What is to be done while a key is waited for.
-const PRESS: &str = "Press the new key; Esc leaves it as it is, Backspace turns it off.";
-/// What is said of other keys.
-const NO_KEY: &str = "That one always means the same. Press a letter, a digit, a sign or the space bar.";
 
 /// Shows the list while it is asked for, and asks for it on F1.
 pub(super) fn help(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
@@ -73,8 +65,8 @@ pub(super) fn help(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let shown = Modal::new(Id::new("keys")).show(ui.ctx(), |ui| {
         ui.set_max_width((0.9 * window.width()).min(ink.scaled(520.0)));
         let text = ink.color(|t| t.text);
-        widget::words(ui, "Keys", ink.page_title(), text);
-        widget::words(ui, "Press a framed key to change it.", ink.body(), text);
+        widget::words(ui, &say!("keys-list"), ink.page_title(), text);
+        widget::words(ui, &say!("keys-list-help"), ink.body(), text);
         egui::ScrollArea::vertical()
             .max_height(if ink.large() { 0.5 } else { 0.62 } * window.height())
             .show(ui, |ui| {
@@ -86,11 +78,12 @@ pub(super) fn help(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
             widget::words(ui, said, ink.body(), ink.color(|t| t.off));
         }
         ui.horizontal(|ui| {
-            let face = |label, key, rank| ButtonFace::new(label, key, rank);
-            if widget::button(ui, &ink, &face("Usual keys", "", Rank::Plain)).clicked() {
+            let usual = ButtonFace::plain(say!("keys-usual"), Rank::Plain);
+            if widget::button(ui, &ink, &usual).clicked() {
                 out.push(Command::UsualKeys);
             }
-            widget::button(ui, &ink, &face("Close", "Esc", Rank::Next)).clicked()
+            let close = ButtonFace::new(say!("window-close"), say!("window-cap-escape"), Rank::Next);
+            widget::button(ui, &ink, &close).clicked()
         })
         .inner
     });
@@ -103,7 +96,7 @@ pub(super) fn help(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
 fn rows(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>) {
     let text = ink.color(|t| t.text);
     for [keys, what] in fixed_keys(view.place) {
-        fixed_row(ui, ink, keys, what);
+        fixed_row(ui, ink, &keys, &what);
     }
     for action in Action::all().filter(|action| action.acts_at(view.place)) {
         action_row(ui, ink, view, action);
@@ -111,7 +104,7 @@ fn rows(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>) {
     let mut others = Action::all().filter(|action| !action.acts_at(view.place)).peekable();
     if others.peek().is_some() {
         ui.add_space(ink.space(10.0));
-        widget::words(ui, "At other places", ink.section(), text);
+        widget::words(ui, &say!("keys-list-other-places"), ink.section(), text);
         for action in others {
             action_row(ui, ink, view, action);
         }
@@ -129,7 +122,7 @@ fn fixed_row(ui: &mut Ui, ink: &Ink, keys: &str, what: &str) {
     let words = ui.painter().layout(what.to_owned(), ink.body(), text, width - column);
     let height = words.size().y + ink.space(6.0);
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
-    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("{keys}: {what}")));
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, say!("help-row", keys = keys, what = what)));
     let painter = ui.painter();
     let at = rect.min + vec2(0.0, ink.space(3.0));
     painter.text(at, egui::Align2::LEFT_TOP, keys, ink.section(), text);
@@ -154,7 +147,10 @@ fn action_row(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, action: Action) {
     );
     key_button(ui, ink, view, action, waiting.is_some(), rect);
     if let Some(Waiting { said, .. }) = waiting {
-        let said = said.map_or_else(|| PRESS.to_owned(), |said| format!("{said} {PRESS}"));
+        let said = said.map_or_else(
+            || say!("keys-press"),
+            |said| say!("keys-press-again", why = said, press = say!("keys-press")),
+        );
         let words = ui.painter().layout(said.clone(), ink.section(), text, width - column);
         let (_, below) = ui.allocate_space(vec2(width, words.size().y + ink.space(6.0)));
         let response = ui.interact(below, button_id(action).with("said"), Sense::hover());
@@ -175,19 +171,27 @@ fn key_button(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, action: Action, wai
     let side = ink.scaled(28.0);
     let current = view.keys.key(action);
     let (sign, color) = match (waits, current) {
-        (true, _) => ("...", ink.color(|t| t.text)),
+        (true, _) => ("…".to_owned(), ink.color(|t| t.text)),
         (false, Some(key)) => (key.sign(), ink.color(|t| t.text)),
-        (false, None) => ("off", ink.color(|t| t.muted)),
+        (false, None) => (say!("keys-off"), ink.color(|t| t.muted)),
     };
-    let galley = ui.painter().layout_no_wrap(sign.to_owned(), ink.section(), color);
+    let galley = ui.painter().layout_no_wrap(sign, ink.section(), color);
     let size = vec2((galley.size().x + 2.0 * ink.space(8.0)).max(side), side);
     // The outline of the keyboard lies outside.
     let rect = Rect::from_min_size(pos2(row.left() + 4.0, row.center().y - side / 2.0), size);
     let response = ui.interact(rect, button_id(action), Sense::click());
     let name = if waits {
-        format!("{PRESS} {action}")
+        say!(
+            "keys-press-for",
+            press = say!("keys-press"),
+            action = action.to_string()
+        )
     } else {
-        format!("Change key of “{action}”: {}", current.map_or("off", KeyName::word))
+        say!(
+            "keys-change",
+            action = action.to_string(),
+            key = current.map_or_else(|| say!("keys-off"), KeyName::word),
+        )
     };
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, &name));
     let line = if waits {
@@ -241,13 +245,13 @@ fn take_new_key(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
             out.push(Command::SetKey(action, None));
             None
         }
-        (_, None) => Some(NO_KEY.to_owned()),
+        (_, None) => Some(say!("keys-fixed")),
         (_, Some(key)) => {
             let taken = view.keys.taken_by(action, key).map(|other| KeyTaken { key, other });
             if taken.is_none() {
                 out.push(Command::SetKey(action, Some(key)));
             }
-            taken.map(|taken| format!("{taken}."))
+            taken.map(|taken| say!("keys-taken-sentence", taken = taken.to_string()))
         }
     };
     match said {

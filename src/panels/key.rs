@@ -3,6 +3,7 @@
 use egui::{Event, InputState, Key, Ui};
 
 use crate::view::{Action, KeyName, Keys, WindowView};
+use crate::words::say;
 
 /// The name of a key that can be given to an action. The equals sign stands for plus, which is on the same key of many
 /// keyboards.
@@ -43,14 +44,14 @@ pub(super) fn actions(ui: &Ui, view: &WindowView<'_>) -> Vec<Action> {
 }
 
 /// What stands on the cap of a button; empty where the key is turned off.
-pub(super) fn cap(keys: &Keys, action: Action) -> &'static str {
-    keys.key(action).map_or("", KeyName::sign)
+pub(super) fn cap(keys: &Keys, action: Action) -> String {
+    keys.key(action).map(KeyName::sign).unwrap_or_default()
 }
 
 /// A tooltip with the key that does the same, if one does.
-pub(super) fn hint(what: &str, keys: &Keys, action: Action) -> String {
+pub(super) fn hint(what: String, keys: &Keys, action: Action) -> String {
     match keys.key(action) {
-        Some(key) => format!("{what}. Key {}", key.sign()),
-        None => what.to_owned(),
+        Some(key) => say!("keys-tooltip", what = what, key = key.sign()),
+        None => what,
     }
 }

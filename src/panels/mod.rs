@@ -35,6 +35,7 @@ pub use stage::{stage_captions_panel, stage_panel, turning_panel};
 pub use theme::Ink;
 
 use crate::view::{Command, Place, WindowView};
+use crate::words::say;
 
 /// Which part of the side panel is shown. With usual text the list is always there, above one of the others.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -43,6 +44,16 @@ enum SideTab {
     #[default]
     Setting,
     Numbers,
+}
+
+impl SideTab {
+    fn label(self) -> String {
+        match self {
+            Self::List => say!("window-tab-sets"),
+            Self::Setting => say!("window-tab-setting"),
+            Self::Numbers => say!("window-tab-numbers"),
+        }
+    }
 }
 
 /// What the panels leave for others.
@@ -169,13 +180,13 @@ fn gears_and_room(
 fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let key = ui.id().with("tab");
     let tab = ui.data(|data| data.get_temp::<SideTab>(key)).unwrap_or_default();
-    let choose = |ui: &mut Ui, tabs: &[(&'static str, SideTab)], out: &mut Vec<Command>| {
-        let cells: Vec<widget::Cell<'_, SideTab>> = tabs
+    let choose = |ui: &mut Ui, tabs: &[SideTab], out: &mut Vec<Command>| {
+        let cells: Vec<widget::Cell<SideTab>> = tabs
             .iter()
-            .map(|&(label, value)| widget::Cell { label, value, hint: "" })
+            .map(|value| widget::Cell::new(value.label(), *value))
             .collect();
         ui.horizontal(|ui| {
-            if let Some(pressed) = widget::segments(ui, ink, "Show", &cells, Some(tab)) {
+            if let Some(pressed) = widget::segments(ui, ink, "show", &say!("window-show"), &cells, Some(tab)) {
                 ui.data_mut(|data| data.insert_temp(key, pressed));
             }
             if tab == SideTab::Setting && !ink.large() {
@@ -202,12 +213,7 @@ fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
             });
     };
     if ink.large() {
-        let tabs = [
-            ("Sets", SideTab::List),
-            ("Setting", SideTab::Setting),
-            ("Numbers", SideTab::Numbers),
-        ];
-        choose(ui, &tabs, out);
+        choose(ui, &[SideTab::List, SideTab::Setting, SideTab::Numbers], out);
         if tab == SideTab::List {
             gear_list_panel(ui, view, out);
         } else {
@@ -222,7 +228,7 @@ fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let below_list = Dock::new("setting and numbers", Edge::Bottom, needed.min(0.7 * height), range)
         .margin(vec2(0.0, ink.space(6.0)));
     let below_list = below_list.show(ui, ink, view, out, |ui, out| {
-        choose(ui, &[("Setting", SideTab::Setting), ("Numbers", SideTab::Numbers)], out);
+        choose(ui, &[SideTab::Setting, SideTab::Numbers], out);
         below(ui, tab, out);
     });
     let edge = below_list.response.rect;

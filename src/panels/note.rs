@@ -6,7 +6,8 @@ use std::sync::Arc;
 
 use super::theme::Ink;
 use super::widget;
-use crate::view::{SAFETY_NOTE, WindowView};
+use crate::view::{WindowView, safety_note};
+use crate::words::say;
 
 /// Draws the note over the width that it has.
 pub fn note_panel(ui: &mut Ui, view: &WindowView<'_>) {
@@ -15,7 +16,7 @@ pub fn note_panel(ui: &mut Ui, view: &WindowView<'_>) {
     let galley = words(ui, &ink, ui.available_width() - sign - ink.space(8.0));
     let size = vec2(ui.available_width(), galley.size().y);
     let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
-    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("Safety. {SAFETY_NOTE}")));
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, say!("window-safety", note = safety_note())));
     let first_row = galley.rows.first().map_or(sign, |row| row.height());
     widget::warning_sign(ui, &ink, rect.min + vec2(0.0, (first_row - sign) / 2.0), sign);
     let text = ink.color(|t| t.text);
@@ -37,7 +38,12 @@ fn words(ui: &Ui, ink: &Ink, width: f32) -> Arc<Galley> {
     let mut job = LayoutJob::default();
     job.wrap.max_width = width.max(40.0);
     let color = ink.color(|t| t.text);
-    job.append("Safety. ", 0.0, TextFormat::simple(ink.section(), color));
-    job.append(SAFETY_NOTE, 0.0, TextFormat::simple(ink.body(), color));
+    job.append(
+        &say!("window-safety-word"),
+        0.0,
+        TextFormat::simple(ink.section(), color),
+    );
+    job.append(" ", 0.0, TextFormat::simple(ink.body(), color));
+    job.append(&safety_note(), 0.0, TextFormat::simple(ink.body(), color));
     ui.painter().layout_job(job)
 }

@@ -5,19 +5,16 @@ use egui::{Align2, FontId, Modal, RichText, ScrollArea, Ui};
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Rank};
 use crate::view::{Command, WindowView};
+use crate::words::say;
 
 /// Shows what there is to say; a notice stays until it is put away.
 pub(super) fn notice(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let ink = Ink::new(view.theme, view.text_size);
     if view.file_over {
         let window = ui.ctx().content_rect();
-        let layer = egui::LayerId::new(egui::Order::Foreground, egui::Id::new("file over"));
+        let layer = egui::LayerId::new(egui::Order::Foreground, egui::Id::new("file-over"));
         let painter = ui.ctx().layer_painter(layer);
-        let words = painter.layout_no_wrap(
-            "Let go to open the gear file".to_owned(),
-            ink.zone_title(),
-            ink.color(|t| t.text),
-        );
+        let words = painter.layout_no_wrap(say!("gears-drop"), ink.zone_title(), ink.color(|t| t.text));
         let frame = Align2::CENTER_CENTER.anchor_size(window.center(), words.size() + egui::vec2(48.0, 32.0));
         painter.rect(
             frame,
@@ -33,7 +30,7 @@ pub(super) fn notice(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let window = ui.ctx().content_rect();
     let shown = Modal::new(egui::Id::new("notice")).show(ui.ctx(), |ui| {
         ui.set_max_width((0.9 * window.width()).min(ink.scaled(760.0)));
-        widget::words(ui, "The file was not opened", ink.page_title(), ink.color(|t| t.text));
+        widget::words(ui, &say!("gears-not-opened"), ink.page_title(), ink.color(|t| t.text));
         ui.add_space(ink.space(8.0));
         ScrollArea::both().max_height(0.6 * window.height()).show(ui, |ui| {
             // Marks below a line of the file stand under what they mark.
@@ -42,7 +39,7 @@ pub(super) fn notice(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
             ui.add(egui::Label::new(words).wrap_mode(egui::TextWrapMode::Extend));
         });
         ui.add_space(ink.space(8.0));
-        let face = ButtonFace::new("Close", "Esc", Rank::Next);
+        let face = ButtonFace::new(say!("window-close"), say!("window-cap-escape"), Rank::Next);
         let close = widget::button(ui, &ink, &face);
         close.clicked() || ui.input(|input| input.key_pressed(egui::Key::Enter))
     });

@@ -8,6 +8,7 @@ use super::theme::Ink;
 use super::widget::{self, ButtonFace, Cell, Rank};
 use crate::drawing;
 use crate::view::{Action, Command, Place, Setting, WindowView};
+use crate::words::say;
 
 /// The pictures of the room, made by whoever computes them, for the sizes that the panel last asked for.
 #[derive(Debug, Clone, PartialEq)]
@@ -74,8 +75,24 @@ pub(super) fn room_panel(
     );
     let chart = Rect::from_min_max(pos2(split, inside.top()), inside.max);
     if let Some(pictures) = pictures {
-        picture(ui, flanks, &ink, view, "Both flanks", &pictures.flanks.items);
-        picture(ui, motion, &ink, view, "Transmission error", &pictures.motion.items);
+        picture(
+            ui,
+            flanks,
+            &ink,
+            view,
+            "both",
+            &say!("room-both-flanks"),
+            &pictures.flanks.items,
+        );
+        picture(
+            ui,
+            motion,
+            &ink,
+            view,
+            "motion",
+            &say!("room-transmission-error"),
+            &pictures.motion.items,
+        );
         chart_panel(ui, chart, &ink, view, pictures, out);
     } else {
         waiting(ui, flanks, &ink, view);
@@ -101,13 +118,12 @@ fn one_at_a_time(
     let builder = egui::UiBuilder::new().id_salt("sights").max_rect(head);
     ui.scope_builder(builder, |ui| {
         let cells = [
-            ("Drive", Sight::Drive),
-            ("Coast", Sight::Coast),
-            ("Motion", Sight::Motion),
-            ("Chart", Sight::Chart),
-        ]
-        .map(|(label, value)| Cell { label, value, hint: "" });
-        if let Some(pressed) = widget::segments(ui, ink, "Picture", &cells, Some(sight)) {
+            Cell::new(say!("room-drive"), Sight::Drive),
+            Cell::new(say!("room-coast"), Sight::Coast),
+            Cell::new(say!("room-motion"), Sight::Motion),
+            Cell::new(say!("room-chart"), Sight::Chart),
+        ];
+        if let Some(pressed) = widget::segments(ui, ink, "picture", &say!("room-picture"), &cells, Some(sight)) {
             sight = pressed;
             ui.data_mut(|data| data.insert_temp(key, sight));
         }
@@ -116,14 +132,30 @@ fn one_at_a_time(
     match (pictures, sight) {
         (None, _) => waiting(ui, rest, ink, view),
         // The picture has both flanks, one below the other: the half of it that is wanted is in view.
-        (Some(pictures), Sight::Drive) => picture(ui, rest, ink, view, "Drive flank", &pictures.flanks.items),
+        (Some(pictures), Sight::Drive) => picture(
+            ui,
+            rest,
+            ink,
+            view,
+            "drive",
+            &say!("room-drive-flank"),
+            &pictures.flanks.items,
+        ),
         (Some(pictures), Sight::Coast) => {
             let [_, height] = size(ink, rest);
             let lower = pictures.flanks.items.iter().cloned();
             let items: Vec<drawing::Item> = lower.map(|item| item.moved(0.0, -height)).collect();
-            picture(ui, rest, ink, view, "Coast flank", &items);
+            picture(ui, rest, ink, view, "coast", &say!("room-coast-flank"), &items);
         }
-        (Some(pictures), Sight::Motion) => picture(ui, rest, ink, view, "Transmission error", &pictures.motion.items),
+        (Some(pictures), Sight::Motion) => picture(
+            ui,
+            rest,
+            ink,
+            view,
+            "motion",
+            &say!("room-transmission-error"),
+            &pictures.motion.items,
+        ),
         (Some(pictures), Sight::Chart) => chart_panel(ui, rest, ink, view, pictures, out),
     }
     let [width, height] = size(ink, rest);
@@ -159,15 +191,15 @@ fn chart_size(ink: &Ink, rect: Rect) -> [f64; 2] {
     [width, height - f64::from(CHART_TITLE + foot)]
 }
 
-fn picture(ui: &Ui, rect: Rect, ink: &Ink, view: &WindowView<'_>, name: &str, items: &[drawing::Item]) {
-    let response = ui.interact(rect, ui.id().with(name), Sense::hover());
+fn picture(ui: &Ui, rect: Rect, ink: &Ink, view: &WindowView<'_>, key: &str, name: &str, items: &[drawing::Item]) {
+    let response = ui.interact(rect, ui.id().with(key), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, name));
     let painter = ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
     PictureArea::new(rect.min, scale(ink, rect), view.theme).paint(&painter, items);
 }
 
 fn waiting(ui: &Ui, rect: Rect, ink: &Ink, view: &WindowView<'_>) {
-    let words = view.stage.missing.unwrap_or("The pictures are being computed.");
+    let words = view.stage.missing.map_or_else(|| say!("room-computing"), str::to_owned);
     ui.painter().text(
         rect.center(),
         egui::Align2::CENTER_CENTER,
@@ -191,7 +223,7 @@ fn chart_panel(
     painter.text(
         rect.min,
         egui::Align2::LEFT_TOP,
-        "Wall chart: upper tooth drive, lower coast",
+        say!("room-wall-chart-title"),
         ink.section(),
         text,
     );
@@ -201,7 +233,7 @@ fn chart_panel(
     let grid = sheet.rect(&pictures.chart_grid);
     let foot = (!ink.large()).then(|| {
         painter.layout(
-            "Press a field to go there. Shift with an arrow key moves one field.".to_owned(),
+            say!("room-wall-chart-help"),
             ink.small(),
             ink.color(|t| t.muted),
             rect.width(),
@@ -210,8 +242,8 @@ fn chart_panel(
     if let Some(foot) = foot {
         painter.galley(pos2(rect.left(), grid.bottom() + ink.space(8.0)), foot, text);
     }
-    let response = ui.interact(grid, ui.id().with("wall chart"), Sense::click());
-    response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, "Wall chart"));
+    let response = ui.interact(grid, ui.id().with("wall-chart"), Sense::click());
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, say!("room-wall-chart")));
     let (columns, rows) = (pictures.across_mm.len(), pictures.down_mm.len());
     if response.clicked()
         && let Some(at) = response.interact_pointer_pos()
@@ -269,7 +301,7 @@ fn arrows(ui: &Ui, view: &WindowView<'_>, pictures: &RoomPictures, out: &mut Vec
 }
 
 /// What can be done in the room, in the order of its work line.
-pub(super) fn room_buttons(view: &WindowView<'_>) -> Vec<(ButtonFace<'static>, Action, Command, bool)> {
+pub(super) fn room_buttons(view: &WindowView<'_>) -> Vec<(ButtonFace, Action, Command, bool)> {
     let button = |label, action, rank, command, enabled| {
         let face = ButtonFace::new(label, key::cap(view.keys, action), rank);
         (face, action, command, enabled)
@@ -278,28 +310,28 @@ pub(super) fn room_buttons(view: &WindowView<'_>) -> Vec<(ButtonFace<'static>, A
     let compared = view.room.other.is_some();
     vec![
         button(
-            "Keep as B",
+            say!("room-keep-as-b"),
             Action::KeepAsOther,
             Rank::Next,
             Command::KeepAsOther,
             there,
         ),
         button(
-            "Swap A and B",
+            say!("room-swap"),
             Action::SwapWithOther,
             Rank::Plain,
             Command::SwapWithOther,
             compared,
         ),
         button(
-            "Without B",
+            say!("room-drop-b"),
             Action::DropOther,
             Rank::Plain,
             Command::DropOther,
             compared,
         ),
         button(
-            "Save picture",
+            say!("room-save-picture"),
             Action::SavePicture,
             Rank::Plain,
             Command::SavePicture,

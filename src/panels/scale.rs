@@ -3,12 +3,17 @@
 use egui::{Align2, EventFilter, Key, Modifiers, Rect, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 use super::theme::Ink;
+use crate::words::say;
 
 /// What a scale shows.
 #[derive(Debug, Clone)]
-pub(super) struct Scale<'a> {
-    /// What is set, with which way is positive.
-    pub(super) name: &'a str,
+pub(super) struct Scale {
+    /// What tells it from other scales.
+    pub(super) key: &'static str,
+    /// What is set.
+    pub(super) name: String,
+    /// What is said when the pointer rests on it.
+    pub(super) hint: String,
     /// The value as it is read.
     pub(super) reading: String,
     /// The value.
@@ -31,13 +36,21 @@ pub(super) const SCALE_HEIGHT: f32 = 42.0;
 /// Draws a scale over the full width; returns the value that is asked for. Drag or arrow keys set it (ten steps with
 /// shift), a double click or Home sets
 /// the usual value.
-pub(super) fn scale(ui: &mut Ui, ink: &Ink, scale: &Scale<'_>) -> Option<f64> {
+pub(super) fn scale(ui: &mut Ui, ink: &Ink, scale: &Scale) -> Option<f64> {
     let size = vec2(ui.available_width(), ink.scaled(SCALE_HEIGHT));
     let (_, rect) = ui.allocate_space(size);
-    let id = ui.id().with(scale.name);
+    let id = ui.id().with(scale.key);
     let response = ui.interact(rect, id, Sense::click_and_drag());
     let enabled = ui.is_enabled();
-    response.widget_info(|| WidgetInfo::slider(enabled, scale.value, format!("{}: {}", scale.name, scale.reading)));
+    response.widget_info(|| {
+        let said = say!(
+            "stage-scale-said",
+            name = scale.name.as_str(),
+            reading = scale.reading.as_str()
+        );
+        WidgetInfo::slider(enabled, scale.value, said)
+    });
+    let response = response.on_hover_text(&scale.hint);
     let inset = ink.space(8.0);
     let line = Rect::from_min_max(
         pos2(rect.left() + inset, rect.top() + ink.scaled(22.0)),
@@ -91,10 +104,10 @@ pub(super) fn scale(ui: &mut Ui, ink: &Ink, scale: &Scale<'_>) -> Option<f64> {
     clippy::cast_possible_truncation,
     reason = "a place on the screen, between -1 and 1 of a line"
 )]
-fn draw(ui: &Ui, ink: &Ink, scale: &Scale<'_>, rect: Rect, line: Rect, enabled: bool) {
+fn draw(ui: &Ui, ink: &Ink, scale: &Scale, rect: Rect, line: Rect, enabled: bool) {
     let painter = ui.painter();
     let text = ink.color(|t| if enabled { t.text } else { t.ghost });
-    painter.text(rect.left_top(), Align2::LEFT_TOP, scale.name, ink.body(), text);
+    painter.text(rect.left_top(), Align2::LEFT_TOP, &scale.name, ink.body(), text);
     painter.text(rect.right_top(), Align2::RIGHT_TOP, &scale.reading, ink.section(), text);
     let thin = ink.line(1.0, |t| if enabled { t.line } else { t.hairline });
     let foot = line.bottom();

@@ -6,7 +6,9 @@ use super::scale::{SCALE_HEIGHT, Scale, scale};
 use super::theme::Ink;
 use super::widget;
 use crate::quantity::{self, Units};
+use crate::view::bench::{along_words, up_words};
 use crate::view::{Command, FILM_UM, Place, Print, Setting, SettingContact, WindowView};
+use crate::words::say;
 
 /// The four scales and what the teeth say.
 pub fn setting_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
@@ -15,23 +17,20 @@ pub fn setting_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>)
     let in_room = view.place == Place::ToothRoom;
     ui.spacing_mut().item_spacing.y = 0.0;
     ui.add_enabled_ui(view.stage.missing.is_none(), |ui| {
-        for (name, field, most) in fields() {
+        for of in Set::ALL {
+            let (field, most) = of.field();
             let mut wanted = setting;
             let value = *field(&mut wanted);
-            let angle = name == SHAFT_ANGLE;
-            let (step, steps_a_line) = match (angle, view.units) {
-                (true, _) => (0.005, 5),
-                (false, Units::Metric) => (0.005, 10),
-                (false, Units::Inch) => (quantity::millimetres(0.0005), 4),
-            };
-            let reading = if angle {
-                format!("{}°", quantity::signed(value, 3))
-            } else {
-                quantity::deviation(value, view.units)
+            let (step, steps_a_line) = match (of, view.units) {
+                (Set::ShaftAngle, _) => (0.005, 5),
+                (_, Units::Metric) => (0.005, 10),
+                (_, Units::Inch) => (quantity::millimetres(0.0005), 4),
             };
             let shown = Scale {
-                name,
-                reading,
+                key: of.key(),
+                name: of.name(),
+                hint: of.hint(),
+                reading: of.reading(value, view.units),
                 value,
                 ends: [-most, most],
                 usual: 0.0,
@@ -55,37 +54,100 @@ pub fn setting_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>)
 /// Puts all four back to zero; there only where one of them is not.
 pub(super) fn zero_cell(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     if view.stage.setting != Setting::default() {
-        let response = widget::lone_cell(ui, ink, "Setting", "All to zero", false);
-        if response
-            .on_hover_text("Stands both gears where they were designed to")
-            .clicked()
-        {
+        let response = widget::lone_cell(
+            ui,
+            ink,
+            "zero",
+            [&say!("stage-setting"), &say!("stage-setting-zero")],
+            false,
+        );
+        if response.on_hover_text(say!("stage-setting-zero-help")).clicked() {
             out.push(Command::Set(Setting::default()));
         }
     }
 }
 
-const SHAFT_ANGLE: &str = "Shaft angle, wider +";
-
 type Field = fn(&mut Setting) -> &mut f64;
 
-/// Name, number and reach of each scale.
-fn fields() -> [(&'static str, Field, f64); 4] {
-    let most = Setting::MOST;
-    [
-        ("Pinion, out +", |s| &mut s.pinion_mm, most.pinion_mm),
-        ("Ring gear, out +", |s| &mut s.wheel_mm, most.wheel_mm),
-        ("Offset, more +", |s| &mut s.offset_mm, most.offset_mm),
-        (SHAFT_ANGLE, |s| &mut s.shaft_angle_deg, most.shaft_angle_deg),
-    ]
+/// What a scale sets.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Set {
+    Pinion,
+    RingGear,
+    Offset,
+    ShaftAngle,
+}
+
+impl Set {
+    const ALL: [Self; 4] = [Self::Pinion, Self::RingGear, Self::Offset, Self::ShaftAngle];
+
+    /// Its number, and how far it reaches.
+    fn field(self) -> (Field, f64) {
+        let most = Setting::MOST;
+        match self {
+            Self::Pinion => (|s| &mut s.pinion_mm, most.pinion_mm),
+            Self::RingGear => (|s| &mut s.wheel_mm, most.wheel_mm),
+            Self::Offset => (|s| &mut s.offset_mm, most.offset_mm),
+            Self::ShaftAngle => (|s| &mut s.shaft_angle_deg, most.shaft_angle_deg),
+        }
+    }
+
+    const fn key(self) -> &'static str {
+        match self {
+            Self::Pinion => "pinion",
+            Self::RingGear => "ring-gear",
+            Self::Offset => "offset",
+            Self::ShaftAngle => "shaft-angle",
+        }
+    }
+
+    fn name(self) -> String {
+        match self {
+            Self::Pinion => say!("stage-set-pinion"),
+            Self::RingGear => say!("stage-set-ring-gear"),
+            Self::Offset => say!("stage-set-offset"),
+            Self::ShaftAngle => say!("stage-set-shaft-angle"),
+        }
+    }
+
+    fn hint(self) -> String {
+        match self {
+            Self::Pinion => say!("stage-set-pinion-help"),
+            Self::RingGear => say!("stage-set-ring-gear-help"),
+            Self::Offset => say!("stage-set-offset-help"),
+            Self::ShaftAngle => say!("stage-set-shaft-angle-help"),
+        }
+    }
+
+    /// How far it stands from its designed place, and which way.
+    fn reading(self, value: f64, units: Units) -> String {
+        let size = match self {
+            Self::Pinion | Self::RingGear | Self::Offset => quantity::fine_length(value.abs(), units),
+            Self::ShaftAngle => format!("{}°", quantity::number(value.abs(), 3)),
+        };
+        // Nearer than its digits show.
+        if value.abs() < 0.000_5 {
+            return size;
+        }
+        match (self, value > 0.0) {
+            (Self::Pinion | Self::RingGear, true) => say!("stage-set-away", size = size),
+            (Self::Pinion | Self::RingGear, false) => say!("stage-set-toward", size = size),
+            (Self::Offset, true) => say!("stage-set-more", size = size),
+            (Self::Offset, false) => say!("stage-set-less", size = size),
+            (Self::ShaftAngle, true) => say!("stage-set-wider", size = size),
+            (Self::ShaftAngle, false) => say!("stage-set-narrower", size = size),
+        }
+    }
 }
 
 /// Thickness of the paste.
 fn film(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let [thinnest, usual, thickest] = FILM_UM;
     let shown = Scale {
-        name: "Paste film",
-        reading: format!("{}\u{a0}µm", quantity::number(view.room.film_um, 1)),
+        key: "film",
+        name: say!("stage-set-film"),
+        hint: say!("stage-set-film-help"),
+        reading: say!("stage-micrometers", size = quantity::number(view.room.film_um, 1)),
         value: view.room.film_um,
         ends: [thinnest, thickest],
         usual,
@@ -103,11 +165,10 @@ fn results(ui: &mut Ui, ink: &Ink, contact: Option<&SettingContact>, units: Unit
     let lash = contact.map_or_else(wait, |contact| {
         contact
             .lash_mm
-            .map_or_else(|| "no contact".to_owned(), |lash| lash_words(lash, units))
+            .map_or_else(|| say!("stage-no-contact"), |lash| lash_words(lash, units))
     });
-    let hint = "Play of the ring gear at its outer pitch radius, pinion held, over one tooth";
-    widget::number_row(ui, ink, "Lash", &lash).on_hover_text(hint);
-    let names = ["Drive", "Coast"];
+    widget::number_row(ui, ink, &say!("stage-backlash"), &lash).on_hover_text(say!("stage-backlash-help"));
+    let names = [say!("stage-drive"), say!("stage-coast")];
     for (k, name) in names.into_iter().enumerate() {
         let print = contact.map_or_else(wait, |contact| {
             contact
@@ -115,33 +176,31 @@ fn results(ui: &mut Ui, ink: &Ink, contact: Option<&SettingContact>, units: Unit
                 .get(k)
                 .copied()
                 .flatten()
-                .map_or_else(|| "none".to_owned(), |print| print_words(&print))
+                .map_or_else(|| say!("stage-no-pattern"), |print| print_words(&print))
         });
-        let hint = "Share of the flank that the paste marks, and its middle: length from toe −1 to heel +1, height from \
-                    root −1 to top +1";
-        widget::number_row(ui, ink, name, &print).on_hover_text(hint);
+        widget::number_row(ui, ink, &name, &print).on_hover_text(say!("stage-pattern-help"));
     }
 }
 
 fn lash_words([low, high]: [f64; 2], units: Units) -> String {
-    let (low, high, decimals, unit) = match units {
-        Units::Metric => (low, high, 3, "mm"),
-        Units::Inch => (quantity::inches(low), quantity::inches(high), 4, "in"),
+    let digits = match units {
+        Units::Metric => quantity::number(low, 3),
+        Units::Inch => quantity::number(quantity::inches(low), 4),
     };
-    format!(
-        "{} to {}\u{a0}{unit}",
-        quantity::number(low, decimals),
-        quantity::number(high, decimals)
+    say!(
+        "stage-backlash-range",
+        low = digits,
+        high = quantity::fine_length(high, units)
     )
 }
 
 fn print_words(print: &Print) -> String {
     let [x, y] = print.centre;
-    format!(
-        "{}\u{a0}%, length {}, height {}",
-        quantity::number(100.0 * print.area, 0),
-        quantity::signed(x, 2),
-        quantity::signed(y, 2)
+    say!(
+        "stage-pattern",
+        share = quantity::number(100.0 * print.area, 0),
+        along = along_words(x),
+        up = up_words(y),
     )
 }
 

@@ -11,6 +11,7 @@ use super::theme::Ink;
 use super::widget::{self, ButtonFace, Cell, Rank};
 use crate::quantity::{number, radians};
 use crate::view::{Action, Command, Keys, Place, Projection, Turn, Viewpoint, WindowView};
+use crate::words::say;
 
 /// Degrees of orbit for a point of drag.
 const DEGREES_A_POINT: f64 = 0.35;
@@ -30,7 +31,7 @@ const TEETH_A_NOTCH: f64 = 0.25;
 pub fn stage_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) -> Response {
     let ink = Ink::new(view.theme, view.text_size);
     let response = ui.interact(rect, ui.id().with("stage"), Sense::click_and_drag());
-    response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, "Stage"));
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, say!("stage-name")));
     pointer(ui, rect, &response, view, out);
     if view.place == Place::Bench {
         point(ui, &ink, rect, &response, view, out);
@@ -107,7 +108,7 @@ fn point(ui: &Ui, ink: &Ink, rect: Rect, response: &Response, view: &WindowView<
         out.push(Command::PickAt(place(at)));
     }
     if let (Some(at), Some(part), Some(board)) = (at, view.desk.pointed, view.bench) {
-        let words = part.label(board.laid.layout, board.laid.depth_shim).to_owned();
+        let words = part.label(board.laid.layout, board.laid.depth_shim);
         let text = ink.color(|t| t.text);
         let galley = ui.painter().layout_no_wrap(words, ink.section(), text);
         let pad = vec2(ink.space(8.0), ink.space(4.0));
@@ -192,9 +193,15 @@ pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out:
     let buttons = ui
         .scope_builder(builder, |ui| {
             let flat = view.stage.projection == Projection::Flat;
-            let response = widget::lone_cell(ui, &ink, "Projection", "Flat", flat);
+            let response = widget::lone_cell(
+                ui,
+                &ink,
+                "projection",
+                [&say!("stage-projection"), &say!("stage-flat")],
+                flat,
+            );
             if response
-                .on_hover_text(key::hint("Parallel lines stay parallel", view.keys, Action::Flat))
+                .on_hover_text(key::hint(say!("stage-flat-help"), view.keys, Action::Flat))
                 .clicked()
             {
                 out.push(Command::SetProjection(other_projection(view.stage.projection)));
@@ -204,15 +211,17 @@ pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out:
         .response
         .rect;
     let (title, second) = match view.stage.missing {
-        Some(why) => ("Nothing on the stage", why.to_owned()),
+        Some(why) => (say!("stage-caption-nothing"), why.to_owned()),
         None => (
-            view.stage.viewpoint.map_or("Turned by hand", Viewpoint::caption),
+            view.stage
+                .viewpoint
+                .map_or_else(|| say!("stage-caption-by-hand"), Viewpoint::caption),
             what_is_drawn(view),
         ),
     };
     // A low stage is for the axle; how thick shims are drawn is said below all the same.
     let low = view.place == Place::Bench && rect.height() < ink.scaled(420.0);
-    title_block(ui, &ink, inside.left_top(), buttons, [title, &second], low);
+    title_block(ui, &ink, inside.left_top(), buttons, [&title, &second], low);
     if view.place == Place::Bench {
         bench_cells(ui, &ink, inside, view, out);
     }
@@ -223,9 +232,9 @@ fn viewpoints(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Comma
     let now = view.stage.viewpoint;
     if ink.large() {
         let next = now.map_or(Viewpoint::default(), Viewpoint::next);
-        let word = now.map_or("By hand", Viewpoint::label);
-        let hint = format!("Next: {}", next.caption());
-        if widget::changing_cell(ui, ink, "View", word, true)
+        let word = now.map_or_else(|| say!("stage-view-by-hand"), Viewpoint::label);
+        let hint = say!("stage-view-next", view = next.caption());
+        if widget::lone_cell(ui, ink, "view", [&say!("stage-view"), &word], true)
             .on_hover_text(hint)
             .clicked()
         {
@@ -234,13 +243,12 @@ fn viewpoints(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Comma
         return;
     }
     let hint = |of| key::hint(what_is_seen(of), view.keys, Action::LookFrom(of));
-    let hints = Viewpoint::ALL.map(|viewpoint| (viewpoint, hint(viewpoint)));
-    let views = hints.each_ref().map(|(viewpoint, hint)| Cell {
+    let views = Viewpoint::ALL.map(|viewpoint| Cell {
         label: viewpoint.label(),
-        value: *viewpoint,
-        hint,
+        value: viewpoint,
+        hint: hint(viewpoint),
     });
-    if let Some(viewpoint) = widget::segments(ui, ink, "View", &views, now) {
+    if let Some(viewpoint) = widget::segments(ui, ink, "view", &say!("stage-view"), &views, now) {
         out.push(Command::LookFrom(viewpoint));
     }
 }
@@ -257,8 +265,8 @@ fn bench_cells(ui: &mut Ui, ink: &Ink, inside: Rect, view: &WindowView<'_>, out:
         .layout(Layout::left_to_right(Align::Max));
     ui.scope_builder(builder, |ui| {
         let stage = &view.stage;
-        let mut cell = |label: &str, words: &str, on: bool, hint: &str, command: Command| {
-            if widget::changing_cell(ui, ink, label, words, on)
+        let mut cell = |key: &str, [label, words]: [String; 2], on: bool, hint: String, command: Command| {
+            if widget::lone_cell(ui, ink, key, [&label, &words], on)
                 .on_hover_text(hint)
                 .clicked()
             {
@@ -266,25 +274,39 @@ fn bench_cells(ui: &mut Ui, ink: &Ink, inside: Rect, view: &WindowView<'_>, out:
             }
         };
         cell(
-            "Pinion",
-            if stage.turning { "Stop" } else { "Turn" },
+            "pinion",
+            [
+                say!("stage-pinion"),
+                if stage.turning {
+                    say!("stage-stop")
+                } else {
+                    say!("stage-turn")
+                },
+            ],
             stage.turning,
-            &key::hint("Turns the pinion in the picture", view.keys, Action::Turn),
+            key::hint(say!("stage-turn-help"), view.keys, Action::Turn),
             Command::SetTurning(!stage.turning),
         );
         cell(
-            "Ring gear",
-            if stage.rocking { "Stop rocking" } else { "Rock" },
+            "ring-gear",
+            [
+                say!("stage-ring-gear"),
+                if stage.rocking {
+                    say!("stage-stop-rocking")
+                } else {
+                    say!("stage-rock")
+                },
+            ],
             stage.rocking,
-            &key::hint("Rocks the ring gear by its designed lash", view.keys, Action::Rock),
+            key::hint(say!("stage-rock-help"), view.keys, Action::Rock),
             Command::SetRocking(!stage.rocking),
         );
         let thick = view.desk.shims_times > 1;
         cell(
-            "Shims",
-            "Shims 10 times thicker",
+            "shims",
+            [say!("stage-shims"), say!("stage-shims-thick")],
             thick,
-            "Draws shims ten times as thick as they are",
+            say!("stage-shims-help"),
             Command::SetShimsTimes(if thick { 1 } else { 10 }),
         );
     });
@@ -293,31 +315,27 @@ fn bench_cells(ui: &mut Ui, ink: &Ink, inside: Rect, view: &WindowView<'_>, out:
 /// What the picture shows and what it does not.
 fn what_is_drawn(view: &WindowView<'_>) -> String {
     if view.place != Place::Bench {
-        return WHAT_IS_DRAWN.to_owned();
+        return say!("stage-drawn");
     }
-    let mut words = "Cut open, at the designed places: where the gears really stand is for you to find.".to_owned();
     if view.desk.shims_times > 1 {
-        words.push_str(" Shims drawn 10 times thicker.");
+        say!("stage-drawn-bench-thick")
+    } else {
+        say!("stage-drawn-bench")
     }
-    words
 }
 
 /// What the tooltip of a view says.
-const fn what_is_seen(viewpoint: Viewpoint) -> &'static str {
+fn what_is_seen(viewpoint: Viewpoint) -> String {
     match viewpoint {
-        Viewpoint::Corner => "From between the toothed side and the flange",
-        Viewpoint::Pinion => "Along the pinion's axis, from the flange",
-        Viewpoint::RingGear => "Along the ring gear's axis, from the toothed side",
-        Viewpoint::Above => "From above",
-        Viewpoint::Mesh => "Close to the mesh, from inside the ring gear",
-        Viewpoint::Drive => "The painted tooth turned up, on its drive flank",
-        Viewpoint::Coast => "The painted tooth turned up, on its coast flank",
+        Viewpoint::Corner => say!("stage-seen-corner"),
+        Viewpoint::Pinion => say!("stage-seen-pinion"),
+        Viewpoint::RingGear => say!("stage-seen-ring-gear"),
+        Viewpoint::Above => say!("stage-seen-above"),
+        Viewpoint::Mesh => say!("stage-seen-mesh"),
+        Viewpoint::Drive => say!("stage-seen-drive"),
+        Viewpoint::Coast => say!("stage-seen-coast"),
     }
 }
-
-/// What the picture shows and what it does not.
-const WHAT_IS_DRAWN: &str =
-    "The computed gears in mesh, true to scale. Yellow: paste on three teeth, one tooth of each marked at its tip.";
 
 /// What the picture is, in a frame as on a drawing, so that it can be read whatever lies behind it. With large text
 /// the second rank gives way to the picture and is said when the pointer rests on the first.
@@ -345,8 +363,11 @@ fn title_block(
         buttons.bottom() + ink.space(6.0)
     };
     let rect = Rect::from_min_size(egui::pos2(corner.x, top), size);
-    let response = ui.interact(rect, ui.id().with("title block"), Sense::hover());
-    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("{title}. {second}")));
+    let response = ui.interact(rect, ui.id().with("title-block"), Sense::hover());
+    response.widget_info(|| {
+        let said = say!("stage-caption-said", title = title, second = second);
+        WidgetInfo::labeled(WidgetType::Label, true, said)
+    });
     ui.painter().rect(
         rect,
         0.0,
@@ -394,7 +415,7 @@ pub fn turning_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>)
 
 /// How the stage is turned by hand, in the room that is left; where there is none, it is left out.
 fn hand_hint(ui: &mut Ui, ink: &Ink) {
-    let hint = "Drag goes round, right drag shifts,\nthe wheel zooms; with Ctrl they turn.".to_owned();
+    let hint = [say!("stage-hand-help"), say!("stage-hand-help-gears")].join("\n");
     let galley = ui.painter().layout_no_wrap(hint, ink.small(), ink.color(|t| t.muted));
     if galley.size().x + ink.space(24.0) <= ui.available_width() {
         ui.add_space(ink.space(12.0));
@@ -419,19 +440,19 @@ fn motion(view: &WindowView<'_>) -> Motion {
 }
 
 /// What can be done at the stage, in the order of the work line.
-fn work_buttons(keys: &Keys, motion: Motion) -> [(ButtonFace<'static>, Command); 4] {
+fn work_buttons(keys: &Keys, motion: Motion) -> [(ButtonFace, Command); 4] {
     let (turning, rocking) = (motion == Motion::Turning, motion == Motion::Rocking);
     let (label, rank) = if turning {
-        ("Stop", Rank::Plain)
+        (say!("stage-stop"), Rank::Plain)
     } else {
-        ("Turn pinion", Rank::Next)
+        (say!("stage-turn-pinion"), Rank::Next)
     };
     let plain = |label, action| ButtonFace::new(label, key::cap(keys, action), Rank::Plain);
     [
         (
             ButtonFace {
                 label,
-                longest: "Turn pinion",
+                longest: say!("stage-turn-pinion"),
                 key: key::cap(keys, Action::Turn),
                 rank,
             },
@@ -439,15 +460,22 @@ fn work_buttons(keys: &Keys, motion: Motion) -> [(ButtonFace<'static>, Command);
         ),
         (
             ButtonFace {
-                label: if rocking { "Stop rocking" } else { "Rock ring gear" },
-                longest: "Rock ring gear",
+                label: if rocking {
+                    say!("stage-stop-rocking")
+                } else {
+                    say!("stage-rock-ring-gear")
+                },
+                longest: say!("stage-rock-ring-gear"),
                 key: key::cap(keys, Action::Rock),
                 rank: Rank::Plain,
             },
             Command::SetRocking(!rocking),
         ),
-        (plain("One tooth back", Action::ToothBack), Command::TurnTeeth(-1)),
-        (plain("One tooth on", Action::ToothOn), Command::TurnTeeth(1)),
+        (
+            plain(say!("stage-tooth-back"), Action::ToothBack),
+            Command::TurnTeeth(-1),
+        ),
+        (plain(say!("stage-tooth-on"), Action::ToothOn), Command::TurnTeeth(1)),
     ]
 }
 
@@ -456,8 +484,8 @@ fn readout(ui: &mut Ui, ink: &Ink, turn: &Turn) {
     let (pinion_turns, pinion_teeth) = turn.pinion_turns_and_teeth();
     let (wheel_turns, wheel_teeth) = turn.wheel_turns_and_teeth();
     let lines = [
-        turned("Pinion", pinion_turns, pinion_teeth),
-        turned("Ring gear", wheel_turns, wheel_teeth),
+        turned(say!("stage-pinion"), pinion_turns, pinion_teeth),
+        turned(say!("stage-ring-gear"), wheel_turns, wheel_teeth),
     ];
     let text = ink.color(|t| t.text);
     let galleys = lines
@@ -477,15 +505,12 @@ fn readout(ui: &mut Ui, ink: &Ink, turn: &Turn) {
     }
 }
 
-fn turned(gear: &str, turns: i64, teeth: i64) -> String {
-    let count = |n: i64, one: &str, more: &str| {
-        let word = if n == 1 { one } else { more };
-        format!("{}\u{a0}{word}", number(n as f64, 0))
-    };
-    format!(
-        "{gear} {} and {}",
-        count(turns, "turn", "turns"),
-        count(teeth, "tooth", "teeth")
+fn turned(gear: String, turns: i64, teeth: i64) -> String {
+    say!(
+        "stage-turned",
+        gear = gear,
+        turns = say!("stage-turns", count = turns, number = number(turns as f64, 0)),
+        teeth = say!("stage-teeth", count = teeth, number = number(teeth as f64, 0)),
     )
 }
 

@@ -7,7 +7,8 @@ use super::theme::Ink;
 use super::widget::{self, ButtonFace, Rank, Row};
 use crate::quantity::number;
 use crate::view::bench::ExerciseLine;
-use crate::view::{Command, Place, SAFETY_NOTE, WindowView};
+use crate::view::{Command, Place, WindowView, safety_note};
+use crate::words::say;
 
 /// Draws the page.
 pub(super) fn start_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
@@ -56,8 +57,8 @@ pub(super) fn start_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Comm
     ui.painter().vline(right.left(), right.y_range(), thin);
 }
 
-fn face(label: &str, rank: Rank) -> ButtonFace<'_> {
-    ButtonFace::new(label, "", rank)
+fn face(label: String, rank: Rank) -> ButtonFace {
+    ButtonFace::plain(label, rank)
 }
 
 /// Own attempts and the other places.
@@ -65,16 +66,16 @@ fn own(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     let start = &view.start;
     ui.spacing_mut().item_spacing.y = ink.space(4.0);
-    widget::words(ui, "Your attempts", ink.zone_title(), text);
+    widget::words(ui, &say!("start-attempts"), ink.zone_title(), text);
     if view.bench.is_some_and(|board| !board.finished)
-        && widget::button(ui, ink, &face("Back to the bench", Rank::Next)).clicked()
+        && widget::button(ui, ink, &face(say!("start-back-to-bench"), Rank::Next)).clicked()
     {
         out.push(Command::GoTo(Place::Bench));
     }
     if start.kept.is_empty() {
-        widget::words(ui, "Nothing unfinished.", ink.body(), muted);
+        widget::words(ui, &say!("start-none-kept"), ink.body(), muted);
     } else {
-        widget::words(ui, "Go on where you left off:", ink.body(), text);
+        widget::words(ui, &say!("start-go-on"), ink.body(), text);
     }
     let list = ui.id().with("kept");
     let height = (ui.available_height() - ink.scaled(190.0)).max(ink.scaled(120.0));
@@ -87,12 +88,12 @@ fn own(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
                 ui.spacing_mut().item_spacing.y = 0.0;
                 // The newest names stand last in the folder.
                 for (index, kept) in start.kept.iter().enumerate().rev() {
-                    let title = format!("{}, axle {}", kept.title, kept.seed);
-                    let second = match kept.operations {
-                        0 => "just begun".to_owned(),
-                        1 => "1 operation so far".to_owned(),
-                        n => format!("{n} operations so far"),
-                    };
+                    let title = say!(
+                        "start-kept-title",
+                        title = kept.title.as_str(),
+                        seed = kept.seed.to_string()
+                    );
+                    let second = say!("start-kept-operations", count = kept.operations);
                     let row = Row {
                         title: &title,
                         second: &second,
@@ -105,9 +106,13 @@ fn own(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
             });
     }
     ui.add_space(ink.space(8.0));
-    widget::words(ui, "Or look around", ink.section(), text);
+    widget::words(ui, &say!("start-look-around"), ink.section(), text);
     ui.horizontal_wrapped(|ui| {
-        for (label, place) in [("Gears", Place::Gears), ("Tooth room", Place::ToothRoom)] {
+        let places = [
+            (say!("start-open-gears"), Place::Gears),
+            (say!("start-open-tooth-room"), Place::ToothRoom),
+        ];
+        for (label, place) in places {
             if widget::button(ui, ink, &face(label, Rank::Plain)).clicked() {
                 out.push(Command::GoTo(place));
             }
@@ -115,16 +120,16 @@ fn own(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     });
     ui.add_space(ink.space(8.0));
     widget::words(ui, start.kept_in, ink.small(), muted);
-    widget::words(ui, SAFETY_NOTE, ink.small(), text);
+    widget::words(ui, &safety_note(), ink.small(), text);
 }
 
 /// All exercises, by step.
 fn exercises(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     let start = &view.start;
-    widget::words(ui, "Exercises", ink.zone_title(), text);
+    widget::words(ui, &say!("start-exercises"), ink.zone_title(), text);
     if start.exercises.is_empty() {
-        widget::words(ui, "No exercise was found.", ink.body(), muted);
+        widget::words(ui, &say!("start-no-exercise"), ink.body(), muted);
         return;
     }
     let list = ui.id().with("exercises");
@@ -135,12 +140,12 @@ fn exercises(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Comman
             if exercise.step != step {
                 step = exercise.step;
                 ui.add_space(ink.space(8.0));
-                widget::words(ui, &format!("Step {step}: {}", step_words(step)), ink.section(), text);
+                widget::words(ui, &step_words(step), ink.section(), text);
             }
-            let second = format!(
-                "{}. {}",
-                exercise.aims.first().map_or("", String::as_str),
-                own_best(exercise)
+            let second = say!(
+                "start-exercise-second",
+                aim = exercise.aims.first().map_or("", |aim| aim.trim_end_matches('.')),
+                best = own_best(exercise),
             );
             let row = Row {
                 title: &exercise.title,
@@ -160,22 +165,20 @@ fn exercises(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Comman
     });
 }
 
-const fn step_words(step: u32) -> &'static str {
+fn step_words(step: u32) -> String {
     match step {
-        1 => "one thing at a time",
-        2 => "one quantity, with its side effects",
-        3 => "a whole build",
-        _ => "a fault to be found",
+        1 => say!("start-step-1"),
+        2 => say!("start-step-2"),
+        3 => say!("start-step-3"),
+        _ => say!("start-step-4"),
     }
 }
 
 fn own_best(exercise: &ExerciseLine) -> String {
-    match (exercise.best, exercise.finished) {
-        (Some(best), _) => format!("Own best: {} points", number(best, 0)),
-        (None, 0) => "Not done yet".to_owned(),
-        (None, 1) => "Done once".to_owned(),
-        (None, n) => format!("Done {n} times"),
-    }
+    exercise.best.map_or_else(
+        || say!("start-done", count = exercise.finished),
+        |best| say!("start-best", points = number(best, 0)),
+    )
 }
 
 /// The chosen exercise with its button.
@@ -190,29 +193,24 @@ fn chosen(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>)
     widget::words(ui, &exercise.layout_words(), ink.body(), muted);
     ui.add_space(ink.space(6.0));
     ui.horizontal_wrapped(|ui| {
-        widget::words(ui, "Axle number", ink.body(), text);
+        widget::words(ui, &say!("start-axle"), ink.body(), text);
         let fewer = ui.add_enabled_ui(start.seed > 1, |ui| {
-            widget::sign(ui, ink, "Axle number smaller", "\u{2212}")
+            widget::sign(ui, ink, &say!("start-axle-lower"), "\u{2212}")
         });
         if fewer.inner.clicked() {
             out.push(Command::ChooseSeed(start.seed - 1));
         }
         widget::words(ui, &start.seed.to_string(), ink.section(), text);
-        if widget::sign(ui, ink, "Axle number larger", "+").clicked() {
+        if widget::sign(ui, ink, &say!("start-axle-higher"), "+").clicked() {
             out.push(Command::ChooseSeed(start.seed + 1));
         }
     });
-    widget::words(
-        ui,
-        "Each number is another axle with the same things wrong in other sizes.",
-        ink.small(),
-        muted,
-    );
+    widget::words(ui, &say!("start-axle-help"), ink.small(), muted);
     ui.add_space(ink.space(4.0));
     let label = if start.busy {
-        "The axle is being brought ..."
+        say!("start-loading")
     } else {
-        "Begin"
+        say!("start-begin")
     };
     let begin = ui.add_enabled_ui(!start.busy, |ui| widget::button(ui, ink, &face(label, Rank::Next)));
     if begin.inner.clicked() && !start.busy {
@@ -222,12 +220,12 @@ fn chosen(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>)
         widget::words(ui, said, ink.body(), ink.color(|t| t.off));
     }
     ui.add_space(ink.space(8.0));
-    section(ui, ink, "What it teaches");
+    section(ui, ink, &say!("start-learn"));
     for aim in &exercise.aims {
         bullet(ui, ink, aim);
     }
     ui.add_space(ink.space(8.0));
-    section(ui, ink, "The job");
+    section(ui, ink, &say!("start-job"));
     widget::words(ui, &exercise.told, ink.body(), text);
     ui.add_space(ink.space(8.0));
     widget::words(ui, &own_best(exercise), ink.body(), muted);

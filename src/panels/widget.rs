@@ -1,10 +1,14 @@
 //! What can be pressed: buttons, joined choices, rows of a list. Drawn as on a workshop sheet: thin frame, 2 px
 //! corners, violet outline where the keyboard is.
 
+use core::fmt::Debug;
+use core::hash::Hash;
+
 use egui::{Align2, Color32, FontId, Id, Rect, Response, Sense, Stroke, StrokeKind, Ui, Vec2, pos2, vec2};
 use egui::{WidgetInfo, WidgetType};
 
 use super::theme::Ink;
+use crate::words::say;
 
 /// What a button is for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -27,34 +31,37 @@ pub(super) fn focus_outline(ui: &Ui, ink: &Ink, response: &Response, rect: Rect)
 }
 
 /// What a button shows.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct ButtonFace<'a> {
+#[derive(Debug, Clone)]
+pub(super) struct ButtonFace {
     /// Its word, which is its name too.
-    pub(super) label: &'a str,
+    pub(super) label: String,
     /// The longest word that it ever shows, so that its neighbours stay where they are.
-    pub(super) longest: &'a str,
+    pub(super) longest: String,
     /// The key that does the same; not part of its name.
-    pub(super) key: &'a str,
+    pub(super) key: String,
     /// What it is for.
     pub(super) rank: Rank,
 }
 
-impl<'a> ButtonFace<'a> {
+impl ButtonFace {
     /// A button that always shows the same word.
-    pub(super) const fn new(label: &'a str, key: &'a str, rank: Rank) -> Self {
+    pub(super) fn new(label: String, key: String, rank: Rank) -> Self {
         Self {
+            longest: label.clone(),
             label,
-            longest: label,
             key,
             rank,
         }
     }
-}
 
-impl ButtonFace<'_> {
+    /// The same without a key.
+    pub(super) fn plain(label: String, rank: Rank) -> Self {
+        Self::new(label, String::new(), rank)
+    }
+
     /// Size of the button, points.
     pub(super) fn size(&self, ui: &Ui, ink: &Ink) -> Vec2 {
-        let longest = text_size(ui, self.longest, ink.body());
+        let longest = text_size(ui, &self.longest, ink.body());
         let cap = if self.key.is_empty() {
             0.0
         } else {
@@ -64,7 +71,7 @@ impl ButtonFace<'_> {
     }
 
     fn cap_size(&self, ui: &Ui, ink: &Ink) -> Vec2 {
-        let key = text_size(ui, self.key, ink.small());
+        let key = text_size(ui, &self.key, ink.small());
         vec2(key.x.max(ink.scaled(10.0)) + ink.space(8.0), key.y + 2.0)
     }
 }
@@ -76,7 +83,7 @@ fn text_size(ui: &Ui, text: &str, font: FontId) -> Vec2 {
 }
 
 /// A button with its key beside the word.
-pub(super) fn button(ui: &mut Ui, ink: &Ink, face: &ButtonFace<'_>) -> Response {
+pub(super) fn button(ui: &mut Ui, ink: &Ink, face: &ButtonFace) -> Response {
     let (fill, text_color, frame) = match face.rank {
         _ if !ui.is_enabled() => (
             ink.color(|t| t.panel),
@@ -90,17 +97,13 @@ pub(super) fn button(ui: &mut Ui, ink: &Ink, face: &ButtonFace<'_>) -> Response 
             ink.line(1.0, |t| t.accent),
         ),
     };
-    let label_galley = ui
-        .painter()
-        .layout_no_wrap(face.label.to_owned(), ink.body(), text_color);
-    let key_galley = ui
-        .painter()
-        .layout_no_wrap(face.key.to_owned(), ink.small(), text_color);
+    let label_galley = ui.painter().layout_no_wrap(face.label.clone(), ink.body(), text_color);
+    let key_galley = ui.painter().layout_no_wrap(face.key.clone(), ink.small(), text_color);
     let pad = ink.space(12.0);
     let cap = face.cap_size(ui, ink);
     let (rect, response) = ui.allocate_exact_size(face.size(ui, ink), Sense::click());
     let enabled = ui.is_enabled();
-    response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, enabled, face.label));
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, enabled, &face.label));
 
     let frame = if response.hovered() {
         Stroke::new(2.0, frame.color)
@@ -121,25 +124,38 @@ pub(super) fn button(ui: &mut Ui, ink: &Ink, face: &ButtonFace<'_>) -> Response 
 }
 
 /// One of joined cells.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Cell<'a, T> {
+#[derive(Debug, Clone)]
+pub(super) struct Cell<T> {
     /// Its word.
-    pub(super) label: &'a str,
+    pub(super) label: String,
     /// What it stands for.
     pub(super) value: T,
     /// What is said when the pointer rests on it; empty says nothing.
-    pub(super) hint: &'a str,
+    pub(super) hint: String,
 }
 
-/// A choice of one among a few, drawn as joined cells. Returns what was pressed, also when it was chosen before.
+impl<T> Cell<T> {
+    /// A cell that says nothing more.
+    pub(super) fn new(label: String, value: T) -> Self {
+        Self {
+            label,
+            value,
+            hint: String::new(),
+        }
+    }
+}
+
+/// A choice of one among a few, drawn as joined cells; `key` tells it from others beside it. Returns what was pressed, also
+/// when it was chosen before.
 pub(super) fn segments<T: Copy + PartialEq>(
     ui: &mut Ui,
     ink: &Ink,
+    key: impl Hash + Debug,
     what: &str,
-    cells: &[Cell<'_, T>],
+    cells: &[Cell<T>],
     chosen: Option<T>,
 ) -> Option<T> {
-    let width_of = |of: &Cell<'_, T>| (text_size(ui, of.label, ink.body()).x + 2.0 * ink.space(12.0)).ceil();
+    let width_of = |of: &Cell<T>| (text_size(ui, &of.label, ink.body()).x + 2.0 * ink.space(12.0)).ceil();
     let widths: Vec<f32> = cells.iter().map(width_of).collect();
     // Cells share their frames: each begins on the last point of the one before.
     let shared = widths.len().saturating_sub(1) as f32;
@@ -148,11 +164,18 @@ pub(super) fn segments<T: Copy + PartialEq>(
     let mut left = all.left();
     let mut pressed = None;
     let mut focused = None;
-    for (of, width) in cells.iter().zip(widths) {
+    let whole = ui.id().with(key);
+    for (index, (of, width)) in cells.iter().zip(widths).enumerate() {
         let rect = Rect::from_min_size(pos2(left, all.top()), vec2(width, size.y));
         left += width - 1.0;
-        let id = ui.id().with((what, of.label));
-        let response = cell(ui, ink, id, [what, of.label], rect, chosen == Some(of.value));
+        let response = cell(
+            ui,
+            ink,
+            whole.with(index),
+            [what, &of.label],
+            rect,
+            chosen == Some(of.value),
+        );
         if response.clicked() {
             pressed = Some(of.value);
         }
@@ -160,7 +183,7 @@ pub(super) fn segments<T: Copy + PartialEq>(
             focused = Some(response.clone());
         }
         if !of.hint.is_empty() {
-            response.on_hover_text(of.hint);
+            response.on_hover_text(&of.hint);
         }
     }
     // After all cells, so that no neighbour covers it.
@@ -170,19 +193,16 @@ pub(super) fn segments<T: Copy + PartialEq>(
     pressed
 }
 
-/// A cell that stands alone: chosen or not, or pressed once.
-pub(super) fn lone_cell(ui: &mut Ui, ink: &Ink, what: &str, label: &str, is_chosen: bool) -> Response {
-    let id = ui.id().with((what, label));
-    cell_alone(ui, ink, id, [what, label], is_chosen)
-}
-
-/// The same where its word changes when it is pressed: the keyboard stays on it.
-pub(super) fn changing_cell(ui: &mut Ui, ink: &Ink, what: &str, label: &str, is_chosen: bool) -> Response {
-    let id = ui.id().with(what);
-    cell_alone(ui, ink, id, [what, label], is_chosen)
-}
-
-fn cell_alone(ui: &mut Ui, ink: &Ink, id: Id, [what, label]: [&str; 2], is_chosen: bool) -> Response {
+/// A cell that stands alone: chosen or not, or pressed once. `key` tells it from others beside it, whatever its word is: where
+/// that changes when it is pressed, the keyboard stays on it.
+pub(super) fn lone_cell(
+    ui: &mut Ui,
+    ink: &Ink,
+    key: impl Hash + Debug,
+    [what, label]: [&str; 2],
+    is_chosen: bool,
+) -> Response {
+    let id = ui.id().with(key);
     let galley = ui
         .painter()
         .layout_no_wrap(label.to_owned(), ink.body(), ink.color(|t| t.text));
@@ -227,7 +247,7 @@ fn cell(ui: &Ui, ink: &Ink, id: Id, [what, label]: [&str; 2], rect: Rect, is_cho
             WidgetType::RadioButton,
             ui.is_enabled(),
             is_chosen,
-            format!("{what}: {label}"),
+            say!("window-said", what = what, value = label),
         )
     });
     let line = ink.line(if response.hovered() { 2.0 } else { 1.0 }, |t| t.line);
@@ -433,7 +453,13 @@ pub(super) fn number_row(ui: &mut Ui, ink: &Ink, word: &str, number: &str) -> Re
     };
     let height = (words_height + ink.space(6.0)).max(ink.scaled(24.0));
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
-    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("{word}: {number}")));
+    response.widget_info(|| {
+        WidgetInfo::labeled(
+            WidgetType::Label,
+            true,
+            say!("window-said", what = word, value = number),
+        )
+    });
     let painter = ui.painter();
     let [word_top, number_top] = if below {
         let top = rect.top() + ink.space(3.0);

@@ -1,6 +1,7 @@
 //! The gear sets that were found, and the numbers of each as the trade reads them.
 
 use crate::gear::{DepthTaper, Design, Hunting, HuntingKind, PitchCones, PitchInput};
+use crate::words::say;
 
 /// Where a gear set came from.
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
@@ -13,20 +14,20 @@ pub enum Origin {
 
 impl Origin {
     /// As the list says it.
-    pub fn label(&self) -> &str {
+    pub fn label(&self) -> String {
         match self {
-            Self::BuiltIn => "built in",
-            Self::File(name) => name,
+            Self::BuiltIn => say!("gears-built-in"),
+            Self::File(name) => name.clone(),
         }
     }
 }
 
 /// How a set hunts, as the trade says it.
-pub const fn hunting_label(kind: HuntingKind) -> &'static str {
+pub fn hunting_label(kind: HuntingKind) -> String {
     match kind {
-        HuntingKind::Hunting => "hunting",
-        HuntingKind::PartlyHunting => "partly hunting",
-        HuntingKind::NonHunting => "non-hunting",
+        HuntingKind::Hunting => say!("gears-hunting"),
+        HuntingKind::PartlyHunting => say!("gears-partly-hunting"),
+        HuntingKind::NonHunting => say!("gears-non-hunting"),
     }
 }
 
@@ -56,20 +57,20 @@ impl Family {
     }
 
     /// As the list says it.
-    pub const fn label(self) -> &'static str {
+    pub fn label(self) -> String {
         match self {
-            Self::LargeCutter => "large cutter",
-            Self::SmallCutter => "small cutter",
-            Self::Between => "cutter between",
+            Self::LargeCutter => say!("gears-large-cutter"),
+            Self::SmallCutter => say!("gears-small-cutter"),
+            Self::Between => say!("gears-cutter-between"),
         }
     }
 
     /// What to expect of it.
-    pub const fn rule(self) -> &'static str {
+    pub fn rule(self) -> String {
         match self {
-            Self::LargeCutter => "Pinion out sends the drive pattern to the heel, the coast pattern to the toe.",
-            Self::SmallCutter => "Pinion out sends the drive pattern to the toe, the coast pattern to the heel.",
-            Self::Between => "Which way a pinion move sends the pattern must be tried.",
+            Self::LargeCutter => say!("gears-large-cutter-rule"),
+            Self::SmallCutter => say!("gears-small-cutter-rule"),
+            Self::Between => say!("gears-cutter-between-rule"),
         }
     }
 }
@@ -105,10 +106,10 @@ pub struct GearNumbers {
 
 impl GearNumbers {
     /// How the tooth depth runs, in words.
-    pub const fn depth_label(&self) -> &'static str {
+    pub fn depth_label(&self) -> String {
         match self.depth {
-            DepthTaper::Tapered => "tapered",
-            DepthTaper::Uniform => "uniform",
+            DepthTaper::Tapered => say!("gears-tapered"),
+            DepthTaper::Uniform => say!("gears-uniform"),
         }
     }
 }

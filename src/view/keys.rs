@@ -10,6 +10,8 @@ mod action;
 mod file;
 mod name;
 
+use core::fmt;
+
 use thiserror::Error;
 
 pub use action::Action;
@@ -17,6 +19,7 @@ pub use file::KeysError;
 pub use name::KeyName;
 
 use super::Place;
+use crate::words::say;
 
 /// The keys of all actions. No two actions that act at the same place share one.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -24,12 +27,21 @@ pub struct Keys(Vec<(Action, Option<KeyName>)>);
 
 /// Another action has this key at the same place.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
-#[error("{} is the key of “{other}”. Press another one, or change that one first", key.word())]
 pub struct KeyTaken {
     /// The key.
     pub key: KeyName,
     /// What has it.
     pub other: Action,
+}
+
+impl fmt::Display for KeyTaken {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&say!(
+            "keys-taken",
+            key = self.key.word(),
+            action = self.other.to_string()
+        ))
+    }
 }
 
 impl Default for Keys {

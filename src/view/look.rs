@@ -4,6 +4,8 @@
 //! the rules (text at least 4.5 : 1, graphics at least 3 : 1, after WCAG 2.2). Colour is never the only carrier of
 //! a meaning.
 
+use crate::words::say;
+
 /// A colour in sRGB, 8 bits a channel.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub struct Rgb {
@@ -146,10 +148,10 @@ impl Theme {
     }
 
     /// The word on the switch.
-    pub const fn label(self) -> &'static str {
+    pub fn label(self) -> String {
         match self {
-            Self::Paper => "Paper",
-            Self::Slate => "Slate",
+            Self::Paper => say!("window-theme-paper"),
+            Self::Slate => say!("window-theme-slate"),
         }
     }
 }

@@ -30,10 +30,12 @@ pub use turn::Turn;
 use std::collections::BTreeMap;
 
 use crate::quantity::Units;
+use crate::words::say;
 
 /// The note that stands in the window at all times.
-pub const SAFETY_NOTE: &str = "Simulated values are never a specification for a real axle. \
-     The maker's service information, local codes and qualified practice come first.";
+pub fn safety_note() -> String {
+    say!("window-safety-note")
+}
 
 /// What the window shows.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -114,13 +116,13 @@ impl Place {
     pub const ALL: [Self; 5] = [Self::Start, Self::Bench, Self::Debrief, Self::Gears, Self::ToothRoom];
 
     /// Its word.
-    pub const fn label(self) -> &'static str {
+    pub fn label(self) -> String {
         match self {
-            Self::Start => "Start",
-            Self::Bench => "Bench",
-            Self::Gears => "Gears",
-            Self::ToothRoom => "Tooth room",
-            Self::Debrief => "Debrief",
+            Self::Start => say!("window-start"),
+            Self::Bench => say!("window-bench"),
+            Self::Gears => say!("window-gears"),
+            Self::ToothRoom => say!("window-tooth-room"),
+            Self::Debrief => say!("window-debrief"),
         }
     }
 }

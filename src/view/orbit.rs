@@ -15,6 +15,7 @@ use nalgebra::Vector3;
 use super::Scene;
 use crate::gear::Side;
 use crate::numerics::math;
+use crate::words::say;
 
 /// How the stage is mapped to the screen.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
@@ -74,29 +75,42 @@ impl Viewpoint {
         after.unwrap_or_default()
     }
 
-    /// The word on the button.
-    pub const fn label(self) -> &'static str {
+    /// Its name in files.
+    pub const fn key(self) -> &'static str {
         match self {
-            Self::Corner => "Corner",
-            Self::Pinion => "Pinion",
-            Self::RingGear => "Ring gear",
-            Self::Above => "Above",
-            Self::Mesh => "Mesh",
-            Self::Drive => "Drive",
-            Self::Coast => "Coast",
+            Self::Corner => "corner",
+            Self::Pinion => "pinion",
+            Self::RingGear => "ring-gear",
+            Self::Above => "above",
+            Self::Mesh => "mesh",
+            Self::Drive => "drive",
+            Self::Coast => "coast",
+        }
+    }
+
+    /// The word on the button.
+    pub fn label(self) -> String {
+        match self {
+            Self::Corner => say!("stage-view-corner"),
+            Self::Pinion => say!("stage-view-pinion"),
+            Self::RingGear => say!("stage-view-ring-gear"),
+            Self::Above => say!("stage-view-above"),
+            Self::Mesh => say!("stage-view-mesh"),
+            Self::Drive => say!("stage-view-drive"),
+            Self::Coast => say!("stage-view-coast"),
         }
     }
 
     /// What the stage says above the picture.
-    pub const fn caption(self) -> &'static str {
+    pub fn caption(self) -> String {
         match self {
-            Self::Corner => "From the corner",
-            Self::Pinion => "Along the pinion, from the flange",
-            Self::RingGear => "Along the ring gear's axis, toothed side",
-            Self::Above => "From above",
-            Self::Mesh => "The mesh, toe ends toward you",
-            Self::Drive => "Drive flank of the ring gear",
-            Self::Coast => "Coast flank of the ring gear",
+            Self::Corner => say!("stage-caption-corner"),
+            Self::Pinion => say!("stage-caption-pinion"),
+            Self::RingGear => say!("stage-caption-ring-gear"),
+            Self::Above => say!("stage-caption-above"),
+            Self::Mesh => say!("stage-caption-mesh"),
+            Self::Drive => say!("stage-caption-drive"),
+            Self::Coast => say!("stage-caption-coast"),
         }
     }
 }

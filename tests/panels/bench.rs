@@ -6,12 +6,16 @@ use std::sync::Arc;
 use egui::Key;
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use lashwright::bench::{Measurand, Operation, Precaution, Predicted, StemChoice};
+use lashwright::bench::{Caution, Cleaned, Measurand, Operation, Precaution, Predicted, Refusal, StemChoice};
 use lashwright::exercise::Attempt;
 use lashwright::job::scenarios;
 use lashwright::quantity::Units;
-use lashwright::view::bench::{BenchView, ToothShape};
+use lashwright::view::bench::{
+    Amount, BenchView, ToothShape, measurand_words, operation_words, outcomes, predicted, stem,
+};
 use lashwright::view::{AxlePart, Command, Place, TextSize};
+use lashwright::words::answer::{caution, refusal};
+use lashwright::words::bench::{cleaned, precaution};
 
 use super::{Desk, USUAL, asked, window};
 
@@ -123,21 +127,24 @@ fn the_approval_print_stands_on_the_card_and_on_the_teeth() {
     for (name, flank) in ["Drive", "Coast"].into_iter().zip(&approval.flanks) {
         let words = flank.as_ref().expect("a print").text();
         assert!(
-            words.contains("long") && words.contains("high") && words.contains('%'),
+            words.starts_with("middle ")
+                && (words.contains(" toe") || words.contains(" heel"))
+                && words.contains(" face")
+                && words.contains('%'),
             "{words}"
         );
-        for label in [format!("{name}: {words}"), format!("approval print: {words}")] {
+        for label in [format!("{name}: {words}"), format!("the set’s own pattern: {words}")] {
             assert!(harness.query_all_by_label_contains(&label).next().is_some(), "{label}");
         }
     }
     assert!(
         harness
-            .query_by_label_contains("Fine dashes: the approval print")
+            .query_by_label_contains("Fine dashes: the set’s own pattern")
             .is_some()
     );
     // Nothing on this card is judged by it.
     let harness = window(USUAL, Hands::at("what-the-dial-says").desk());
-    assert!(harness.query_by_label_contains("pproval print").is_none());
+    assert!(harness.query_by_label_contains("own pattern").is_none());
 }
 
 /// Each painted plate is judged by the approval print of its own set.
@@ -161,7 +168,7 @@ fn plates_have_the_approval_print_of_their_set() {
 #[test]
 fn work_without_fields_is_one_press() {
     let mut harness = with_part("oat-barn-tractor", AxlePart::Caps);
-    press(&mut harness, "Slacken until snug");
+    press(&mut harness, "Loosen until snug");
     assert_eq!(only(&asked(&mut harness)), &Operation::LoosenCaps {});
 }
 
@@ -204,11 +211,13 @@ fn work_is_reached_by_keys() {
 #[test]
 fn a_choice_is_made_with_the_arrows() {
     let mut harness = with_part("oat-barn-tractor", AxlePart::RingGear);
-    press(&mut harness, "Rock for lash");
+    press(&mut harness, "Check backlash");
     harness.get_by_label_contains("Stem: ").click();
     harness.run();
     assert!(
-        harness.query_by_label("square to the tooth surface").is_some(),
+        harness
+            .query_by_label(&stem(StemChoice::AlongNormal).to_string())
+            .is_some(),
         "the list is open"
     );
     harness.key_press(Key::ArrowDown);
@@ -217,10 +226,12 @@ fn a_choice_is_made_with_the_arrows() {
     harness.run();
     assert_eq!(asked(&mut harness), [], "only chosen");
     assert!(
-        harness.query_by_label("square to the tooth surface").is_none(),
+        harness
+            .query_by_label(&stem(StemChoice::AlongNormal).to_string())
+            .is_none(),
         "the list is closed"
     );
-    press(&mut harness, "Read it");
+    press(&mut harness, "Take the reading");
     let commands = asked(&mut harness);
     let Operation::Measure { stem, .. } = only(&commands) else {
         panic!("{commands:?}");
@@ -232,27 +243,26 @@ fn a_choice_is_made_with_the_arrows() {
 #[test]
 fn choices_stay_for_the_next_reading() {
     let mut harness = with_part("what-the-dial-says", AxlePart::RingGear);
+    let square = format!("Stem: {}", stem(StemChoice::SquareToTrace));
     for (tooth, chosen_before) in [(0, false), (1, true)] {
-        press(&mut harness, "Rock for lash");
+        press(&mut harness, "Check backlash");
         if !chosen_before {
-            press(&mut harness, "Stem: square to the tooth");
+            press(&mut harness, &square);
             harness.key_press(Key::Escape);
             harness.run();
-            assert!(
-                harness.query_by_label("Stem: square to the tooth").is_some(),
-                "the form is still there"
-            );
-            press(&mut harness, "Stem: square to the tooth");
-            press(&mut harness, "along the motion of the tooth");
+            assert!(harness.query_by_label(&square).is_some(), "the form is still there");
+            press(&mut harness, &square);
+            press(&mut harness, &stem(StemChoice::AlongMotion).to_string());
         }
-        type_over(&mut harness, "Tooth in mesh", &tooth.to_string());
-        press(&mut harness, "Read it");
+        // People count teeth from 1.
+        type_over(&mut harness, "Tooth in mesh", &(tooth + 1).to_string());
+        press(&mut harness, "Take the reading");
         let commands = asked(&mut harness);
         let Operation::Measure { stem, what, .. } = only(&commands) else {
             panic!("{commands:?}");
         };
         assert_eq!((*stem, *what), (StemChoice::AlongMotion, Measurand::Lash { tooth }));
-        press(&mut harness, "Put away");
+        press(&mut harness, "Cancel");
     }
 }
 
@@ -263,12 +273,12 @@ fn a_form_is_filled_in_with_precautions_and_done_with_enter() {
     assert!(asked(&mut harness).is_empty(), "the form opens first");
     assert!(
         harness
-            .query_by_label_contains("Caution. The flange takes the full torque")
+            .query_by_label_contains(&format!("Caution. {}", caution(Caution::NutReaction)))
             .is_some(),
         "the hazard is said before"
     );
     type_over(&mut harness, "Torque", "230,5");
-    press(&mut harness, "Holding bar on the bench");
+    press(&mut harness, &precaution(Precaution::HoldingBar).to_string());
     press(&mut harness, "Do it");
     let commands = asked(&mut harness);
     let Operation::TightenNut {
@@ -292,7 +302,7 @@ fn escape_puts_the_form_away_and_nothing_else() {
         press(&mut harness, "Tighten to a torque");
         if !in_the_form {
             // A press beside the box takes the keyboard out of it.
-            press(&mut harness, "Holding bar on the bench");
+            press(&mut harness, &precaution(Precaution::HoldingBar).to_string());
         }
         let open = harness.get_by_label("Torque").accesskit_node().is_focused();
         assert_eq!(open, in_the_form, "where the keyboard is");
@@ -328,13 +338,12 @@ fn letters_typed_in_a_form_are_no_keys() {
 fn a_wrong_number_is_said_and_nothing_is_done() {
     let mut harness = with_part("oat-barn-tractor", AxlePart::Nut);
     press(&mut harness, "Tighten to a torque");
+    let why = Amount::NutTorque.read("much", Units::Metric).expect_err("no number");
     type_over(&mut harness, "Torque", "much");
     press(&mut harness, "Do it");
     assert!(asked(&mut harness).is_empty(), "nothing is done");
     assert!(
-        harness
-            .query_by_label("Torque: “much” is not a number. Type digits, as in 0.15.")
-            .is_some(),
+        harness.query_by_label(&format!("Torque: {why}")).is_some(),
         "and it says why"
     );
 }
@@ -342,10 +351,10 @@ fn a_wrong_number_is_said_and_nothing_is_done() {
 #[test]
 fn what_cannot_be_done_now_says_why() {
     let mut harness = with_part("oat-barn-tractor", AxlePart::Seal);
-    assert!(harness.query_by_label("Pull out").is_none(), "not offered");
-    press(&mut harness, "What cannot be done now ...");
-    let why = "Pull out. The flange is in the way. Take the nut and the flange off first.";
-    assert!(harness.query_by_label(why).is_some(), "with the reason");
+    assert!(harness.query_by_label("Pull the seal out").is_none(), "not offered");
+    press(&mut harness, "Show what is not possible now");
+    let why = format!("Pull the seal out. {}", refusal(&Refusal::FlangeInTheWay));
+    assert!(harness.query_by_label(&why).is_some(), "with the reason");
 }
 
 #[test]
@@ -355,9 +364,9 @@ fn what_is_read_is_written_in_the_units_at_hand() {
         let mut desk = hands.desk();
         desk.units = units;
         let mut harness = window(USUAL, desk);
-        harness.get_by_label("Value that you read").focus();
+        harness.get_by_label("Value you read").focus();
         harness.run();
-        harness.get_by_label("Value that you read").type_text(typed);
+        harness.get_by_label("Value you read").type_text(typed);
         harness.run();
         harness.key_press(Key::Enter);
         harness.run();
@@ -389,9 +398,9 @@ fn a_print_is_written_down() {
         .does(r#"{"do":"roll","drag_nm":20,"passes":4}"#)
         .does(r#"{"do":"measure","what":{"quantity":"print"},"instrument":"eye"}"#);
     let mut harness = window(USUAL, hands.desk());
-    harness.get_by_label("Value that you read").focus();
+    harness.get_by_label("Value you read").focus();
     harness.run();
-    harness.get_by_label("Value that you read").type_text("-0,2");
+    harness.get_by_label("Value you read").type_text("-0,2");
     harness.run();
     harness.key_press(Key::Enter);
     harness.run();
@@ -413,7 +422,7 @@ fn reading_is_the_trainees_work() {
             .root()
             .children_recursive()
             .filter_map(|node| node.accesskit_node().label())
-            .any(|label| label.contains(&format!("{digits}\u{a0}mm")) && !label.contains("wanted"))
+            .any(|label| label.contains(&format!("{digits}\u{a0}mm")) && !label.contains(", target "))
     };
     let mut harness = window(USUAL, hands.desk());
     harness.run();
@@ -429,24 +438,25 @@ fn stale_readings_say_so() {
         .does(LASH)
         .does(r#"{"do":"note","what":{"quantity":"lash","tooth":0},"value":0.16,"record":1}"#)
         .does(r#"{"do":"loosen_caps"}"#);
+    let lash = measurand_words(Measurand::Lash { tooth: 0 });
     let mut harness = window(USUAL, hands.desk());
     harness.run();
     harness.get_by_label("Show: Readings").click();
     harness.run();
     assert!(
         harness
-            .query_by_label("Reading 1: Backlash, tooth 1, 0.16\u{a0}mm, stale")
+            .query_by_label(&format!("Reading 1: {lash}, 0.16\u{a0}mm, stale"))
             .is_some(),
         "in the list"
     );
     assert!(
-        harness.query_by_label_contains("No longer true: reading 1.").is_some(),
+        harness.query_by_label_contains("Reading 1 is stale.").is_some(),
         "in the answer"
     );
     press(&mut harness, "Show: Sheet");
     assert!(
         harness
-            .query_by_label("Backlash, tooth 1: 0.16\u{a0}mm, stale")
+            .query_by_label(&format!("{lash}: 0.16\u{a0}mm, stale"))
             .is_some(),
         "on the sheet"
     );
@@ -455,10 +465,11 @@ fn stale_readings_say_so() {
 #[test]
 fn refusals_are_said_with_their_reason() {
     let hands = Hands::at("oat-barn-tractor").does(r#"{"do":"remove_pinion"}"#);
+    let what = operation_words(&Operation::RemovePinion {}, Units::Metric);
     let harness = window(USUAL, hands.desk());
     assert!(
         harness
-            .query_by_label("Take the pinion out. Not done. The nut holds the pinion. Take the nut off first.")
+            .query_by_label(&format!("{what}. Not done. {}", refusal(&Refusal::NutHoldsPinion)))
             .is_some(),
         "above the work"
     );
@@ -467,10 +478,12 @@ fn refusals_are_said_with_their_reason() {
 #[test]
 fn a_slip_is_signed_line_by_line() {
     let mut harness = window(USUAL, Hands::at("oat-barn-tractor").desk());
-    press(&mut harness, "Show: Slip");
-    press(&mut harness, "Backlash: less");
-    press(&mut harness, "Drive, height: face");
-    press(&mut harness, "Sure: 95 %");
+    press(&mut harness, "Show: Prediction");
+    for (about, outcome) in [(Predicted::Lash, 0), (Predicted::DriveHeight, 2)] {
+        let row = format!("{}: {}", predicted(about), outcomes(about)[outcome]);
+        press(&mut harness, &row);
+    }
+    press(&mut harness, "How sure: 95 %");
     press(&mut harness, "Sign");
     let commands = asked(&mut harness);
     let [Command::Do(first), Command::Do(second)] = &commands[..] else {
@@ -490,28 +503,28 @@ fn a_slip_is_signed_line_by_line() {
 #[test]
 fn handing_over_is_asked_twice() {
     let mut harness = window(USUAL, Hands::at("oat-barn-tractor").desk());
-    press(&mut harness, "Hand over");
+    press(&mut harness, "Sign off");
     assert!(asked(&mut harness).is_empty(), "not at once");
     assert!(
-        harness.get_by_label("Not yet").is_focused(),
+        harness.get_by_label("Keep working").is_focused(),
         "the keyboard goes on where it does no harm"
     );
-    press(&mut harness, "Not yet");
-    assert!(harness.query_by_label("Yes, it is done").is_none(), "put away");
-    press(&mut harness, "Hand over");
-    press(&mut harness, "Yes, it is done");
+    press(&mut harness, "Keep working");
+    assert!(harness.query_by_label("Sign off now").is_none(), "put away");
+    press(&mut harness, "Sign off");
+    press(&mut harness, "Sign off now");
     assert_eq!(only(&asked(&mut harness)), &Operation::Finish {});
 }
 
 #[test]
 fn pieces_are_chosen_by_their_labels() {
     let mut harness = with_part("crush-and-stop", AxlePart::DepthShim);
-    press(&mut harness, "Make up the pack");
+    press(&mut harness, "Make up the shim pack");
     let board = harness.state().board.clone().expect("a board");
     let work = board
         .works
         .iter()
-        .find(|w| w.part == AxlePart::DepthShim && w.name == "Make up the pack")
+        .find(|w| w.part == AxlePart::DepthShim && w.name == "Make up the shim pack")
         .expect("offered");
     let lashwright::view::bench::FieldKind::Pieces { pieces, .. } = &work.fields[0].kind else {
         panic!("pieces");
@@ -559,8 +572,8 @@ fn the_board_fits_at_every_text_size() {
             let harness = window(size, desk);
             let whole = egui::Rect::from_min_size(egui::Pos2::ZERO, size);
             for label in [
-                "You read",
-                "Write",
+                "Your reading",
+                "Write down",
                 "View: Corner",
                 "Units: mm",
                 "Keys: ?",
@@ -588,12 +601,12 @@ fn the_torque_of_the_whole_does_not_stand_for_the_pinions() {
         let all = harness.query_all_by_label_contains(name);
         all.filter_map(|node| node.accesskit_node().value()).collect::<String>()
     };
-    let pinion = card("Rotating torque, pinion alone, wanted");
+    let pinion = card("Pinion rotating torque, target");
     assert!(
         pinion.ends_with(": 2.50\u{a0}N·m, stale") || pinion.ends_with(": 2.50\u{a0}N·m"),
         "{pinion}"
     );
-    let sides = card("Side bearings add, wanted");
+    let sides = card("Added by the side bearings, target");
     assert!(sides.ends_with(": 0.40\u{a0}N·m"), "{sides}");
 }
 
@@ -605,7 +618,7 @@ fn a_pack_is_made_up_by_the_keyboard_alone() {
     let led = (0..120).any(|_| {
         harness.key_press(Key::Tab);
         harness.run();
-        harness.get_by_label("Make up the pack").is_focused()
+        harness.get_by_label("Make up the shim pack").is_focused()
     });
     assert!(led, "Tab does not lead to the work");
     harness.key_press(Key::Enter);
@@ -635,8 +648,12 @@ fn a_long_answer_has_its_lines() {
         let harness = window(USUAL, Hands::at("depth-stole-my-preload").does(operation).desk());
         harness.get_by_label_contains(words).rect().height()
     };
-    let short = height(r#"{"do":"wait","minutes":1.0}"#, "Wait 1");
-    let long = height(r#"{"do":"compare_numbers"}"#, "farther from the ring gear axis.");
+    let title = |operation: &Operation| operation_words(operation, Units::Metric) + ".";
+    let short = height(
+        r#"{"do":"wait","minutes":1.0}"#,
+        &title(&Operation::Wait { minutes: 1.0 }),
+    );
+    let long = height(r#"{"do":"compare_numbers"}"#, &title(&Operation::CompareNumbers {}));
     println!("{short} and {long} points");
     assert!(long >= short + 10.0, "{short} and {long} points");
 }
@@ -646,7 +663,7 @@ fn a_long_answer_has_its_lines() {
 fn enter_does_one_thing() {
     let mut harness = with_part("oat-barn-tractor", AxlePart::Nut);
     press(&mut harness, "Tighten to a torque");
-    for label in ["Put away", "With: click wrench", "Turn by an angle"] {
+    for label in ["Cancel", "Wrench: click wrench", "Turn by an angle"] {
         harness.get_by_label(label).focus();
         harness.run();
         harness.key_press_modifiers(egui::Modifiers::COMMAND, Key::Enter);
@@ -676,10 +693,10 @@ fn enter_does_one_thing() {
 #[test]
 fn what_was_typed_goes_with_its_units() {
     let mut harness = window(USUAL, Hands::at("what-the-dial-says").does(LASH).desk());
-    type_over(&mut harness, "Value that you read", "0.15");
+    type_over(&mut harness, "Value you read", "0.15");
     harness.state_mut().units = Units::Inch;
     harness.run();
-    press(&mut harness, "Write");
+    press(&mut harness, "Write down");
     assert_eq!(asked(&mut harness), [], "nothing is left to be written");
 }
 
@@ -700,11 +717,11 @@ fn what_lies_there_stays_and_cautions_fit() {
             .any(|text| text.contains("holding bar"))
     );
     assert!(
-        hazards("Degrease the bolt threads")
+        hazards(cleaned(Cleaned::Threads).as_ref())
             .iter()
             .any(|text| text.contains("Solvent"))
     );
-    let washing = hazards("Wash the bearings");
+    let washing = hazards(cleaned(Cleaned::Bearings).as_ref());
     assert!(washing.iter().any(|text| text.contains("Solvent")), "{washing:?}");
     assert!(!washing.iter().any(|text| text.contains("splinters")), "{washing:?}");
     assert_eq!(hands.does(r#"{"do":"finish"}"#).board().laid.rings_on, before);

@@ -42,7 +42,7 @@ fn truth_stands_beside_belief_at_every_text_size() {
         assert!(!standings.is_empty(), "there is something to tell");
         let harness = window(USUAL, desk);
         for name in standings.into_iter().map(|s| words::standing::name(s.what)) {
-            let label = format!("{name}, wanted");
+            let label = format!("{name}, target");
             let rect = harness.get_by_label_contains(&label).rect();
             assert!(rect.left() >= 0.0 && rect.right() <= USUAL.x, "{percent} %: {rect:?}");
         }
@@ -79,7 +79,7 @@ fn the_reference_way_is_told_and_the_page_can_be_saved() {
     let desk = desk();
     let debrief = desk.debrief.clone().expect("it was handed over");
     let mut harness = window(USUAL, desk);
-    let words = format!("truth hidden: {:.0} points.", debrief.reference_total);
+    let words = format!("true values hidden: {:.0} points.", debrief.reference_total);
     assert!(harness.query_by_label_contains(&words).is_some(), "{words}");
     assert!(debrief.reference.len() > 1, "the axle asks for more than one build");
     for build in &debrief.reference {
@@ -89,7 +89,7 @@ fn the_reference_way_is_told_and_the_page_can_be_saved() {
             build.name
         );
     }
-    harness.get_by_label("Save page").click();
+    harness.get_by_label("Save as a page").click();
     harness.run();
     assert_eq!(asked(&mut harness), [Command::SaveDebrief]);
 }
@@ -104,7 +104,9 @@ fn the_keys_are_listed_on_f1() {
     harness.state_mut().place = Place::Bench;
     harness.run();
     assert!(
-        harness.query_by_label("Change key of “Next part”: P").is_some(),
+        harness
+            .query_by_label("Change the key of “Choose the next part”: P")
+            .is_some(),
         "listed"
     );
     harness.key_press(Key::Escape);

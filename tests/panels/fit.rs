@@ -11,18 +11,18 @@ const ALWAYS: &[&str] = &[
     "Lashwright",
     "Units: mm",
     "Units: inch",
-    "Ground: Paper",
-    "Ground: Slate",
+    "Theme: Paper",
+    "Theme: Slate",
     "Text smaller",
     "Text larger",
     "View: Corner",
     "Projection: Flat",
-    "From the corner. The computed gears in mesh, true to scale. Yellow: paste on three teeth, one tooth of each marked at \
-     its tip.",
+    "From the corner. The computed gears in mesh, true to scale. Yellow: marking compound on three teeth of each gear, one \
+     of them marked at its tip.",
     "Turn pinion",
     "Rock ring gear",
-    "One tooth back",
-    "One tooth on",
+    "Back one tooth",
+    "Forward one tooth",
     "Pinion 0\u{a0}turns and 0\u{a0}teeth, Ring gear 0\u{a0}turns and 0\u{a0}teeth",
 ];
 
@@ -37,7 +37,7 @@ const VIEWS: &[&str] = &[
 ];
 
 /// Numbers of the side panel, which may scroll down but never sideways.
-const NUMBERS: &[&str] = &["Lash: ", "Drive: ", "Coast: "];
+const NUMBERS: &[&str] = &["Backlash: ", "Drive: ", "Coast: "];
 
 #[test]
 fn everything_fits_at_every_text_size() {

@@ -95,7 +95,7 @@ fn numbers_of_the_chosen_set_in_both_units() {
 #[test]
 fn an_empty_list_says_so() {
     let mut harness = window(USUAL, Desk::with_sets(0));
-    harness.get_by_label("No gear set was found.");
+    harness.get_by_label("No gear sets found.");
     harness.get_by_label("Turn pinion").click();
     harness.get_by_label("Rock ring gear").click();
     harness.key_press(Key::Space);
@@ -103,7 +103,7 @@ fn an_empty_list_says_so() {
     harness.run();
     harness.get_by_label("Show: Numbers").click();
     harness.run();
-    harness.get_by_label("Choose a gear set to see it on the stage.");
+    harness.get_by_label("Choose a gear set to show it on the stage.");
     harness.run();
     assert_eq!(asked(&mut harness), [], "there is nothing to turn");
 }

@@ -2,7 +2,7 @@
 
 use egui_kittest::kittest::Queryable as _;
 use lashwright::quantity::Units;
-use lashwright::view::{Command, SAFETY_NOTE, TextSize, Theme};
+use lashwright::view::{Command, TextSize, Theme, safety_note};
 
 use super::{Desk, USUAL, asked, window};
 
@@ -15,7 +15,7 @@ fn name_and_safety_note_are_there_at_every_text_size_on_both_grounds() {
             desk.text_size = TextSize::nearest(percent);
             let harness = window(USUAL, desk);
             harness.get_by_label("Lashwright");
-            let note = harness.get_by_label(&format!("Safety. {SAFETY_NOTE}")).rect();
+            let note = harness.get_by_label(&format!("Safety. {}", safety_note())).rect();
             assert!(
                 note.height() > 12.0 && note.bottom() < USUAL.y,
                 "{theme:?} {percent} %: note at {note:?}"
@@ -28,7 +28,7 @@ fn name_and_safety_note_are_there_at_every_text_size_on_both_grounds() {
 fn ground_units_and_text_size_are_asked_for() {
     let mut harness = window(USUAL, Desk::with_sets(2));
     for (label, command) in [
-        ("Ground: Slate", Command::SetTheme(Theme::Slate)),
+        ("Theme: Slate", Command::SetTheme(Theme::Slate)),
         ("Units: inch", Command::SetUnits(Units::Inch)),
         ("Text larger", Command::SetTextSize(TextSize::nearest(110))),
     ] {

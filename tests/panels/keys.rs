@@ -49,7 +49,7 @@ fn list(changes: &[(Action, Option<&str>)]) -> Harness<'static, Desk> {
 }
 
 fn button(action: Action, key: &str) -> String {
-    format!("Change key of “{action}”: {key}")
+    format!("Change the key of “{action}”: {key}")
 }
 
 /// Goes to the button of an action by Tab and presses it by Enter.
@@ -70,7 +70,7 @@ fn wait_for(harness: &mut Harness<'_, Desk>, action: Action, now: &str) {
     panic!("Tab does not lead to {name}");
 }
 
-const WAITS: &str = "Press the new key; Esc leaves it as it is, Backspace turns it off.";
+const WAITS: &str = "Press the new key. Esc keeps the old key, Backspace turns it off.";
 
 /// All texts that are painted.
 fn painted(harness: &Harness<'_, Desk>) -> Vec<String> {
@@ -198,11 +198,11 @@ fn caps_and_tooltips_say_the_key_that_is_set() {
     assert_eq!(painted_on(&harness, "Rock ring gear"), ["Rock ring gear", "G"]);
     assert_eq!(painted_on(&harness, "Turn pinion"), ["Turn pinion", ";"]);
     for (label, hint) in [
-        ("Projection: Flat", "Parallel lines stay parallel. Key Y"),
-        ("View: Above", "From above. Key 9"),
+        ("Projection: Flat", "Keep parallel lines parallel. Key: Y"),
+        ("View: Above", "From above. Key: 9"),
         (
             "Place: Tooth room",
-            "Prints, motion and wall chart of any gear set. Key Z",
+            "Patterns, motion and wall chart of any gear set. Key: Z",
         ),
     ] {
         harness.event(egui::Event::PointerMoved(egui::Pos2::new(700.0, 500.0)));
@@ -319,12 +319,12 @@ fn a_taken_key_is_refused_and_another_can_be_pressed() {
     let mut harness = list(&[]);
     wait_for(&mut harness, Action::Turn, "space bar");
     assert_eq!(press(&mut harness, Key::R), [], "R is another's");
-    let said = "R is the key of “Rock the ring gear, or stop”. Press another one, or change that one first.";
+    let said = "The key R belongs to “Rock the ring gear, or stop”. Press another key, or change that one first.";
     assert!(harness.query_by_label_contains(said).is_some(), "says whose it is");
     assert_eq!(press(&mut harness, Key::Enter), [], "no key to be given");
     assert!(
         harness
-            .query_by_label_contains("That one always means the same.")
+            .query_by_label_contains("That key has a fixed meaning.")
             .is_some(),
         "and says so"
     );
@@ -349,7 +349,7 @@ fn a_key_of_another_place_is_free() {
 fn usual_keys_come_back_at_one_press() {
     let mut harness = list(&[(Action::Rock, Some("G")), (Action::Turn, None)]);
     harness.get_by_label(&button(Action::Rock, "G"));
-    harness.get_by_label("Usual keys").focus();
+    harness.get_by_label("Restore the usual keys").focus();
     harness.run();
     let commands = press(&mut harness, Key::Enter);
     assert_eq!(commands, [Command::UsualKeys]);
@@ -392,15 +392,19 @@ fn the_list_fits_and_names_every_action() {
             let mut harness = window(USUAL, desk);
             harness.run();
             let whole = Rect::from_min_size(egui::Pos2::ZERO, USUAL);
-            for label in ["Usual keys", "Close", "Press a framed key to change it."] {
+            for label in ["Restore the usual keys", "Close", "Press a framed key to change it."] {
                 let rect = harness.get_by_label(label).rect();
                 assert!(whole.contains_rect(rect), "{percent} % {place:?}: {label} at {rect:?}");
             }
             let said = harness.get_by_label_contains("The usual keys are used:").rect();
             assert!(whole.contains_rect(said), "{percent} % {place:?}: {said:?}");
             for action in Action::all() {
-                let word = harness.state().keys.key(action).map_or("off", KeyName::word);
-                let rect = harness.get_by_label(&button(action, word)).rect();
+                let word = harness
+                    .state()
+                    .keys
+                    .key(action)
+                    .map_or_else(|| "off".to_owned(), KeyName::word);
+                let rect = harness.get_by_label(&button(action, &word)).rect();
                 assert!(
                     rect.left() >= 0.0 && rect.width() >= 28.0 && rect.height() >= 28.0,
                     "{percent} % {place:?}: {action} at {rect:?}"

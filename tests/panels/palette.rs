@@ -282,7 +282,7 @@ fn text_and_graphics_stand_out_from_what_is_behind() {
             for (front, of_front) in fronts {
                 for (back, of_back) in backs {
                     let got = contrast(of_front(theme.tokens()), of_back(theme.tokens()));
-                    check(theme.label(), front, back, got, least);
+                    check(&theme.label(), front, back, got, least);
                 }
             }
         }
@@ -330,7 +330,7 @@ fn pairs_are_told_apart_by_everybody() {
             ("caution, off", t.caution, t.off),
             ("caution, near", t.caution, t.near),
         ] {
-            check(theme.label(), pair, a, b);
+            check(&theme.label(), pair, a, b);
         }
     }
     for (pair, a, b) in [

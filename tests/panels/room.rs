@@ -99,7 +99,7 @@ fn pictures_fill_the_room_at_every_text_size() {
                     "{percent} %: {name}"
                 );
             }
-            for button in ["Keep as B", "Swap A and B", "Without B", "Save picture"] {
+            for button in ["Keep as B", "Swap A and B", "Drop B", "Save picture"] {
                 let rect = harness.get_by_label(button).rect();
                 assert!(window.contains_rect(rect), "{percent} %: {button} at {rect:?}");
             }
@@ -182,7 +182,7 @@ fn the_work_line_compares_and_saves() {
 #[test]
 fn the_paste_is_set_on_its_own_scale() {
     let mut harness = room(100);
-    harness.get_by_label("Paste film: 8.0\u{a0}µm").focus();
+    harness.get_by_label("Compound film: 8.0\u{a0}µm").focus();
     harness.run();
     harness.key_press(Key::ArrowRight);
     harness.run();

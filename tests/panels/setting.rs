@@ -8,7 +8,7 @@ use lashwright::view::{Command, Setting};
 
 use super::{Desk, USUAL, asked, window};
 
-const PINION: &str = "Pinion, out +: ±0.000\u{a0}mm";
+const PINION: &str = "Pinion: 0.000\u{a0}mm";
 
 /// The last setting that was asked for.
 fn last(harness: &mut Harness<'_, Desk>) -> Setting {
@@ -44,7 +44,7 @@ fn button(pos: egui::Pos2, pressed: bool) -> egui::Event {
 #[test]
 fn a_press_on_a_scale_sets_it_where_it_was_pressed() {
     let mut harness = window(USUAL, Desk::with_sets(1));
-    for (label, share) in [(PINION, 0.5_f32), ("Ring gear, out +: ±0.000\u{a0}mm", -1.0)] {
+    for (label, share) in [(PINION, 0.5_f32), ("Ring gear: 0.000\u{a0}mm", -1.0)] {
         press_at(&mut harness, label, share);
         let setting = last(&mut harness);
         let (value, other) = if label == PINION {
@@ -56,7 +56,7 @@ fn a_press_on_a_scale_sets_it_where_it_was_pressed() {
         assert!((value - wanted).abs() < 0.006, "{label}: {value} instead of {wanted}");
         assert!(other.abs() < 1e-12, "{label}: the others stay");
     }
-    press_at(&mut harness, "Shaft angle, wider +: ±0.000°", 1.0);
+    press_at(&mut harness, "Shaft angle: 0.000°", 1.0);
     assert!(
         (last(&mut harness).shaft_angle_deg - 0.1).abs() < 1e-9,
         "the end of the scale"
@@ -92,7 +92,7 @@ fn inch_steps_are_half_thousandths() {
     let mut desk = Desk::with_sets(1);
     desk.units = Units::Inch;
     let mut harness = window(USUAL, desk);
-    harness.get_by_label("Offset, more +: ±0.0000\u{a0}in").focus();
+    harness.get_by_label("Offset: 0.0000\u{a0}in").focus();
     harness.run();
     harness.key_press(Key::ArrowRight);
     harness.run();
@@ -104,7 +104,7 @@ fn inch_steps_are_half_thousandths() {
 fn what_was_moved_can_be_put_back() {
     let mut harness = window(USUAL, Desk::with_sets(1));
     assert!(
-        harness.query_by_label("Setting: All to zero").is_none(),
+        harness.query_by_label("Setting: Set all to zero").is_none(),
         "nothing to put back"
     );
     harness.state_mut().setting = Setting {
@@ -113,9 +113,9 @@ fn what_was_moved_can_be_put_back() {
         ..Setting::default()
     };
     harness.run();
-    harness.get_by_label("Pinion, out +: +0.100\u{a0}mm");
-    harness.get_by_label("Shaft angle, wider +: \u{2212}0.050°");
-    harness.get_by_label("Setting: All to zero").click();
+    harness.get_by_label("Pinion: 0.100\u{a0}mm away");
+    harness.get_by_label("Shaft angle: 0.050° narrower");
+    harness.get_by_label("Setting: Set all to zero").click();
     harness.run();
     assert_eq!(asked(&mut harness), [Command::Set(Setting::default())]);
 }
@@ -123,10 +123,10 @@ fn what_was_moved_can_be_put_back() {
 #[test]
 fn lash_and_prints_are_numbers_in_both_units() {
     let mut harness = window(USUAL, Desk::with_sets(1));
-    harness.get_by_label("Lash: 0.198 to 0.220\u{a0}mm");
-    harness.get_by_label("Drive: 26\u{a0}%, length \u{2212}0.02, height +0.16");
+    harness.get_by_label("Backlash: 0.198 to 0.220\u{a0}mm");
+    harness.get_by_label("Drive: 26\u{a0}%, 0.02 toe, 0.16 face");
     harness.get_by_label("Coast: none");
     harness.state_mut().units = Units::Inch;
     harness.run();
-    harness.get_by_label("Lash: 0.0078 to 0.0087\u{a0}in");
+    harness.get_by_label("Backlash: 0.0078 to 0.0087\u{a0}in");
 }

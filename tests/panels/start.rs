@@ -1,4 +1,4 @@
-//! The start page: exercises, axle number, own attempts.
+//! The start page: exercises, axle (seed), own attempts.
 
 use egui_kittest::kittest::Queryable as _;
 use lashwright::job::scenarios;
@@ -30,7 +30,7 @@ fn an_exercise_is_chosen_and_begun() {
     harness.get_by_label(&second).click();
     harness.run();
     assert_eq!(asked(&mut harness), [Command::ChooseExercise(1)]);
-    harness.get_by_label("Axle number larger").click();
+    harness.get_by_label("Higher axle number").click();
     harness.run();
     assert_eq!(asked(&mut harness), [Command::ChooseSeed(2)]);
     harness.get_by_label("Begin").click();

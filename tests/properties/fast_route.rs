@@ -139,7 +139,10 @@ fn the_readme_promises_what_is_kept() {
             "{} µrad (of 45 to 180) in transmission error",
             accuracy.transmission_error_urad
         ),
-        format!("{} µm in backlash wherever the pattern keeps off the edges", accuracy.lash_um),
+        format!(
+            "{} µm in backlash wherever the pattern keeps off the edges",
+            accuracy.lash_um
+        ),
     ];
     let readme = words.join(" ");
     for promise in promises {

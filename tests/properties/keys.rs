@@ -53,7 +53,7 @@ fn a_key_that_is_taken_is_refused_by_name_and_nothing_changes() {
     assert_eq!(taken.other, Action::Rock);
     assert_eq!(
         taken.to_string(),
-        "R is the key of “Rock the ring gear, or stop”. Press another one, or change that one first"
+        "The key R belongs to “Rock the ring gear, or stop”. Press another key, or change that one first"
     );
     assert_eq!(keys, Keys::default(), "nothing has changed");
     // At the bench and in the tooth room, no key is pressed for both.
@@ -121,15 +121,15 @@ fn bad_lists_are_refused_with_their_reason() {
         ),
         (
             sheet(r#"{"action": "rock-ring-gear", "key": "Enter"}"#),
-            "\"Enter\" is no key for “Rock the ring gear, or stop”",
+            "\"Enter\" cannot be a key for “Rock the ring gear, or stop”",
         ),
         (
             sheet(r#"{"action": "nearer", "key": "G"}, {"action": "nearer", "key": "H"}"#),
-            "“Nearer” stands there twice",
+            "“Zoom in” is listed twice",
         ),
         (
             sheet(r#"{"action": "nearer", "key": "G"}, {"action": "farther", "key": "G"}"#),
-            "G is the key of both “Nearer” and “Farther”",
+            "G is the key of both “Zoom in” and “Zoom out”",
         ),
     ] {
         assert_eq!(refused(&text).to_string(), words, "{text}");
@@ -182,7 +182,7 @@ fn kept_keys_come_back_and_damaged_ones_are_told() {
     write_whole(&file, b"{\"format\": \"lashwright-ke").expect("written");
     let said = kept_keys::read(&below).expect_err("torn").to_string();
     assert!(
-        said.contains("keys.json") && said.contains("no JSON of a list of keys"),
+        said.contains("keys.json") && said.contains("not part of a list of keys in JSON"),
         "{said}"
     );
     write_whole(&file, " ".repeat(Keys::MOST_BYTES + 1).as_bytes()).expect("written");

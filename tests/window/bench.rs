@@ -68,9 +68,9 @@ fn an_exercise_from_the_start_page_to_the_debrief() {
     assert_eq!(session.place(), Place::Bench, "the axle is there");
 
     // Paint, roll, look; read a dial and a wrench; write both down.
-    work(&mut session, AxlePart::RingGear, "Rock for lash");
+    work(&mut session, AxlePart::RingGear, "Check backlash");
     assert!(session.paste().is_none(), "no paste yet");
-    work(&mut session, AxlePart::RingGear, "Brush paste on");
+    work(&mut session, AxlePart::RingGear, "Brush on marking compound");
     let brushed = session.paste().expect("paste is on the teeth").clone();
     assert_eq!(brushed.flanks, [None, None], "the film is whole");
     let turned = session.turn().steps();
@@ -84,9 +84,9 @@ fn an_exercise_from_the_start_page_to_the_debrief() {
         let pressed = gaps.iter().filter(|gap| **gap < 1.0).count();
         assert!(pressed > 0 && pressed < gaps.len(), "a print on the flank: {pressed}");
     }
-    work(&mut session, AxlePart::RingGear, "Look at the print");
+    work(&mut session, AxlePart::RingGear, "Read the pattern");
     work(&mut session, AxlePart::Pinion, "Turn");
-    work(&mut session, AxlePart::Nut, "Feel the rotating torque");
+    work(&mut session, AxlePart::Nut, "Measure rotating torque");
     ask(&mut session, Command::SetTurning(true));
     assert!(!board(&session).prints.is_empty(), "a print is to be seen");
     let reading = board(&session).readings.last().expect("read").clone();
@@ -142,8 +142,8 @@ fn an_attempt_is_gone_on_with_after_the_program_ended() {
         assert!(session.choose_exercise(EXERCISE), "it ships");
         ask(&mut session, Command::ChooseSeed(4));
         ask(&mut session, Command::Begin);
-        work(&mut session, AxlePart::RingGear, "Rock for lash");
-        work(&mut session, AxlePart::Caps, "Slacken until snug");
+        work(&mut session, AxlePart::RingGear, "Check backlash");
+        work(&mut session, AxlePart::Caps, "Loosen until snug");
         board(&session).clone()
     };
     let mut session = session(&folder);
@@ -170,7 +170,7 @@ fn a_torn_journal_is_gone_on_with() {
         let mut session = session(&folder);
         assert!(session.choose_exercise(EXERCISE), "it ships");
         ask(&mut session, Command::Begin);
-        work(&mut session, AxlePart::Caps, "Slacken until snug");
+        work(&mut session, AxlePart::Caps, "Loosen until snug");
     }
     let path = folder.files().pop().expect("a journal");
     let whole = lashwright::store::read_within(&path, 1 << 20).expect("a journal");

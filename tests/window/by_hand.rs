@@ -8,10 +8,10 @@ use egui::{Event, Key, Modifiers, PointerButton, Pos2, Vec2};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use egui_kittest::{Harness, Node};
 use lashwright::app::Session;
-use lashwright::bench::Measurand;
+use lashwright::bench::{Measurand, StemChoice};
 use lashwright::job::attempt::replay;
 use lashwright::panels::{theme, window_panel};
-use lashwright::view::bench::{BenchView, Reading};
+use lashwright::view::bench::{BenchView, Reading, measurand_words, stem as stem_words, tool_words};
 use lashwright::view::{AxlePart, Command, DebriefView, Place};
 
 use super::bench::session;
@@ -19,12 +19,31 @@ use super::folder::Folder;
 
 /// The exercise, and how its page of the start list is called.
 const EXERCISE: [&str; 2] = ["what-the-dial-says", "What the dial says"];
-/// Teeth that are read, spread round the ring gear.
+/// Teeth that are read, spread round the ring gear; people number them from 1.
 const TEETH: [u32; 3] = [0, 12, 24];
 /// The work that reads them, and what is chosen in its form.
-const WORK: &str = "Rock for lash";
-const DIAL: [&str; 2] = ["With: dial indicator", "lever dial, fine"];
-const STEM: [&str; 2] = ["Stem: square to the tooth", "along the motion of the tooth"];
+const WORK: &str = "Check backlash";
+
+/// The dial: what the choice shows at first, and what is chosen.
+fn dial() -> [String; 2] {
+    [
+        format!("Instrument: {}", tool_words("dial_indicator")),
+        tool_words("lever_dial"),
+    ]
+}
+
+/// How its stem lies: what the choice shows at first, and what is chosen.
+fn stem() -> [String; 2] {
+    [
+        format!("Stem: {}", stem_words(StemChoice::SquareToTrace)),
+        stem_words(StemChoice::AlongMotion).to_string(),
+    ]
+}
+
+/// A reading of a tooth as the list names it.
+fn reading(number: usize, tooth: u32) -> String {
+    format!("Reading {number}: {}", measurand_words(Measurand::Lash { tooth }))
+}
 
 /// Session and what the panels of the last frame asked of it.
 struct Window {
@@ -226,7 +245,7 @@ impl Person {
             "typed {value}, on the sheet {}",
             note.value
         );
-        let wanted = board.wanted.iter().find(|wanted| wanted.name.starts_with("Lash"));
+        let wanted = board.wanted.iter().find(|wanted| wanted.name.starts_with("Backlash"));
         assert_eq!(
             wanted.and_then(|wanted| wanted.written),
             Some(value),
@@ -271,25 +290,25 @@ fn by_pointer() -> Outcome {
     for tooth in TEETH {
         person.clicks(WORK);
         person.clicks("Tooth in mesh");
-        person.types(&tooth.to_string());
+        person.types(&(tooth + 1).to_string());
         // As it was chosen for the first tooth it stays.
-        for [shown, wanted] in [DIAL, STEM].into_iter().filter(|_| tooth == TEETH[0]) {
-            person.clicks(shown);
-            person.clicks(wanted);
+        for [shown, wanted] in [dial(), stem()].into_iter().filter(|_| tooth == TEETH[0]) {
+            person.clicks(&shown);
+            person.clicks(&wanted);
         }
-        person.clicks("Read it");
+        person.clicks("Take the reading");
         read.push(person.needle());
     }
     let least = smallest(&read);
     println!("{read:?}");
-    let reading = format!("Reading {}: Backlash, tooth {}", least + 1, TEETH[least] + 1);
+    let reading = reading(least + 1, TEETH[least]);
     person.clicks("Show: Readings");
     person.clicks(&reading);
-    person.clicks("Value that you read");
+    person.clicks("Value you read");
     person.types(&read[least]);
-    person.clicks("Write");
-    person.clicks("Hand over");
-    person.clicks("Yes, it is done");
+    person.clicks("Write down");
+    person.clicks("Sign off");
+    person.clicks("Sign off now");
     person.outcome(&read[least])
 }
 
@@ -306,7 +325,7 @@ fn by_keyboard() -> Outcome {
     let mut read = Vec::new();
     for tooth in TEETH {
         // The box of the reading before has the keyboard; Escape lets go of it and of nothing else.
-        if person.has_keyboard("Value that you read") {
+        if person.has_keyboard("Value you read") {
             person.key(Key::Escape);
         }
         assert_eq!(person.part(), Some(AxlePart::RingGear), "the part stays chosen");
@@ -314,28 +333,28 @@ fn by_keyboard() -> Outcome {
         person.goes_on_to(WORK, Key::ArrowDown);
         person.key(Key::Enter);
         assert!(person.has_keyboard("Tooth in mesh"), "the keyboard is in the first box");
-        person.types(&tooth.to_string());
-        for [shown, wanted] in [DIAL, STEM].into_iter().filter(|_| tooth == TEETH[0]) {
-            person.enters(shown);
-            person.enters(wanted);
+        person.types(&(tooth + 1).to_string());
+        for [shown, wanted] in [dial(), stem()].into_iter().filter(|_| tooth == TEETH[0]) {
+            person.enters(&shown);
+            person.enters(&wanted);
             let name = shown.split(':').next().unwrap_or_default();
             let now = format!("{name}: {wanted}");
             assert!(person.has_keyboard(&now), "the keyboard is where it was before: {now}");
         }
-        person.enters("Read it");
-        assert!(person.has_keyboard("Value that you read"), "the value can be typed");
+        person.enters("Take the reading");
+        assert!(person.has_keyboard("Value you read"), "the value can be typed");
         read.push(person.needle());
     }
     let least = smallest(&read);
     println!("{read:?}");
-    let reading = format!("Reading {}: Backlash, tooth {}", least + 1, TEETH[least] + 1);
+    let reading = reading(least + 1, TEETH[least]);
     person.enters("Show: Readings");
     person.enters(&reading);
-    assert!(person.has_keyboard("Value that you read"), "the value can be typed");
+    assert!(person.has_keyboard("Value you read"), "the value can be typed");
     person.types(&read[least]);
     person.key(Key::Enter);
-    person.enters("Hand over");
-    person.enters("Yes, it is done");
+    person.enters("Sign off");
+    person.enters("Sign off now");
     person.outcome(&read[least])
 }
 
@@ -346,10 +365,8 @@ fn pointer_and_keyboard_do_the_same_exercise() {
     assert_eq!(pointer.board.readings.len(), TEETH.len(), "each tooth was read once");
     for (reading, tooth) in pointer.board.readings.iter().zip(TEETH) {
         assert_eq!(reading.what, Measurand::Lash { tooth });
-        assert_eq!(
-            (reading.tool.as_str(), reading.stem.as_deref()),
-            ("lever_dial", Some(STEM[1]))
-        );
+        assert_eq!(reading.tool, "lever_dial");
+        assert_eq!(reading.stem.as_ref(), Some(&stem()[1]));
     }
     assert_eq!(pointer.board, keyboard.board, "the same answers");
     assert_eq!(pointer.debrief, keyboard.debrief, "the same debrief");

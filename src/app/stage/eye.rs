@@ -27,7 +27,7 @@ pub(super) fn open(
     mut finishes: ResMut<Assets<Finish>>,
 ) {
     let mut eye = commands.spawn((
-        Name::new("Eye"),
+        Name::new("eye"),
         StageEye,
         Camera3d::default(),
         easel.smoothing,

@@ -152,8 +152,8 @@ fn show_gears(
     }
     let Some(pair) = pair else { return };
     let gears = [
-        (Gear::Wheel, "Ring gear", Part::Wheel, &pair.wheel),
-        (Gear::Pinion, "Pinion", Part::Pinion, &pair.pinion),
+        (Gear::Wheel, "ring-gear", Part::Wheel, &pair.wheel),
+        (Gear::Pinion, "pinion", Part::Pinion, &pair.pinion),
     ];
     for (gear, name, part, solid) in gears {
         commands

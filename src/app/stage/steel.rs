@@ -249,7 +249,7 @@ pub(super) fn backdrop(
         .map(|(_, mesh)| mesh.clone())
         .unwrap_or_default();
     eye.spawn((
-        Name::new("Ground"),
+        Name::new("ground"),
         Backdrop { grounds },
         Mesh3d(mesh),
         MeshMaterial3d(finishes.add(Finish::flat(Color::WHITE))),

@@ -9,6 +9,7 @@ use super::desk_state::DeskState;
 use crate::panels::theme::Ink;
 use crate::view::bench::Face;
 use crate::view::{BenchView, WindowView};
+use crate::words::say;
 
 /// The strip between part and button. Its place is kept when there is nothing to say, so that nothing jumps.
 pub(super) fn caution(ui: &Ui, rect: Rect, ink: &Ink, board: &BenchView, state: &DeskState) {
@@ -18,7 +19,7 @@ pub(super) fn caution(ui: &Ui, rect: Rect, ink: &Ink, board: &BenchView, state: 
         painter.rect_filled(rect, 0.0, ink.color(|t| t.panel));
         // The strip keeps its room, so that nothing jumps when there is something to mind.
         let at = rect.left_center() + vec2(ink.space(12.0), 0.0);
-        let words = "What to mind with the work in hand is said here.";
+        let words = say!("board-caution-none");
         painter.text(at, egui::Align2::LEFT_CENTER, words, ink.small(), muted);
         return;
     }
@@ -28,7 +29,8 @@ pub(super) fn caution(ui: &Ui, rect: Rect, ink: &Ink, board: &BenchView, state: 
     let galley = caution_words(ui, ink, rect.width(), board, state);
     let response = ui.interact(rect, ui.id().with("caution"), Sense::hover());
     let said: Vec<&str> = hazards.iter().map(|h| h.text.as_str()).collect();
-    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("Caution. {}", said.join(" "))));
+    response
+        .widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, say!("board-caution", caution = said.join(" "))));
     let sign = ink.scaled(18.0);
     let at = rect.min + vec2(ink.space(12.0), (rect.height() - sign) / 2.0);
     sign_in(ui, at, sign, color);
@@ -49,10 +51,14 @@ fn caution_words(ui: &Ui, ink: &Ink, width: f32, board: &BenchView, state: &Desk
     let color = ink.color(|t| t.on_caution);
     let mut job = LayoutJob::default();
     job.wrap.max_width = width - ink.space(32.0) - ink.scaled(18.0);
-    job.append("Caution. ", 0.0, TextFormat::simple(ink.section(), color));
+    job.append(
+        &say!("board-caution-word"),
+        0.0,
+        TextFormat::simple(ink.section(), color),
+    );
     for hazard in state.hazards(board) {
-        job.append(&hazard.text, 0.0, TextFormat::simple(ink.body(), color));
         job.append(" ", 0.0, TextFormat::simple(ink.body(), color));
+        job.append(&hazard.text, 0.0, TextFormat::simple(ink.body(), color));
     }
     ui.painter().layout_job(job)
 }
@@ -82,25 +88,21 @@ struct LastAnswer {
 
 fn said(view: &WindowView<'_>, board: &BenchView) -> LastAnswer {
     let (title, sentences, refused) = match (view.desk.problem, board.told_back.last()) {
-        (Some(problem), _) => ("Not kept".to_owned(), vec![problem.to_owned()], true),
+        (Some(problem), _) => (say!("board-not-saved"), vec![problem.to_owned()], true),
         (None, Some(last)) => {
             let mut sentences = last.sentences.clone();
             if sentences.is_empty() && !last.answer.readings.is_empty() {
                 let by_eye = board.readings.last().is_some_and(|r| r.face == Face::Eye);
                 let words = if by_eye {
-                    "What was seen stands with the teeth."
+                    say!("board-pattern-seen")
                 } else {
-                    "Read the instrument and write down what it shows."
+                    say!("board-read-instrument")
                 };
-                sentences.push(words.to_owned());
+                sentences.push(words);
             }
             (last.title(view.units), sentences, !last.answer.done)
         }
-        (None, None) => (
-            "The axle is on the bench".to_owned(),
-            vec!["What you do, and what comes of it, is said here.".to_owned()],
-            false,
-        ),
+        (None, None) => (say!("board-begin-title"), vec![say!("board-begin")], false),
     };
     LastAnswer {
         title,
@@ -144,7 +146,8 @@ pub(super) fn answer(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Benc
     let mut first = LayoutJob::default();
     first.append(title, 0.0, TextFormat::simple(ink.section(), text));
     if view.desk.busy {
-        first.append("  is being worked out ...", 0.0, TextFormat::simple(ink.body(), muted));
+        first.append("  ", 0.0, TextFormat::simple(ink.body(), muted));
+        first.append(&say!("board-working"), 0.0, TextFormat::simple(ink.body(), muted));
     } else if !took.is_empty() {
         first.append(&format!("  {took}"), 0.0, TextFormat::simple(ink.small(), muted));
     }
@@ -155,7 +158,10 @@ pub(super) fn answer(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Benc
     ui.painter().galley(below, came_back(ui, ink, rect.width(), &all), text);
     let said = sentences.join(" ");
     let response = ui.interact(rect, ui.id().with("answer"), Sense::hover());
-    response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("{title}. {said}")));
+    response.widget_info(|| {
+        let whole = say!("board-answer", what = title.as_str(), result = said.as_str());
+        WidgetInfo::labeled(WidgetType::Label, true, whole)
+    });
     if !sentences.is_empty() {
         response.on_hover_text(format!("{title}\n{}", sentences.join("\n")));
     }

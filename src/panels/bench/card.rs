@@ -8,7 +8,8 @@ use crate::panels::theme::Ink;
 use crate::panels::widget::{ButtonFace, Rank};
 use crate::quantity::number;
 use crate::view::bench::{Approved, Wanted, WantedRange, amount_of, measurand_words};
-use crate::view::{BenchView, Command, Place, SAFETY_NOTE, WindowView};
+use crate::view::{BenchView, Command, Place, WindowView, safety_note};
+use crate::words::say;
 
 /// Draws the card.
 pub(super) fn card(
@@ -25,14 +26,12 @@ pub(super) fn card(
         scrolled(ui, "card", |ui| {
             upper(ui, ink, view, board);
             foot(ui, ink, board, state, out);
-            widget::words(ui, SAFETY_NOTE, ink.small(), muted);
+            widget::words(ui, &safety_note(), ink.small(), muted);
         });
         return;
     }
     // The foot is always whole; what is told scrolls.
-    let note = ui
-        .painter()
-        .layout(SAFETY_NOTE.to_owned(), ink.small(), muted, inside.width());
+    let note = ui.painter().layout(safety_note(), ink.small(), muted, inside.width());
     let foot_height = 3.0 * ink.scaled(24.0)
         + foot_rows(state) * (ink.scaled(32.0) + ink.space(4.0))
         + ink.space(20.0)
@@ -49,7 +48,10 @@ pub(super) fn card(
         let at = pos2(inside.left(), inside.bottom() - note.size().y);
         let rect = Rect::from_min_size(at, note.size());
         let response = ui.interact(rect, ui.id().with("safety"), egui::Sense::hover());
-        response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, format!("Safety. {SAFETY_NOTE}")));
+        response.widget_info(|| {
+            let said = say!("window-safety", note = safety_note());
+            WidgetInfo::labeled(WidgetType::Label, true, said)
+        });
         ui.painter().galley(at, note, text);
     });
 }
@@ -64,28 +66,31 @@ fn upper(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
     ui.spacing_mut().item_spacing.y = ink.space(3.0);
     widget::words(
         ui,
-        &format!("Step {}, axle {}", board.step, board.seed),
+        &say!("board-step-and-axle", step = board.step, seed = board.seed.to_string()),
         ink.small(),
         muted,
     );
     widget::words(ui, &board.title, ink.page_title(), text);
     widget::words(ui, &board.layout, ink.small(), muted);
     ui.add_space(ink.space(6.0));
-    heading(ui, ink, "Wanted", "On your sheet");
+    heading(ui, ink, &say!("board-targets"), &say!("board-targets-sheet"));
     for wanted in &board.wanted {
         wanted_row(ui, ink, view, wanted);
     }
     if board.reads_lash {
-        let words = format!("Lash is read with the stem {}.", board.stem);
+        let words = say!("board-stem", stem = board.stem.as_str());
         widget::words(ui, &words, ink.small(), muted);
     }
     approvals(ui, ink, board);
-    for (title, paragraphs) in [("The job", &board.told), ("Mind", &board.cautions)] {
+    for (title, paragraphs) in [
+        (say!("board-job"), &board.told),
+        (say!("board-safety"), &board.cautions),
+    ] {
         if paragraphs.is_empty() {
             continue;
         }
         ui.add_space(ink.space(6.0));
-        heading(ui, ink, title, "");
+        heading(ui, ink, &title, "");
         for paragraph in paragraphs {
             widget::words(ui, paragraph, ink.body(), text);
             ui.add_space(ink.space(4.0));
@@ -99,16 +104,18 @@ fn approvals(ui: &mut Ui, ink: &Ink, board: &BenchView) {
         return;
     }
     ui.add_space(ink.space(6.0));
-    heading(ui, ink, "Approval print", "Of the gears as made");
+    heading(ui, ink, &say!("board-set-pattern"), &say!("board-set-pattern-of"));
     for approval in &board.approvals {
         if board.approvals.len() > 1 {
             widget::words(ui, &approval.gears, ink.body(), ink.color(|t| t.text));
         }
-        for (name, flank) in ["Drive", "Coast"].into_iter().zip(&approval.flanks) {
-            let words = flank
-                .as_ref()
-                .map_or_else(|| "nothing is marked".to_owned(), Approved::text);
-            widget::words(ui, &format!("{name}: {words}"), ink.small(), ink.color(|t| t.muted));
+        for (name, flank) in [say!("board-drive"), say!("board-coast")]
+            .into_iter()
+            .zip(&approval.flanks)
+        {
+            let words = flank.as_ref().map_or_else(|| say!("board-no-marks"), Approved::text);
+            let line = say!("board-set-pattern-line", side = name, pattern = words);
+            widget::words(ui, &line, ink.small(), ink.color(|t| t.muted));
         }
     }
 }
@@ -116,9 +123,7 @@ fn approvals(ui: &mut Ui, ink: &Ink, board: &BenchView) {
 /// The set-up sheet, newest first.
 pub(super) fn sheet(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
     if board.notes.is_empty() {
-        let words =
-            "Nothing has been written down yet. What you read and write stands here, with whether it still holds.";
-        widget::words(ui, words, ink.body(), ink.color(|t| t.muted));
+        widget::words(ui, &say!("board-sheet-empty"), ink.body(), ink.color(|t| t.muted));
         return;
     }
     scrolled(ui, "sheet", |ui| {
@@ -126,7 +131,7 @@ pub(super) fn sheet(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Bench
         for note in board.notes.iter().rev() {
             let mut value = amount_of(note.what).text(note.value, view.units);
             if note.stale {
-                value.push_str(", stale");
+                value = say!("board-value-stale", value = value);
             }
             let response = widget::number_row(ui, ink, &measurand_words(note.what), &value);
             if note.stale {
@@ -180,12 +185,17 @@ fn wanted_row(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, wanted: &Wanted) {
         .written
         .map(|value| wanted.range.amount().text(value, view.units));
     let said = match (&value, wanted.stale) {
-        (None, _) => "blank".to_owned(),
+        (None, _) => say!("board-blank"),
         (Some(value), false) => value.clone(),
-        (Some(value), true) => format!("{value}, stale"),
+        (Some(value), true) => say!("board-value-stale", value = value.as_str()),
     };
     response.widget_info(|| {
-        let words = format!("{}, wanted {}: {said}", wanted.name, wanted.range.text(view.units));
+        let words = say!(
+            "board-target-said",
+            name = wanted.name.as_str(),
+            range = wanted.range.text(view.units),
+            written = said.as_str(),
+        );
         WidgetInfo::labeled(WidgetType::Label, true, words)
     });
     let has_box = !matches!(wanted.range, WantedRange::Words(..)) || wanted.written.is_some();
@@ -212,7 +222,7 @@ fn wanted_row(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, wanted: &Wanted) {
         painter.text(
             inside.right_bottom(),
             egui::Align2::RIGHT_BOTTOM,
-            "stale",
+            say!("board-stale"),
             ink.small(),
             color,
         );
@@ -229,40 +239,44 @@ fn wanted_row(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, wanted: &Wanted) {
 
 fn foot(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskState, out: &mut Vec<Command>) {
     ui.spacing_mut().item_spacing.y = 0.0;
-    widget::number_row(ui, ink, "Time", &time(board.minutes));
-    widget::number_row(ui, ink, "Parts, money", &number(board.money, 0));
-    widget::number_row(ui, ink, "Tear-downs", &board.tear_downs.to_string());
+    widget::number_row(ui, ink, &say!("board-time"), &time(board.minutes));
+    widget::number_row(ui, ink, &say!("board-parts-cost"), &number(board.money, 0));
+    widget::number_row(ui, ink, &say!("board-teardowns"), &board.tear_downs.to_string());
     ui.add_space(ink.space(6.0));
     ui.spacing_mut().item_spacing.y = ink.space(4.0);
-    let face = |label, rank| ButtonFace::new(label, "", rank);
+    let face = ButtonFace::plain;
     let mut asked_now = false;
     ui.horizontal_wrapped(|ui| {
         if board.finished {
-            if widget::button(ui, ink, &face("See the debrief", Rank::Next)).clicked() {
+            if widget::button(ui, ink, &face(say!("board-show-debrief"), Rank::Next)).clicked() {
                 out.push(Command::GoTo(Place::Debrief));
             }
             return;
         }
         let (there, given) = (board.hints.len(), board.hints_given);
         let more = given < there;
-        let label = if more { "Hint" } else { "No more hints" };
+        let label = if more {
+            say!("board-hint")
+        } else {
+            say!("board-no-hint")
+        };
         let hint = ui.add_enabled_ui(more, |ui| widget::button(ui, ink, &face(label, Rank::Plain)));
-        if hint.inner.on_hover_text("A hint costs points").clicked() && more {
+        if hint.inner.on_hover_text(say!("board-hint-cost")).clicked() && more {
             let level = u32::try_from(given + 1).unwrap_or(1);
             out.push(Command::Do(Box::new(crate::view::bench::hint(level))));
         }
-        if !state.handing_over && widget::button(ui, ink, &face("Hand over", Rank::Plain)).clicked() {
+        if !state.handing_over && widget::button(ui, ink, &face(say!("board-sign-off"), Rank::Plain)).clicked() {
             state.handing_over = true;
             asked_now = true;
         }
     });
     if state.handing_over && !board.finished {
         ui.horizontal_wrapped(|ui| {
-            if widget::button(ui, ink, &face("Yes, it is done", Rank::Next)).clicked() {
+            if widget::button(ui, ink, &face(say!("board-sign-off-yes"), Rank::Next)).clicked() {
                 state.handing_over = false;
                 out.push(Command::Do(Box::new(crate::view::bench::finish())));
             }
-            let not_yet = widget::button(ui, ink, &face("Not yet", Rank::Plain));
+            let not_yet = widget::button(ui, ink, &face(say!("board-sign-off-no"), Rank::Plain));
             // The button that asked is gone; the keyboard goes on at the answer that does no harm.
             if asked_now {
                 not_yet.request_focus();
@@ -280,8 +294,8 @@ pub(in crate::panels) fn time(minutes: f64) -> String {
     let hours = (whole / 60.0).floor();
     let rest = number(whole - 60.0 * hours, 0);
     if hours > 0.0 {
-        format!("{}\u{a0}h {rest}\u{a0}min", number(hours, 0))
+        say!("board-hours-and-minutes", hours = number(hours, 0), minutes = rest)
     } else {
-        format!("{rest}\u{a0}min")
+        say!("board-minutes", minutes = rest)
     }
 }

@@ -5,6 +5,7 @@ use egui::{Id, Ui};
 use crate::quantity::Units;
 use crate::view::bench::{Entry, FieldKind, Filled, Hazard, Reading, Work};
 use crate::view::{AxlePart, BenchView, WindowView};
+use crate::words::say;
 
 /// What is shown where there is room for one thing.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -19,11 +20,27 @@ pub(super) enum SideTab {
     Slip,
 }
 
+impl SideTab {
+    /// The word on its cell.
+    pub(super) fn label(self) -> String {
+        match self {
+            Self::Work => say!("board-tab-work"),
+            Self::Card => say!("board-tab-card"),
+            Self::Teeth => say!("board-tab-teeth"),
+            Self::Readings => say!("board-tab-readings"),
+            Self::Sheet => say!("board-tab-sheet"),
+            Self::Log => say!("board-tab-log"),
+            Self::Slip => say!("board-tab-prediction"),
+        }
+    }
+}
+
 /// A form being filled in.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Form {
     pub(super) part: AxlePart,
-    pub(super) name: String,
+    /// Which of the work at its part.
+    pub(super) key: String,
     pub(super) filled: Filled,
     units: Units,
     /// What was wrong with it when it was last to be done.
@@ -70,7 +87,7 @@ pub(super) struct DeskState {
 }
 
 fn key() -> Id {
-    Id::new("bench desk")
+    Id::new("bench-desk")
 }
 
 impl DeskState {
@@ -110,12 +127,12 @@ impl DeskState {
         }
         if let Some(mut form) = state.form.take() {
             if form.units != view.units
-                && let Some(work) = find(board, form.part, &form.name)
+                && let Some(work) = find(board, form.part, &form.key)
             {
                 form.filled = work.in_units(&form.filled, form.units, view.units);
                 form.units = view.units;
             }
-            if let Some(work) = find(board, form.part, &form.name) {
+            if let Some(work) = find(board, form.part, &form.key) {
                 form.filled.precautions.resize(work.hazards.len(), false);
             }
             state.form = Some(form);
@@ -139,7 +156,7 @@ impl DeskState {
     /// Opens the form of a piece of work, with the choices of the last time. Numbers, ticks and precautions begin anew.
     pub(super) fn open(&mut self, work: &Work, units: Units) {
         let mut filled = work.blank(units);
-        let before = self.chosen_before.iter().find(|(part, name, _)| is(work, *part, name));
+        let before = self.chosen_before.iter().find(|(part, key, _)| is(work, *part, key));
         if let Some((.., before)) = before {
             for ((field, entry), words) in work.fields.iter().zip(&mut filled.entries).zip(before) {
                 if let (FieldKind::Choice { options, .. }, Entry::Chosen(chosen), Some(words)) =
@@ -152,7 +169,7 @@ impl DeskState {
         }
         self.form = Some(Form {
             part: work.part,
-            name: work.name.clone(),
+            key: work.key.clone(),
             filled,
             units,
             problem: None,
@@ -171,14 +188,14 @@ impl DeskState {
                 _ => None,
             });
         let words = words.collect();
-        self.chosen_before.retain(|(part, name, _)| !is(work, *part, name));
-        self.chosen_before.push((work.part, work.name.clone(), words));
+        self.chosen_before.retain(|(part, key, _)| !is(work, *part, key));
+        self.chosen_before.push((work.part, work.key.clone(), words));
     }
 
     /// The work whose form is open.
     pub(super) fn work<'b>(&self, board: &'b BenchView) -> Option<&'b Work> {
         let form = self.form.as_ref()?;
-        find(board, form.part, &form.name)
+        find(board, form.part, &form.key)
     }
 
     /// The reading in hand.
@@ -193,12 +210,12 @@ impl DeskState {
     }
 }
 
-fn is(work: &Work, part: AxlePart, name: &str) -> bool {
-    work.part == part && work.name == name
+fn is(work: &Work, part: AxlePart, key: &str) -> bool {
+    work.part == part && work.key == key
 }
 
-fn find<'b>(board: &'b BenchView, part: AxlePart, name: &str) -> Option<&'b Work> {
-    board.works.iter().find(|work| is(work, part, name))
+fn find<'b>(board: &'b BenchView, part: AxlePart, key: &str) -> Option<&'b Work> {
+    board.works.iter().find(|work| is(work, part, key))
 }
 
 /// Whether the pieces that a form names are those that there are.

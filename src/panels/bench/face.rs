@@ -5,6 +5,7 @@ use egui::{Align2, Color32, FontId, Painter, Pos2, Rect, Shape, Stroke, StrokeKi
 use crate::panels::theme::{self, Ink};
 use crate::quantity::{Units, number};
 use crate::view::bench::{Amount, Face, Reading};
+use crate::words::say;
 
 /// Draws the instrument with what it shows.
 pub(super) fn paint(ui: &Ui, rect: Rect, ink: &Ink, units: Units, reading: &Reading) {
@@ -165,7 +166,7 @@ impl DialPlate<'_> {
         let small = direction(36.0 * on_screen(turns.rem_euclid(10.0)));
         self.painter
             .line_segment([hub, hub + 12.0 * self.unit * small], self.line(2.0));
-        self.plain(self.at(-30.0, 26.0), "turns");
+        self.plain(self.at(-30.0, 26.0), say!("readings-dial-turns"));
         self.needle(self.centre, 360.0 * on_screen(turns.rem_euclid(1.0)), 80.0, 22.0, 3.2);
     }
 
@@ -238,7 +239,7 @@ impl DialPlate<'_> {
         }
         match value {
             Some(value) => self.needle(self.centre, angle(amount.shown(value, units)), 66.0, 20.0, 3.0),
-            None => self.plain(self.at(0.0, 60.0), "shows nothing"),
+            None => self.plain(self.at(0.0, 60.0), say!("readings-shows-nothing")),
         }
     }
 
@@ -332,8 +333,8 @@ impl DialPlate<'_> {
                 .line_segment([self.at(x, -half - 4.0), self.at(x, half + 4.0)], self.line(0.7));
         }
         let words = match units {
-            Units::Metric => "sleeve 0.5 mm, thimble 0.01 mm",
-            Units::Inch => "sleeve 0.025 in, thimble 0.001 in",
+            Units::Metric => say!("readings-micrometer-metric"),
+            Units::Inch => say!("readings-micrometer-inch"),
         };
         self.plain(self.at(0.0, 62.0), words);
         if base {
@@ -341,7 +342,7 @@ impl DialPlate<'_> {
             self.painter.rect(bar, 0.0, panel, self.line(1.4), StrokeKind::Middle);
             self.painter
                 .line_segment([self.at(-60.0, 82.0), self.at(-60.0, 96.0)], self.line(2.0));
-            self.plain(self.at(38.0, 84.0), "from the ring gear's axis");
+            self.plain(self.at(38.0, 84.0), say!("readings-depth-from"));
         }
     }
 
@@ -443,7 +444,7 @@ impl DialPlate<'_> {
         );
         self.painter
             .circle(self.at(76.0, 0.0), 18.0 * self.unit, self.inset(), self.line(1.8));
-        self.plain(self.at(0.0, 34.0), "It clicks; it shows nothing.");
+        self.plain(self.at(0.0, 34.0), say!("readings-clicks"));
     }
 
     fn eye(&self) {

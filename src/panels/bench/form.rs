@@ -9,6 +9,7 @@ use crate::panels::widget::{ButtonFace, Rank};
 use crate::quantity::Units;
 use crate::view::bench::{Amount, Entry, Field, FieldKind, Work};
 use crate::view::{BenchView, Command, WindowView};
+use crate::words::say;
 
 /// Draws the form that is open.
 pub(super) fn form(
@@ -30,14 +31,19 @@ pub(super) fn form(
     let fresh = std::mem::take(&mut form.fresh);
     let mut first = None;
     ui.spacing_mut().item_spacing.y = ink.space(4.0);
-    widget::words(ui, &format!("{part}: {}", lower(&work.name)), ink.section(), text);
+    widget::words(
+        ui,
+        &say!("board-form-title", part = part, work = work.name.as_str()),
+        ink.section(),
+        text,
+    );
     let foot = ink.scaled(32.0) + ink.space(6.0) + if form.problem.is_some() { ink.scaled(36.0) } else { 0.0 };
     let height = (ui.available_height() - foot).max(40.0);
     let wide = ui.available_width();
     ui.allocate_ui(egui::vec2(wide, height), |ui| {
         ui.set_min_height(height);
         scrolled(ui, "form", |ui| {
-            let id = ui.id().with((work.part, &work.name));
+            let id = ui.id().with((work.part, &work.key));
             // Room for the outline of the keyboard.
             ui.add_space(4.0);
             first = where_to_begin(work, id);
@@ -61,13 +67,14 @@ pub(super) fn form(
         widget::words(ui, problem, ink.body(), ink.color(|t| t.off));
     }
     ui.horizontal(|ui| {
-        let face = |label, key, rank| ButtonFace::new(label, key, rank);
-        let button = widget::button(ui, ink, &face(verb(work), "Enter", Rank::Next));
+        let does = ButtonFace::new(verb(work), say!("window-cap-enter"), Rank::Next);
+        let button = widget::button(ui, ink, &does);
         if fresh && first.is_none() {
             button.request_focus();
         }
         done |= button.clicked();
-        close |= widget::button(ui, ink, &face("Put away", "Esc", Rank::Plain)).clicked();
+        let cancels = ButtonFace::new(say!("board-cancel"), say!("window-cap-escape"), Rank::Plain);
+        close |= widget::button(ui, ink, &cancels).clicked();
         // How long it takes depends on the form where nothing is said.
         if work.minutes > 0.0 {
             let time = Amount::Minutes.text(work.minutes, view.units);
@@ -113,14 +120,12 @@ fn where_to_begin(work: &Work, id: egui::Id) -> Option<egui::Id> {
         .or_else(precaution)
 }
 
-fn verb(work: &Work) -> &'static str {
-    if work.reads { "Read it" } else { "Do it" }
-}
-
-fn lower(name: &str) -> String {
-    let mut letters = name.chars();
-    let first: String = letters.next().map(char::to_lowercase).into_iter().flatten().collect();
-    format!("{first}{}", letters.as_str())
+fn verb(work: &Work) -> String {
+    if work.reads {
+        say!("board-take-reading")
+    } else {
+        say!("board-do")
+    }
 }
 
 /// Draws one field; says whether the enter key was pressed in it.
@@ -130,17 +135,17 @@ fn field_row(ui: &mut Ui, ink: &Ink, units: Units, id: egui::Id, field: &Field, 
     match (&field.kind, entry) {
         (FieldKind::Number { amount, .. }, Entry::Typed(typed)) => {
             ui.horizontal(|ui| {
-                name(ui, ink, field.name);
+                name(ui, ink, &field.name);
                 let width = ink.scaled(76.0);
                 let waits = typed.trim().is_empty();
-                let response = widget::writing_box(ui, ink, id, field.name, typed, width, waits);
+                let response = widget::writing_box(ui, ink, id, &field.name, typed, width, waits);
                 ended = line_ended(ui, &response);
                 widget::words(ui, &amount.unit(units), ink.body(), text);
             });
         }
         (FieldKind::Choice { options, .. }, Entry::Chosen(chosen)) => {
             ui.horizontal(|ui| {
-                name(ui, ink, field.name);
+                name(ui, ink, &field.name);
                 let shown = options.get(*chosen).cloned().unwrap_or_default();
                 let width = ui.available_width() - ink.space(4.0);
                 if let [only] = options.as_slice() {
@@ -163,7 +168,8 @@ fn field_row(ui: &mut Ui, ink: &Ink, units: Units, id: egui::Id, field: &Field, 
                     ui.memory_mut(|memory| memory.set_focus_lock_filter(response.id, kept));
                 }
                 response.widget_info(|| {
-                    egui::WidgetInfo::labeled(egui::WidgetType::ComboBox, true, format!("{}: {shown}", field.name))
+                    let said = say!("board-choice", field = field.name.as_str(), chosen = shown.as_str());
+                    egui::WidgetInfo::labeled(egui::WidgetType::ComboBox, true, said)
                 });
                 if chosen_by_key {
                     // The list closes; the keyboard goes on from where it was opened.
@@ -173,23 +179,28 @@ fn field_row(ui: &mut Ui, ink: &Ink, units: Units, id: egui::Id, field: &Field, 
             });
         }
         (FieldKind::Tick { .. }, Entry::Ticked(ticked)) => {
-            *ticked ^= widget::tick(ui, ink, id, field.name, *ticked);
+            *ticked ^= widget::tick(ui, ink, id, &field.name, *ticked);
         }
         (FieldKind::Text, Entry::Typed(typed)) => {
             ui.horizontal(|ui| {
-                name(ui, ink, field.name);
+                name(ui, ink, &field.name);
                 let width = ui.available_width() - ink.space(4.0);
-                let response = widget::writing_box(ui, ink, id, field.name, typed, width, false);
+                let response = widget::writing_box(ui, ink, id, &field.name, typed, width, false);
                 ended = line_ended(ui, &response);
             });
         }
         (FieldKind::Pieces { pieces, sum }, Entry::Pieces(ticked)) => {
             let chosen = || pieces.iter().zip(ticked.iter()).filter(|(_, t)| **t).map(|(p, _)| p);
-            let mut words = field.name.to_owned();
+            let mut words = field.name.clone();
             if *sum {
                 let total: f64 = chosen().filter_map(|p| p.labelled_mm).sum();
                 let count = chosen().count();
-                words = format!("{words}: {count}, together {}", Amount::FineLength.text(total, units));
+                words = say!(
+                    "board-pieces-sum",
+                    field = words,
+                    count = count,
+                    size = Amount::FineLength.text(total, units),
+                );
             }
             widget::words(ui, &words, ink.body(), text);
             ui.horizontal_wrapped(|ui| {
@@ -197,7 +208,13 @@ fn field_row(ui: &mut Ui, ink: &Ink, units: Units, id: egui::Id, field: &Field, 
                 for (piece, ticked) in pieces.iter().zip(ticked.iter_mut()) {
                     let label = piece.labelled_mm.map_or_else(
                         || piece.words.clone(),
-                        |mm| format!("{}: {}", piece.number, Amount::FineLength.digits(mm, units)),
+                        |mm| {
+                            say!(
+                                "board-piece",
+                                number = piece.number,
+                                size = Amount::FineLength.digits(mm, units),
+                            )
+                        },
                     );
                     if chip(ui, ink, id.with(piece.number), &label, *ticked) {
                         *ticked = !*ticked;
@@ -223,7 +240,7 @@ fn chip(ui: &mut Ui, ink: &Ink, id: egui::Id, label: &str, ticked: bool) -> bool
             egui::WidgetType::Checkbox,
             ui.is_enabled(),
             ticked,
-            format!("Piece {label}"),
+            say!("board-piece-said", piece = label),
         )
     });
     let line = if ticked {

@@ -10,6 +10,7 @@ use crate::panels::widget::{ButtonFace, Rank};
 use crate::view::bench::{Amount, Face, Reading, note};
 use crate::view::{BenchView, Command, WindowView};
 use crate::words::answer::reading_part;
+use crate::words::say;
 
 /// Draws the reading in hand.
 pub(super) fn instrument(
@@ -28,7 +29,11 @@ pub(super) fn instrument(
     let picture = Rect::from_min_size(inside.min, vec2(side, inside.height()));
     let response = ui.interact(picture, ui.id().with("face"), Sense::hover());
     let said = if view.desk.read_out {
-        format!("{}: {}", reading.instrument, values(reading, view))
+        say!(
+            "readings-face-said",
+            instrument = reading.instrument.as_str(),
+            values = values(reading, view),
+        )
     } else {
         reading.instrument.clone()
     };
@@ -55,18 +60,10 @@ fn beside(
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     ui.spacing_mut().item_spacing.y = ink.space(3.0);
     widget::words(ui, &reading.title, ink.section(), text);
-    let mut second = format!("Reading {}, {}", reading.number, reading.instrument);
-    if let Some(stem) = &reading.stem {
-        second.push_str(", stem ");
-        second.push_str(stem);
-    }
-    if reading.stale {
-        second.push_str(", stale since a change");
-    }
-    widget::words(ui, &second, ink.small(), muted);
+    widget::words(ui, &taken_with(reading), ink.small(), muted);
     let etched = reading.etched(view.units);
     if let Some(how) = how_to_read(reading).filter(|_| etched.is_empty()) {
-        widget::words(ui, how, ink.small(), muted);
+        widget::words(ui, &how, ink.small(), muted);
     }
     for line in etched {
         widget::words(ui, &line, ink.body(), text);
@@ -76,13 +73,14 @@ fn beside(
     }
     if let Some(asks) = reading.asks().filter(|_| !board.finished) {
         ui.add_space(ink.space(2.0));
-        widget::words(ui, asks, ink.body(), text);
+        widget::words(ui, &asks, ink.body(), text);
         let mut write = false;
         ui.horizontal_wrapped(|ui| {
-            let id = ui.id().with(("you read", reading.number));
+            let id = ui.id().with(("you-read", reading.number));
             let width = ink.scaled(76.0);
             let waits = reading.written.is_none() && !reading.stale;
-            let response = widget::writing_box(ui, ink, id, "Value that you read", &mut state.read, width, waits);
+            let name = say!("readings-value");
+            let response = widget::writing_box(ui, ink, id, &name, &mut state.read, width, waits);
             if std::mem::take(&mut state.fresh_reading) {
                 response.request_focus();
             }
@@ -93,8 +91,8 @@ fn beside(
                 widget::words(ui, &unit, ink.body(), text);
             }
             let face = ButtonFace::new(
-                "Write",
-                "Enter",
+                say!("readings-write"),
+                say!("window-cap-enter"),
                 if reading.written.is_none() && !reading.stale {
                     Rank::Next
                 } else {
@@ -121,23 +119,44 @@ fn beside(
         widget::words(ui, problem, ink.small(), ink.color(|t| t.off));
     }
     if let Some(written) = reading.written {
-        let words = format!("On your sheet: {}", reading.amount.text(written, view.units));
+        let words = say!("readings-on-sheet", value = reading.amount.text(written, view.units));
         widget::words(ui, &words, ink.body(), ink.color(|t| t.belief));
     }
     if reading.amount != Amount::Share {
-        let id = ui.id().with("read out");
-        if widget::tick(ui, ink, id, "Say the value too (for beginners)", view.desk.read_out) {
+        let id = ui.id().with("read-out");
+        if widget::tick(ui, ink, id, &say!("readings-read-out"), view.desk.read_out) {
             out.push(Command::SetReadOut(!view.desk.read_out));
         }
     }
 }
 
+/// Number and instrument of a reading, how a dial's stem lay, and whether it still holds.
+fn taken_with(reading: &Reading) -> String {
+    let (number, instrument) = (reading.number, reading.instrument.as_str());
+    match (reading.stem.as_deref(), reading.stale) {
+        (None, false) => say!("readings-from", number = number, instrument = instrument),
+        (None, true) => say!("readings-from-stale", number = number, instrument = instrument),
+        (Some(stem), false) => say!(
+            "readings-from-stem",
+            number = number,
+            instrument = instrument,
+            stem = stem,
+        ),
+        (Some(stem), true) => say!(
+            "readings-from-stem-stale",
+            number = number,
+            instrument = instrument,
+            stem = stem,
+        ),
+    }
+}
+
 /// What all pointers show, in words.
 fn values(reading: &Reading, view: &WindowView<'_>) -> String {
-    let one = |name: &str, value: Option<f64>| {
-        let value = value.map_or_else(|| "nothing".to_owned(), |v| reading.amount.text(v, view.units));
+    let one = |name: String, value: Option<f64>| {
+        let value = value.map_or_else(|| say!("readings-nothing"), |v| reading.amount.text(v, view.units));
         if reading.values.len() > 1 {
-            format!("{name} {value}")
+            say!("readings-named-value", name = name, value = value)
         } else {
             value
         }
@@ -145,20 +164,20 @@ fn values(reading: &Reading, view: &WindowView<'_>) -> String {
     let all: Vec<String> = reading
         .values
         .iter()
-        .map(|s| one(&reading_part(s.part), s.value))
+        .map(|s| one(reading_part(s.part).to_owned(), s.value))
         .collect();
     all.join(", ")
 }
 
-fn how_to_read(reading: &Reading) -> Option<&'static str> {
+fn how_to_read(reading: &Reading) -> Option<String> {
     Some(match reading.face {
-        Face::Wrench { .. } if reading.values.len() > 1 => "Open ring: breakaway. Needle: while it turned.",
-        Face::Dial { .. } => "The small hand counts whole turns.",
-        Face::Micrometer | Face::DepthGauge => "Whole turns on the sleeve, the rest on the thimble.",
-        Face::Feeler { .. } if reading.main_value().is_none() => "Not even the thinnest leaf goes in.",
-        Face::Feeler { .. } => "The longest leaf is the thickest that goes in.",
-        Face::Click => "It clicks at its setting and shows nothing.",
-        Face::Eye => "The print stands with the teeth.",
+        Face::Wrench { .. } if reading.values.len() > 1 => say!("readings-how-wrench"),
+        Face::Dial { .. } => say!("readings-how-dial"),
+        Face::Micrometer | Face::DepthGauge => say!("readings-how-micrometer"),
+        Face::Feeler { .. } if reading.main_value().is_none() => say!("readings-how-feeler-none"),
+        Face::Feeler { .. } => say!("readings-how-feeler"),
+        Face::Click => say!("readings-how-click"),
+        Face::Eye => say!("readings-how-eye"),
         _ => return None,
     })
 }

@@ -5,13 +5,14 @@ use egui::{Ui, WidgetInfo, WidgetType, pos2, vec2};
 use super::desk_state::DeskState;
 use super::{scrolled, widget};
 use crate::panels::theme::Ink;
-use crate::view::bench::Amount;
+use crate::view::bench::{Amount, Reading};
 use crate::view::{BenchView, WindowView};
+use crate::words::say;
 
 /// All readings, newest first; a press takes one in hand. Stale ones are struck through and say so.
 pub(super) fn readings(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView, state: &mut DeskState) {
     if board.readings.is_empty() {
-        widget::words(ui, "Nothing has been read yet.", ink.body(), ink.color(|t| t.muted));
+        widget::words(ui, &say!("board-readings-empty"), ink.body(), ink.color(|t| t.muted));
         return;
     }
     let list = ui.id().with("readings");
@@ -27,12 +28,16 @@ pub(super) fn readings(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Be
             let color = ink.color(|t| if reading.stale { t.muted } else { t.text });
             let chosen = state.reading == Some(reading.number) && state.form.is_none();
             let words = ui.painter().layout_no_wrap(value.clone(), ink.section(), color);
-            let title = format!("{}  {}", reading.number, reading.title);
+            let title = say!(
+                "board-reading-title",
+                number = reading.number,
+                what = reading.title.as_str(),
+            );
             let room = width - words.size().x - ink.space(16.0);
             let title = ui.painter().layout(title, ink.body(), color, room);
             let note = ui.painter().layout(
                 if reading.stale {
-                    format!("stale, {}", reading.instrument)
+                    say!("board-reading-stale", instrument = reading.instrument.as_str())
                 } else {
                     reading.instrument.clone()
                 },
@@ -43,17 +48,7 @@ pub(super) fn readings(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Be
             let height = title.size().y + note.size().y + ink.space(6.0);
             let (_, rect) = ui.allocate_space(vec2(width, height));
             let response = ui.interact(rect, list.with(reading.number), egui::Sense::click());
-            let said = format!(
-                "Reading {}: {}{}{}",
-                reading.number,
-                reading.title,
-                if value.is_empty() {
-                    String::new()
-                } else {
-                    format!(", {value}")
-                },
-                if reading.stale { ", stale" } else { "" }
-            );
+            let said = reading_said(reading, &value);
             response.widget_info(|| WidgetInfo::selected(WidgetType::RadioButton, ui.is_enabled(), chosen, &said));
             let painter = ui.painter();
             if chosen || response.hovered() {
@@ -85,17 +80,37 @@ pub(super) fn readings(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Be
     });
 }
 
+/// A reading for those who listen; the value is empty where nothing is said of it.
+fn reading_said(reading: &Reading, value: &str) -> String {
+    let (number, what) = (reading.number, reading.title.as_str());
+    match (value.is_empty(), reading.stale) {
+        (true, false) => say!("board-reading-said", number = number, what = what),
+        (true, true) => say!("board-reading-said-stale", number = number, what = what),
+        (false, false) => say!("board-reading-said-value", number = number, what = what, value = value),
+        (false, true) => say!(
+            "board-reading-said-value-stale",
+            number = number,
+            what = what,
+            value = value,
+        ),
+    }
+}
+
 /// What was done and what came back, newest first.
 pub(super) fn log(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     if board.told_back.is_empty() {
-        widget::words(ui, "Nothing has been done yet.", ink.body(), muted);
+        widget::words(ui, &say!("board-log-empty"), ink.body(), muted);
         return;
     }
     scrolled(ui, "log", |ui| {
         ui.spacing_mut().item_spacing.y = ink.space(1.0);
         for told in board.told_back.iter().rev() {
-            let title = format!("{}  {}", told.answer.operation, told.title(view.units));
+            let title = say!(
+                "board-log-title",
+                number = told.answer.operation,
+                what = told.title(view.units),
+            );
             widget::words(ui, &title, ink.section(), text);
             let took = told.took();
             if !took.is_empty() {

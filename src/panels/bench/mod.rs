@@ -24,7 +24,8 @@ use super::dock::{Dock, Edge, inside};
 use super::stage;
 use super::theme::Ink;
 use super::widget::{self, Cell};
-use crate::view::{BenchView, Command, SAFETY_NOTE, WindowView};
+use crate::view::{BenchView, Command, WindowView, safety_note};
+use crate::words::say;
 
 /// Draws the bench and answers what is left for the gears.
 pub(super) fn bench_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) -> Rect {
@@ -117,16 +118,11 @@ fn three_columns(
                 .rect;
             let lists = ui.available_rect_before_wrap();
             inside(ui, "lists", lists, vec2(margin, ink.space(8.0)), |ui| {
-                let tabs = [
-                    ("Readings", SideTab::Readings),
-                    ("Sheet", SideTab::Sheet),
-                    ("Log", SideTab::Log),
-                    ("Slip", SideTab::Slip),
-                ];
-                if !tabs.iter().any(|(_, tab)| *tab == state.tab) {
+                let tabs = [SideTab::Readings, SideTab::Sheet, SideTab::Log, SideTab::Slip];
+                if !tabs.contains(&state.tab) {
                     state.tab = SideTab::Readings;
                 }
-                tab_cells(ui, ink, &tabs, state);
+                tab_cells(ui, ink, 0, &tabs, state);
                 tab(ui, ink, view, board, state, out);
             });
         })
@@ -215,25 +211,25 @@ fn two_columns(
                 .margin(vec2(margin, 0.0))
                 .show(ui, ink, view, out, |ui, _| {
                     // One line at all times; the whole of it on the card and when the pointer rests on it.
-                    let words = egui::RichText::new("Never a specification.")
+                    let words = egui::RichText::new(say!("board-not-a-specification"))
                         .font(ink.small())
                         .color(ink.color(|t| t.text));
-                    ui.add(egui::Label::new(words).truncate()).on_hover_text(SAFETY_NOTE);
+                    ui.add(egui::Label::new(words).truncate()).on_hover_text(safety_note());
                 });
             let above = ui.available_rect_before_wrap();
             inside(ui, "column tabs", above, vec2(margin, ink.space(6.0)), |ui| {
                 let tabs = [
-                    ("Work", SideTab::Work),
-                    ("Card", SideTab::Card),
-                    ("Teeth", SideTab::Teeth),
-                    ("Slip", SideTab::Slip),
-                    ("Readings", SideTab::Readings),
-                    ("Sheet", SideTab::Sheet),
-                    ("Log", SideTab::Log),
+                    SideTab::Work,
+                    SideTab::Card,
+                    SideTab::Teeth,
+                    SideTab::Slip,
+                    SideTab::Readings,
+                    SideTab::Sheet,
+                    SideTab::Log,
                 ];
-                let rows = 4;
-                for row in tabs.chunks(rows) {
-                    tab_cells(ui, ink, row, state);
+                let columns = 4;
+                for (number, row) in tabs.chunks(columns).enumerate() {
+                    tab_cells(ui, ink, number, row, state);
                 }
                 tab(ui, ink, view, board, state, out);
             });
@@ -283,12 +279,11 @@ fn two_columns(
     stage
 }
 
-fn tab_cells(ui: &mut Ui, ink: &Ink, tabs: &[(&'static str, SideTab)], state: &mut DeskState) {
-    let cells: Vec<Cell<'_, SideTab>> = tabs
-        .iter()
-        .map(|&(label, value)| Cell { label, value, hint: "" })
-        .collect();
-    if let Some(pressed) = widget::segments(ui, ink, "Show", &cells, Some(state.tab)) {
+/// A row of tabs, the first of them number 0.
+fn tab_cells(ui: &mut Ui, ink: &Ink, row: usize, tabs: &[SideTab], state: &mut DeskState) {
+    let cells: Vec<Cell<SideTab>> = tabs.iter().map(|tab| Cell::new(tab.label(), *tab)).collect();
+    let key = ("tabs", row);
+    if let Some(pressed) = widget::segments(ui, ink, key, &say!("board-show"), &cells, Some(state.tab)) {
         state.tab = pressed;
     }
     ui.add_space(ink.space(2.0));
@@ -329,10 +324,10 @@ fn in_hand(
     } else if state.reading.is_some() {
         instrument::instrument(ui, ink, view, board, state, out);
     } else {
-        widget::words(ui, "Nothing in hand", ink.section(), ink.color(|t| t.text));
+        widget::words(ui, &say!("board-nothing-in-hand"), ink.section(), ink.color(|t| t.text));
         widget::words(
             ui,
-            "Choose a part, on the stage or in the list, then what to do with it.",
+            &say!("board-nothing-in-hand-help"),
             ink.body(),
             ink.color(|t| t.muted),
         );

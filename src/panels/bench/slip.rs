@@ -8,60 +8,52 @@ use crate::panels::theme::Ink;
 use crate::panels::widget::{ButtonFace, Cell, Rank};
 use crate::view::bench::{SLIP_ROWS, SURE, outcomes, predict, predicted};
 use crate::view::{BenchView, Command};
+use crate::words::say;
 
 /// Draws the slip.
 pub(super) fn slip(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskState, out: &mut Vec<Command>) {
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     scrolled(ui, "slip", |ui| {
         ui.spacing_mut().item_spacing.y = ink.space(3.0);
-        widget::words(
-            ui,
-            "What will the change that you have in mind do? Fill in what you dare, and sign before you look.",
-            ink.small(),
-            muted,
-        );
+        widget::words(ui, &say!("board-prediction-help"), ink.small(), muted);
         for (row, about) in SLIP_ROWS.into_iter().enumerate() {
             let Some(chosen) = state.slip.get_mut(row) else {
                 continue;
             };
-            let labels = outcomes(about);
-            let cells: Vec<Cell<'_, Option<usize>>> = labels
-                .iter()
+            let cells: Vec<Cell<Option<usize>>> = outcomes(about)
+                .into_iter()
                 .enumerate()
-                .map(|(at, label)| Cell {
-                    label,
-                    value: Some(at),
-                    hint: "",
-                })
+                .map(|(outcome, label)| Cell::new(label.to_owned(), Some(outcome)))
                 .collect();
+            let name = predicted(about).to_owned();
             ui.horizontal_wrapped(|ui| {
                 let width = ink.scaled(76.0);
-                let galley = ui.painter().layout_no_wrap(predicted(about), ink.body(), text);
+                let galley = ui.painter().layout_no_wrap(name.clone(), ink.body(), text);
                 let (rect, _) = ui.allocate_exact_size(egui::vec2(width, ink.scaled(28.0)), egui::Sense::hover());
                 let at = egui::pos2(rect.left(), rect.center().y - galley.size().y / 2.0);
                 ui.painter().galley(at, galley, text);
                 let now = chosen.map(Some);
-                if let Some(pressed) = widget::segments(ui, ink, &predicted(about), &cells, now) {
+                if let Some(pressed) = widget::segments(ui, ink, row, &name, &cells, now) {
                     *chosen = if *chosen == pressed { None } else { pressed };
                 }
             });
         }
         ui.horizontal_wrapped(|ui| {
-            widget::words(ui, "Sure", ink.body(), text);
-            let cells: Vec<Cell<'_, usize>> = SURE
+            widget::words(ui, &say!("board-sure"), ink.body(), text);
+            let cells: Vec<Cell<usize>> = SURE
                 .iter()
                 .enumerate()
-                .map(|(value, (label, _))| Cell { label, value, hint: "" })
+                .map(|(value, (label, _))| Cell::new((*label).to_owned(), value))
                 .collect();
-            if let Some(pressed) = widget::segments(ui, ink, "Sure", &cells, Some(state.sure)) {
+            if let Some(pressed) = widget::segments(ui, ink, "sure", &say!("board-sure"), &cells, Some(state.sure)) {
                 state.sure = pressed;
             }
         });
         let any = state.slip.iter().any(Option::is_some) && !board.finished;
         ui.horizontal_wrapped(|ui| {
-            let face = ButtonFace::new("Sign", "", if any { Rank::Next } else { Rank::Plain });
+            let face = ButtonFace::plain(say!("board-sign"), if any { Rank::Next } else { Rank::Plain });
             let sign = ui.add_enabled_ui(any, |ui| widget::button(ui, ink, &face)).inner;
-            widget::words(ui, "Then it stays as written.", ink.small(), muted);
+            widget::words(ui, &say!("board-sign-help"), ink.small(), muted);
             if sign.clicked() && any {
                 for (about, chosen) in SLIP_ROWS.into_iter().zip(&mut state.slip) {
                     if let Some(outcome) = chosen.take() {

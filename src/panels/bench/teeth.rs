@@ -7,9 +7,9 @@ use super::widget;
 use crate::drawing::{Fill, Flank, Hatch, Ink as DrawingInk, Item, LineStyle, Path, Point, Stroke, flag};
 use crate::panels::paint::PictureArea;
 use crate::panels::theme::Ink;
-use crate::quantity::{number, signed};
 use crate::view::bench::{Approved, SeenFlank, SeenPrint, ToothShape};
 use crate::view::{BenchView, WindowView};
+use crate::words::say;
 
 /// Draws both flanks over the room that there is.
 pub(super) fn teeth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView, state: &DeskState) {
@@ -24,18 +24,26 @@ pub(super) fn teeth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Bench
     let before = at.and_then(|at| board.prints.get(at.checked_sub(1)?));
     let approval = board.approval_of(last);
     let said = match last {
-        None => "No print yet".to_owned(),
-        Some(print) if print.stale => format!("{}, reading {}: stale", print.title, print.number),
-        Some(print) => format!("{}, reading {}", print.title, print.number),
+        None => say!("board-teeth-no-pattern"),
+        Some(print) if print.stale => say!(
+            "board-teeth-pattern-stale",
+            what = print.title.as_str(),
+            number = print.number,
+        ),
+        Some(print) => say!(
+            "board-teeth-pattern",
+            what = print.title.as_str(),
+            number = print.number,
+        ),
     };
     widget::words(ui, &said, ink.section(), text);
     let words = match (last, before) {
-        (Some(_), Some(before)) => format!("Dash-dot: reading {}, as the eye read it.", before.number),
-        (Some(_), None) => "Drawn as the eye read it.".to_owned(),
-        (None, _) => "Paste, roll, then look at the print.".to_owned(),
+        (Some(_), Some(before)) => say!("board-teeth-before", number = before.number),
+        (Some(_), None) => say!("board-teeth-as-read"),
+        (None, _) => say!("board-teeth-help"),
     };
     let words = if approval.is_some() {
-        format!("{words} Fine dashes: the approval print.")
+        say!("board-teeth-set-pattern", words = words)
     } else {
         words
     };
@@ -99,15 +107,23 @@ struct Shown {
 fn one(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, height: f32, flank: Flank, shown: &Shown) {
     let width = ui.available_width();
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
-    let numbers = words_of(shown);
+    let [numbers, short] = words_of(shown);
+    let side = match flank {
+        Flank::Drive => say!("board-drive-side"),
+        Flank::Coast => say!("board-coast-side"),
+    };
     response.widget_info(|| {
-        let approved = shown.approved.as_ref().map(Approved::text);
-        let approved = approved.map_or_else(String::new, |words| format!("; approval print: {words}"));
-        WidgetInfo::labeled(
-            WidgetType::Image,
-            true,
-            format!("{}: {numbers}{approved}", flank.name()),
-        )
+        let (side, pattern) = (side.as_str(), numbers.as_str());
+        let said = match &shown.approved {
+            None => say!("board-teeth-said", side = side, pattern = pattern),
+            Some(own) => say!(
+                "board-teeth-said-both",
+                side = side,
+                pattern = pattern,
+                own = own.text(),
+            ),
+        };
+        WidgetInfo::labeled(WidgetType::Image, true, said)
     });
     // In points of the picture at 100 %.
     let scale = ink.factor();
@@ -119,31 +135,40 @@ fn one(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, height: f32, flank: Flank,
     let painter = ui.painter();
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     let head = rect.min + vec2(ink.scaled(26.0), ink.scaled(2.0));
-    painter.text(head, egui::Align2::LEFT_TOP, flank.name(), ink.body(), text);
+    painter.text(head, egui::Align2::LEFT_TOP, side, ink.body(), text);
     painter.text(
         rect.right_top() + vec2(0.0, ink.scaled(2.0)),
         egui::Align2::RIGHT_TOP,
-        "top",
+        say!("board-face"),
         ink.small(),
         muted,
     );
     let foot = rect.bottom() - ink.scaled(31.0);
     let at = |x: f32| pos2(x, foot);
-    painter.text(at(rect.left()), egui::Align2::LEFT_TOP, "toe", ink.small(), muted);
     painter.text(
-        at(rect.center().x),
-        egui::Align2::CENTER_TOP,
-        "root",
+        at(rect.left()),
+        egui::Align2::LEFT_TOP,
+        say!("board-toe"),
         ink.small(),
         muted,
     );
-    painter.text(at(rect.right()), egui::Align2::RIGHT_TOP, "heel", ink.small(), muted);
+    painter.text(
+        at(rect.center().x),
+        egui::Align2::CENTER_TOP,
+        say!("board-flank"),
+        ink.small(),
+        muted,
+    );
+    painter.text(
+        at(rect.right()),
+        egui::Align2::RIGHT_TOP,
+        say!("board-heel"),
+        ink.small(),
+        muted,
+    );
     // Shorter where there is no room; whoever listens hears all of it.
-    let short = [("middle ", ""), (" to be told from the paste", "")]
-        .iter()
-        .fold(numbers.clone(), |words, (long, none)| words.replace(long, none));
     let laid = |words: String| painter.layout_no_wrap(words, ink.small(), text);
-    let whole = laid(numbers.clone());
+    let whole = laid(numbers);
     let galley = if whole.size().x <= rect.width() {
         whole
     } else {
@@ -152,16 +177,12 @@ fn one(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, height: f32, flank: Flank,
     painter.galley(pos2(rect.left(), rect.bottom() - ink.scaled(17.0)), galley, text);
 }
 
-fn words_of(shown: &Shown) -> String {
+/// What is to be said of a pattern: whole, and where there is little room.
+fn words_of(shown: &Shown) -> [String; 2] {
     match (&shown.print, shown.clearness) {
-        (Some(print), _) => format!(
-            "middle {} long, {} high, {}\u{a0}%",
-            signed(print.centre[0], 2),
-            signed(print.centre[1], 2),
-            number(100.0 * print.area, 0)
-        ),
-        (None, Some(_)) => "too faint to be told from the paste".to_owned(),
-        (None, None) => String::new(),
+        (Some(print), _) => [print.text(), print.short_text()],
+        (None, Some(_)) => [say!("board-teeth-too-faint"), say!("board-teeth-too-faint-short")],
+        (None, None) => [String::new(), String::new()],
     }
 }
 

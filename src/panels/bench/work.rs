@@ -9,6 +9,7 @@ use crate::panels::theme::Ink;
 use crate::panels::widget::Line;
 use crate::view::bench::Work;
 use crate::view::{Action, AxlePart, BenchView, Command, WindowView};
+use crate::words::say;
 
 /// Parts that this axle has, in order.
 fn parts_of(board: &BenchView) -> impl Iterator<Item = AxlePart> + use<'_> {
@@ -17,7 +18,7 @@ fn parts_of(board: &BenchView) -> impl Iterator<Item = AxlePart> + use<'_> {
         .filter(|part| board.works.iter().any(|w| w.part == *part))
 }
 
-fn label(board: &BenchView, part: AxlePart) -> &'static str {
+fn label(board: &BenchView, part: AxlePart) -> String {
     part.label(board.laid.layout, board.laid.depth_shim)
 }
 
@@ -31,7 +32,7 @@ pub(super) fn parts(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Bench
         ui.spacing_mut().item_spacing.y = 0.0;
         for part in parts_of(board) {
             let line = line_of(view, board, part);
-            let row = widget::line_row(ui, ink, list.with(part), label(board, part), line);
+            let row = widget::line_row(ui, ink, list.with(part), &label(board, part), line);
             if row.clicked() {
                 out.push(Command::ChoosePart(Some(part)));
             }
@@ -67,11 +68,11 @@ pub(super) fn works(
         ui.horizontal(|ui| {
             ui.add_space(ink.space(10.0));
             let words = if board.finished {
-                "The axle has been handed over."
+                say!("board-signed-off")
             } else {
-                "Choose a part."
+                say!("board-choose-part")
             };
-            widget::words(ui, words, ink.body(), ink.color(|t| t.muted));
+            widget::words(ui, &words, ink.body(), ink.color(|t| t.muted));
         });
         return;
     };
@@ -97,16 +98,13 @@ fn rows(
     let mut first = true;
     for work in of_part().filter(|w| w.not_now.is_none()) {
         if std::mem::take(&mut first) && to_the_list {
-            ui.memory_mut(|memory| memory.request_focus(list.with(&work.name)));
+            ui.memory_mut(|memory| memory.request_focus(list.with(&work.key)));
         }
-        let open = state
-            .form
-            .as_ref()
-            .is_some_and(|f| f.part == part && f.name == work.name);
+        let open = state.form.as_ref().is_some_and(|f| f.part == part && f.key == work.key);
         if widget::line_row(
             ui,
             ink,
-            list.with(&work.name),
+            list.with(&work.key),
             &work.name,
             if open { Line::Chosen } else { Line::Plain },
         )
@@ -120,11 +118,11 @@ fn rows(
         return;
     }
     let words = if state.all_work {
-        "Not now, because:"
+        say!("board-not-now-because")
     } else {
-        "What cannot be done now ..."
+        say!("board-not-now")
     };
-    if widget::line_row(ui, ink, list.with("others"), words, Line::Idle).clicked() {
+    if widget::line_row(ui, ink, list.with("others"), &words, Line::Idle).clicked() {
         state.all_work = !state.all_work;
     }
     if state.all_work {
@@ -133,7 +131,7 @@ fn rows(
             // As far in as the names above.
             let inside = egui::Margin::symmetric(10, 2);
             egui::Frame::NONE.inner_margin(inside).show(ui, |ui| {
-                let words = format!("{}. {why}", work.name);
+                let words = say!("board-work-not-now", work = work.name.as_str(), why = why.as_str());
                 widget::words(ui, &words, ink.small(), ink.color(|t| t.muted));
             });
         }
@@ -162,12 +160,12 @@ pub(super) fn all(
     out: &mut Vec<Command>,
 ) {
     let list = ui.id().with("parts");
-    scrolled(ui, "all work", |ui| {
+    scrolled(ui, "all-work", |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for part in parts_of(board) {
             let line = line_of(view, board, part);
             let chosen = line == Line::Chosen;
-            if widget::line_row(ui, ink, list.with(part), label(board, part), line).clicked() {
+            if widget::line_row(ui, ink, list.with(part), &label(board, part), line).clicked() {
                 out.push(Command::ChoosePart((!chosen).then_some(part)));
             }
             if chosen {

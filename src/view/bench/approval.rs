@@ -2,7 +2,6 @@
 
 use super::SeenFlank;
 use crate::exercise::{ApprovalPrint, ApprovedFlank, Exercise};
-use crate::quantity::{number, signed};
 
 /// The approval print of a set.
 #[derive(Debug, Clone, PartialEq)]
@@ -40,12 +39,7 @@ impl Approved {
 
     /// Middle and share in words, as those of a print that was read.
     pub fn text(&self) -> String {
-        format!(
-            "middle {} long, {} high, {}\u{a0}%",
-            signed(self.print.centre[0], 2),
-            signed(self.print.centre[1], 2),
-            number(100.0 * self.print.area, 0)
-        )
+        self.print.text()
     }
 }
 

@@ -9,7 +9,7 @@ use crate::exercise::{AskedFor, Attempt, Counted, Scenario, Step, TraineeView, W
 use crate::gear::Side;
 use crate::numerics::math;
 use crate::quantity::Units;
-use crate::words;
+use crate::words::{self, say};
 
 /// What the bench shows.
 #[derive(Debug, Clone, PartialEq)]
@@ -111,7 +111,7 @@ pub struct Wanted {
 }
 
 /// A wanted range.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum WantedRange {
     /// From, to.
     Between(Amount, f64, f64),
@@ -124,23 +124,27 @@ pub enum WantedRange {
     /// Just this.
     Just(Amount, f64),
     /// No number is wanted; what is written is of this kind.
-    Words(&'static str, Amount),
+    Words(String, Amount),
 }
 
 impl WantedRange {
     /// As the card says it.
     pub fn text(&self, units: Units) -> String {
-        match *self {
-            Self::Between(amount, low, high) => {
-                format!("{} to {}", amount.digits(low, units), amount.text(high, units))
-            }
-            Self::AtMost(amount, most) => format!("{} at most", amount.text(most, units)),
-            Self::Never(amount, wanted, most) => {
-                format!("{}, at most {}", amount.digits(wanted, units), amount.text(most, units))
-            }
-            Self::Within(amount, share) => format!("what is it, to ±{}", amount.text(share, units)),
-            Self::Just(amount, size) => amount.text(size, units),
-            Self::Words(words, _) => words.to_owned(),
+        match self {
+            Self::Between(amount, low, high) => say!(
+                "board-range-between",
+                low = amount.digits(*low, units),
+                high = amount.text(*high, units),
+            ),
+            Self::AtMost(amount, most) => say!("board-range-most", most = amount.text(*most, units)),
+            Self::Never(amount, wanted, most) => say!(
+                "board-range-never",
+                target = amount.digits(*wanted, units),
+                most = amount.text(*most, units),
+            ),
+            Self::Within(amount, share) => say!("board-range-within", size = amount.text(*share, units)),
+            Self::Just(amount, size) => amount.text(*size, units),
+            Self::Words(words, _) => words.clone(),
         }
     }
 
@@ -186,7 +190,10 @@ impl LogEntry {
             parts.push(Amount::Minutes.text(self.answer.minutes, Units::Metric));
         }
         if self.answer.money > 0.0 {
-            parts.push(format!("{} money", crate::quantity::number(self.answer.money, 0)));
+            parts.push(say!(
+                "board-parts-cost-of",
+                cost = crate::quantity::number(self.answer.money, 0)
+            ));
         }
         parts.join(", ")
     }
@@ -199,22 +206,30 @@ impl LogEntry {
             answer
                 .refused
                 .as_ref()
-                .map(|why| format!("Not done. {}", words::answer::refusal(why))),
+                .map(|why| say!("board-refused", why = words::answer::refusal(why))),
         );
         all.extend(
             answer
                 .cautions
                 .iter()
-                .map(|caution| format!("Unsafe. {}", words::answer::caution(*caution))),
+                .map(|caution| say!("board-unsafe", caution = words::answer::caution(*caution))),
         );
         all.extend(answer.noticed.iter().map(|said| words::answer::notice(said, hints)));
         if !answer.spoiled.is_empty() {
-            let parts: Vec<String> = answer.spoiled.iter().map(|p| words::bench::part(*p)).collect();
-            all.push(format!("Spoiled: {}.", parts.join(", ")));
+            let parts: Vec<String> = answer
+                .spoiled
+                .iter()
+                .map(|p| words::bench::part(*p).to_owned())
+                .collect();
+            all.push(say!("board-spoiled", parts = parts.join(", ")));
         }
         if !answer.stale.is_empty() {
             let records: Vec<String> = answer.stale.iter().map(u32::to_string).collect();
-            all.push(format!("No longer true: reading {}.", records.join(", ")));
+            all.push(say!(
+                "board-no-longer-true",
+                count = records.len(),
+                readings = records.join(", "),
+            ));
         }
         Self {
             operation: step.operation.clone(),
@@ -259,7 +274,7 @@ impl BenchView {
             told: seen.card.told.clone(),
             cautions: seen.card.cautions.clone(),
             wanted: Vec::new(),
-            stem: words::bench::stem(seen.card.targets.stem),
+            stem: words::bench::stem(seen.card.targets.stem).to_owned(),
             reads_lash: reads_lash(&seen.card),
             works: if seen.finished {
                 Vec::new()
@@ -314,8 +329,8 @@ fn wanted(seen: &TraineeView, in_mesh: &dyn Fn(u32) -> bool) -> Vec<Wanted> {
         (note.map(|n| n.value), note.is_some_and(|n| n.stale))
     };
     let blank: Written = (None, false);
-    let row = |name: &str, counted, range, (written, stale): Written| Wanted {
-        name: name.to_owned(),
+    let row = |name: String, counted, range, (written, stale): Written| Wanted {
+        name,
         counted,
         range,
         written,
@@ -326,45 +341,45 @@ fn wanted(seen: &TraineeView, in_mesh: &dyn Fn(u32) -> bool) -> Vec<Wanted> {
         let some = Some(counted);
         rows.push(match counted {
             Counted::Depth => row(
-                "Pinion depth",
+                say!("board-target-depth"),
                 some,
-                WantedRange::Words("as the teeth ask for", Amount::Length),
+                WantedRange::Words(say!("board-target-depth-range"), Amount::Length),
                 blank,
             ),
             Counted::Print => row(
-                "Print, drive and coast",
+                say!("board-target-pattern"),
                 some,
-                WantedRange::Words("as on the approval print, off every edge", Amount::Share),
+                WantedRange::Words(say!("board-target-pattern-range"), Amount::Share),
                 last(&|what| what == Measurand::Print {}),
             ),
             Counted::Lash => row(
-                "Lash, tightest",
+                say!("board-target-backlash"),
                 some,
                 between(Amount::Length, targets.lash_mm),
                 lash(seen),
             ),
             Counted::Spread => row(
-                "Lash, spread",
+                say!("board-target-variation"),
                 some,
                 WantedRange::AtMost(Amount::Length, targets.lash_spread_mm),
                 (spread(seen), false),
             ),
             Counted::Runout => row(
-                "Face runout, ring gear",
+                say!("board-target-runout"),
                 some,
-                WantedRange::Words("as little as can be", Amount::Length),
+                WantedRange::Words(say!("board-target-runout-range"), Amount::Length),
                 last(&|what| matches!(what, Measurand::WheelFaceRunout {})),
             ),
             // It stands first, below.
             Counted::NutTorque => continue,
             Counted::PinionTorque => row(
-                "Rotating torque, pinion alone",
+                say!("board-target-pinion-torque"),
                 some,
                 between(Amount::HandTorque, targets.pinion_torque_nm),
                 torque(false),
             ),
             Counted::SideTorque => row(
-                "Side bearings add",
+                say!("board-target-side-torque"),
                 some,
                 between(Amount::HandTorque, targets.side_torque_nm),
                 sides_add(torque(false), torque(true)),
@@ -376,7 +391,7 @@ fn wanted(seen: &TraineeView, in_mesh: &dyn Fn(u32) -> bool) -> Vec<Wanted> {
         rows.insert(
             0,
             row(
-                "Pinion nut",
+                say!("board-target-nut"),
                 counts(Counted::NutTorque).then_some(Counted::NutTorque),
                 WantedRange::Never(Amount::NutTorque, targets.nut_torque_nm, targets.most_nut_torque_nm),
                 last(&|what| matches!(what, Measurand::NutTorque {})),
@@ -389,13 +404,13 @@ fn wanted(seen: &TraineeView, in_mesh: &dyn Fn(u32) -> bool) -> Vec<Wanted> {
         rows.push(row(name, None, WantedRange::Within(amount, asked.full), written));
     }
     if let Some(pack) = &seen.card.pack {
-        let name = format!(
-            "Pack: {}, {} pieces at most",
-            words::bench::place(pack.place),
-            pack.pieces
+        let name = say!(
+            "board-target-pack",
+            place = words::bench::place(pack.place),
+            pieces = pack.pieces,
         );
         rows.push(row(
-            &name,
+            name,
             None,
             WantedRange::Just(Amount::FineLength, pack.size_mm),
             last(&|what| what == Measurand::ShimPack { place: pack.place }),
@@ -403,22 +418,22 @@ fn wanted(seen: &TraineeView, in_mesh: &dyn Fn(u32) -> bool) -> Vec<Wanted> {
     }
     if seen.card.plates.is_some() {
         rows.push(row(
-            "Painted plates",
+            say!("board-target-plates"),
             None,
-            WantedRange::Words("look at each, then judge it", Amount::Share),
+            WantedRange::Words(say!("board-target-plates-range"), Amount::Share),
             blank,
         ));
     }
     rows
 }
 
-fn asked_words(what: AskedFor) -> (&'static str, Amount) {
+fn asked_words(what: AskedFor) -> (String, Amount) {
     match what {
-        AskedFor::Lash => ("Lash, as the dial shows it", Amount::FineLength),
-        AskedFor::RollingTorque => ("Rotating torque, settled", Amount::HandTorque),
-        AskedFor::PinionDepth => ("Pinion depth, gauged", Amount::FineLength),
-        AskedFor::PinionEndPlay => ("End play of the pinion", Amount::FineLength),
-        AskedFor::WheelFaceRunout => ("Face runout, ring gear", Amount::FineLength),
+        AskedFor::Lash => (say!("board-asked-backlash"), Amount::FineLength),
+        AskedFor::RollingTorque => (say!("board-asked-rotating-torque"), Amount::HandTorque),
+        AskedFor::PinionDepth => (say!("board-asked-depth"), Amount::FineLength),
+        AskedFor::PinionEndPlay => (say!("board-asked-end-play"), Amount::FineLength),
+        AskedFor::WheelFaceRunout => (say!("board-target-runout"), Amount::FineLength),
     }
 }
 

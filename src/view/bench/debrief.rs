@@ -2,11 +2,12 @@
 //! went about it.
 
 use super::Amount;
+use super::readings::{along_words, up_words};
 use crate::exercise::debrief::{Build, Debrief, HiddenSize, Measure, SizeUnit};
 pub use crate::exercise::debrief::{Place as Verdict, Standing};
 use crate::exercise::{Attempt, Outcome, Score};
-use crate::quantity::{Units, deviation, number, signed};
-use crate::words;
+use crate::quantity::{Units, deviation, fine_length, number, signed};
+use crate::words::{self, say};
 
 /// Sizes that are nearer to their drawing are not told one by one, mm or degrees.
 const AS_DRAWN: f64 = 0.002;
@@ -17,17 +18,17 @@ pub struct DebriefView {
     /// What was judged, with its bands, true and believed.
     pub standings: Vec<Standing>,
     /// What was hidden: name, and value in either unit.
-    pub hidden: Vec<(&'static str, [String; 2])>,
+    pub hidden: Vec<(String, [String; 2])>,
     /// Parts that were not as drawn.
     pub made: Vec<MadeLine>,
     /// Faults that this axle had, of those the exercise may have.
-    pub faults: Vec<&'static str>,
+    pub faults: Vec<String>,
     /// True prints in words: drive, coast.
     pub prints: [String; 2],
     /// Points of 100.
     pub total: f64,
     /// Parts of the score: name, points, points there are.
-    pub parts: Vec<(&'static str, f64, f64)>,
+    pub parts: Vec<(String, f64, f64)>,
     /// Points lost, the most first.
     pub losses: Vec<LossLine>,
     /// What the reference technician takes for this axle: tear-downs, minutes, money.
@@ -55,11 +56,11 @@ pub struct LossLine {
 #[derive(Debug, Clone, PartialEq)]
 pub struct MadeLine {
     /// What.
-    pub name: &'static str,
+    pub name: String,
     /// How far it is off, in either unit.
     pub off: [String; 2],
     /// Where it could be found.
-    pub found_by: &'static str,
+    pub found_by: String,
 }
 
 /// A build: from one tear-down to the next.
@@ -92,20 +93,27 @@ pub fn standing_digits(measure: Measure, value: f64, units: Units) -> String {
 /// Where full marks are, in words with the unit.
 pub fn standing_band(standing: &Standing, units: Units) -> String {
     let (full, measure) = (standing.full, standing.measure());
-    let unit = match measure {
-        Measure::Length | Measure::Deviation => format!("\u{a0}{}", Amount::Length.unit(units)),
-        Measure::Torque => format!("\u{a0}{}", Amount::HandTorque.unit(units)),
-        Measure::NutTorque => format!("\u{a0}{}", Amount::NutTorque.unit(units)),
-        Measure::Tooth => " of half a tooth".to_owned(),
-    };
     let digits = |value: f64| standing_digits(measure, value, units);
+    let with_unit = |digits: &str| match measure {
+        Measure::Length | Measure::Deviation => format!("{digits}\u{a0}{}", Amount::Length.unit(units)),
+        Measure::Torque => format!("{digits}\u{a0}{}", Amount::HandTorque.unit(units)),
+        Measure::NutTorque => format!("{digits}\u{a0}{}", Amount::NutTorque.unit(units)),
+        Measure::Tooth => say!("verdict-of-half-a-tooth", share = digits),
+    };
     let symmetric = (full.low + full.high).abs() < 1e-9;
     if symmetric {
-        format!("within ±{}{unit}", digits(full.high).trim_start_matches('+'))
+        say!(
+            "verdict-within",
+            size = with_unit(digits(full.high).trim_start_matches('+'))
+        )
     } else if full.low <= 0.0 && measure != Measure::Tooth {
-        format!("at most {}{unit}", digits(full.high))
+        say!("verdict-at-most", most = with_unit(&digits(full.high)))
     } else {
-        format!("{} to {}{unit}", digits(full.low), digits(full.high))
+        say!(
+            "verdict-between",
+            low = digits(full.low),
+            high = with_unit(&digits(full.high))
+        )
     }
 }
 
@@ -115,10 +123,14 @@ impl DebriefView {
         let weights = attempt.exercise().scenario().weights;
         let score = &debrief.score;
         let parts = vec![
-            ("Outcome", score.outcome, weights.outcome),
-            ("Process", score.process, weights.process),
-            ("Understanding", score.understanding, weights.understanding),
-            ("Economy", score.economy, weights.economy),
+            (say!("verdict-outcome"), score.outcome, weights.outcome),
+            (say!("verdict-process"), score.process, weights.process),
+            (
+                say!("verdict-understanding"),
+                score.understanding,
+                weights.understanding,
+            ),
+            (say!("verdict-economy"), score.economy, weights.economy),
         ];
         let hidden = &debrief.hidden;
         let mut made: Vec<&HiddenSize> = hidden
@@ -136,7 +148,7 @@ impl DebriefView {
                 .faults
                 .iter()
                 .filter(|f| f.there)
-                .map(|f| words::debrief::hidden::fault(&f.kind))
+                .map(|f| words::debrief::hidden::fault(&f.kind).to_owned())
                 .collect(),
             prints: true_prints(&debrief.outcome),
             total: score.total,
@@ -170,9 +182,9 @@ fn made_line(size: &HiddenSize) -> MadeLine {
         SizeUnit::Degree => [(); 2].map(|()| format!("{}°", signed(size.off, 3))),
     };
     MadeLine {
-        name: words::debrief::hidden::member(size.member),
+        name: words::debrief::hidden::member(size.member).to_owned(),
         off,
-        found_by: words::debrief::hidden::found_by(size.member),
+        found_by: words::debrief::hidden::found_by(size.member).to_owned(),
     }
 }
 
@@ -191,25 +203,60 @@ fn build_line(build: &Build) -> BuildLine {
     }
 }
 
+/// What can stand elsewhere than it was designed to.
+#[derive(Debug, Clone, Copy)]
+enum Moved {
+    Pinion,
+    RingGear,
+    Offset,
+}
+
+/// How far something stands from its designed place, with the way in words.
+fn from_place(of: Moved, value_mm: f64, units: Units) -> String {
+    // Nearer than its digits show.
+    if value_mm.abs() < 0.000_5 {
+        return say!("verdict-as-designed");
+    }
+    let size = fine_length(value_mm.abs(), units);
+    match (of, value_mm > 0.0) {
+        (Moved::Pinion, true) => say!("verdict-pinion-away", size = size),
+        (Moved::Pinion, false) => say!("verdict-pinion-toward", size = size),
+        (Moved::RingGear, true) => say!("verdict-ring-gear-away", size = size),
+        (Moved::RingGear, false) => say!("verdict-ring-gear-toward", size = size),
+        (Moved::Offset, true) => say!("verdict-offset-more", size = size),
+        (Moved::Offset, false) => say!("verdict-offset-less", size = size),
+    }
+}
+
 /// What is true of the axle, name and value in either unit.
-fn true_numbers(outcome: &Outcome) -> Vec<(&'static str, [String; 2])> {
+fn true_numbers(outcome: &Outcome) -> Vec<(String, [String; 2])> {
     let either = |value: Option<f64>, of: fn(f64, Units) -> String| {
         [Units::Metric, Units::Inch]
-            .map(|units| value.map_or_else(|| "not together".to_owned(), |value| of(value, units)))
+            .map(|units| value.map_or_else(|| say!("verdict-not-together"), |value| of(value, units)))
     };
-    let force = |value: f64, _: Units| format!("{}\u{a0}kN", number(1.0e-3 * value, 2));
+    let force = |value: f64, _: Units| say!("verdict-kilonewtons", force = number(1.0e-3 * value, 2));
     let placement = outcome.placement;
     vec![
-        ("Pinion, out +", either(placement.map(|p| p.pinion_axial_mm), deviation)),
         (
-            "Ring gear, out +",
-            either(placement.map(|p| p.wheel_axial_mm), deviation),
+            say!("verdict-pinion"),
+            either(placement.map(|p| p.pinion_axial_mm), |v, u| {
+                from_place(Moved::Pinion, v, u)
+            }),
         ),
-        ("Offset, more +", either(placement.map(|p| p.offset_mm), deviation)),
-        ("Pinion preload", either(outcome.pinion_preload_n, force)),
-        ("Side preload", either(outcome.side_preload_n, force)),
         (
-            "Face runout",
+            say!("verdict-ring-gear"),
+            either(placement.map(|p| p.wheel_axial_mm), |v, u| {
+                from_place(Moved::RingGear, v, u)
+            }),
+        ),
+        (
+            say!("verdict-offset"),
+            either(placement.map(|p| p.offset_mm), |v, u| from_place(Moved::Offset, v, u)),
+        ),
+        (say!("verdict-pinion-preload"), either(outcome.pinion_preload_n, force)),
+        (say!("verdict-side-preload"), either(outcome.side_preload_n, force)),
+        (
+            say!("verdict-face-runout"),
             either(Some(outcome.wheel_face_runout_mm), |v, u| Amount::FineLength.text(v, u)),
         ),
     ]
@@ -220,13 +267,13 @@ fn true_prints(outcome: &Outcome) -> [String; 2] {
     let print = |k: usize| {
         let flank = outcome.flanks.as_ref().and_then(|flanks| flanks.get(k));
         match flank.map(|f| f.pattern) {
-            None => "not together".to_owned(),
-            Some(None) => "nothing is marked".to_owned(),
-            Some(Some(pattern)) => format!(
-                "{}\u{a0}% of the flank, length {}, height {}",
-                number(100.0 * pattern.area_fraction, 0),
-                signed(pattern.centroid[0], 2),
-                signed(pattern.centroid[1], 2)
+            None => say!("verdict-not-together"),
+            Some(None) => say!("verdict-nothing-marked"),
+            Some(Some(pattern)) => say!(
+                "verdict-pattern",
+                share = number(100.0 * pattern.area_fraction, 0),
+                along = along_words(pattern.centroid[0]),
+                up = up_words(pattern.centroid[1]),
             ),
         }
     };

@@ -25,7 +25,7 @@ pub use board::{BenchView, LogEntry, ToothShape, Wanted, WantedRange};
 pub use debrief::{BuildLine, DebriefView, LossLine, MadeLine, Standing, Verdict, standing_band, standing_digits};
 pub use laid::{CapsOn, Laid};
 pub use part::AxlePart;
-pub use readings::{Face, Reading, SeenFlank, SeenPrint, Shown};
+pub use readings::{Face, Reading, SeenFlank, SeenPrint, Shown, along_words, up_words};
 pub use slip::{SLIP_ROWS, SURE, finish, hint, note, predict};
 pub use start::{ExerciseLine, KeptLine, StartView};
 pub use work::{Entry, Field, FieldKind, Filled, Hazard, Piece, Work};

@@ -10,7 +10,7 @@ use crate::axle::SideSetting;
 use crate::bench::instrument::WrenchKind;
 use crate::bench::{Bench, CarrierSide, Instrument, Level, Measurand, Operation, Part, Ring, ShimPlace, StemChoice};
 use crate::exercise::TraineeView;
-use crate::words::{answer, bench as words};
+use crate::words::{answer, bench as words, say};
 
 /// All work of an axle, done or not possible now.
 pub(super) fn works(bench: &Bench, seen: &TraineeView, laid: &Laid) -> Vec<Work> {
@@ -40,50 +40,59 @@ struct Table<'a> {
     works: Vec<Work>,
 }
 
-fn number(name: &'static str, at: &'static str, amount: Amount, start: Option<f64>) -> Field {
+fn number(name: String, at: &'static str, amount: Amount, start: Option<f64>) -> Field {
     Field {
         name,
+        first: 0,
         at,
         kind: FieldKind::Number { amount, start },
         options: Vec::new(),
     }
 }
 
-fn tick(name: &'static str, at: &'static str, start: bool) -> Field {
+/// A tooth: people count from 1, the core from 0.
+fn counted_from_one(name: String, at: &'static str) -> Field {
+    Field {
+        first: 1,
+        ..number(name, at, Amount::Count, Some(1.0))
+    }
+}
+
+fn tick(name: String, at: &'static str, start: bool) -> Field {
     Field {
         name,
+        first: 0,
         at,
         kind: FieldKind::Tick { start },
         options: Vec::new(),
     }
 }
 
-fn choice(name: &'static str, at: &'static str, options: Vec<(String, Value)>, start: usize) -> Field {
+fn choice(name: String, at: &'static str, options: Vec<(String, Value)>, start: usize) -> Field {
     let (words, values) = options.into_iter().unzip();
     Field {
         name,
+        first: 0,
         at,
         kind: FieldKind::Choice { options: words, start },
         options: values,
     }
 }
 
-fn said(options: &[(&str, Value)]) -> Vec<(String, Value)> {
-    options
-        .iter()
-        .map(|(word, value)| ((*word).to_owned(), value.clone()))
-        .collect()
-}
-
 impl Table<'_> {
-    fn add(&mut self, part: AxlePart, name: impl Into<String>, template: Value, fields: Vec<Field>) {
+    fn add(&mut self, part: AxlePart, name: String, template: Value, fields: Vec<Field>) {
+        let key = template.to_string();
         let mut template = template;
         // Fields that start with something stand in the operation that is tried.
         for field in &fields {
             let start = match &field.kind {
-                FieldKind::Number { start, amount } => {
-                    start.map(|v| if *amount == Amount::Count { whole(v) } else { json!(v) })
-                }
+                FieldKind::Number { start, amount } => start.map(|v| {
+                    if *amount == Amount::Count {
+                        whole(v - f64::from(field.first))
+                    } else {
+                        json!(v)
+                    }
+                }),
                 FieldKind::Choice { start, .. } => field.options.get(*start).cloned(),
                 FieldKind::Tick { start } => Some(json!(start)),
                 FieldKind::Pieces { .. } | FieldKind::Text => None,
@@ -101,7 +110,8 @@ impl Table<'_> {
         };
         self.works.push(Work {
             part,
-            name: name.into(),
+            key,
+            name,
             minutes: operation
                 .as_ref()
                 .map_or(0.0, |o| self.bench.setting().tariff.minutes_of(o.kind())),
@@ -135,10 +145,10 @@ impl Table<'_> {
             .filter(|tool| fits(&tool.instrument))
             .map(|tool| (words::tool(&tool.name), json!(tool.name)))
             .collect();
-        choice("With", "/instrument", options, 0)
+        choice(say!("work-instrument"), "/instrument", options, 0)
     }
 
-    fn measure(&mut self, part: AxlePart, name: &str, what: Measurand, fits: fn(&Instrument) -> bool) {
+    fn measure(&mut self, part: AxlePart, name: String, what: Measurand, fits: fn(&Instrument) -> bool) {
         let fields = vec![self.tools(fits), again()];
         self.add(part, name, reading(what), fields);
     }
@@ -159,19 +169,24 @@ impl Table<'_> {
             .collect();
         self.add(
             part,
-            "Take apart",
+            say!("work-take-apart"),
             json!({"do": "take_apart", "to": "carrier", "precautions": []}),
-            vec![choice("As far as", "/to", options, 1)],
+            vec![choice(say!("work-take-apart-until"), "/to", options, 1)],
         );
         let parts = Part::ALL.map(|p| (words::part(p), json!(p)));
         let records = self.seen.records.iter().map(|record| Piece {
             number: record.number,
-            words: format!("{}: {}", record.number, words::measurand(record.what)),
+            words: say!(
+                "work-record",
+                number = record.number,
+                what = words::measurand(record.what)
+            ),
             labelled_mm: None,
             fitted: false,
         });
         let evidence = Field {
-            name: "Readings that show it",
+            name: say!("work-reject-evidence"),
+            first: 0,
             at: "/evidence",
             kind: FieldKind::Pieces {
                 pieces: records.collect(),
@@ -181,12 +196,13 @@ impl Table<'_> {
         };
         self.add(
             part,
-            "Condemn a part",
+            say!("work-reject-part"),
             json!({"do": "condemn", "part": "gears", "reason": "", "evidence": []}),
             vec![
-                choice("Part", "/part", parts.to_vec(), 7),
+                choice(say!("work-reject-which"), "/part", parts.to_vec(), 7),
                 Field {
-                    name: "Why",
+                    name: say!("work-reject-reason"),
+                    first: 0,
                     at: "/reason",
                     kind: FieldKind::Text,
                     options: Vec::new(),
@@ -205,12 +221,17 @@ impl Table<'_> {
         ];
         let stems = stems.map(|stem| (words::stem(stem), json!(stem))).to_vec();
         let fields = vec![
-            number("Tooth in mesh", "/what/tooth", Amount::Count, Some(0.0)),
+            counted_from_one(say!("work-tooth"), "/what/tooth"),
             self.tools(|i| matches!(i, Instrument::Dial(_))),
-            choice("Stem", "/stem", stems, 0),
+            choice(say!("work-stem"), "/stem", stems, 0),
             again(),
         ];
-        self.add(part, "Rock for lash", reading(Measurand::Lash { tooth: 0 }), fields);
+        self.add(
+            part,
+            say!("work-check-backlash"),
+            reading(Measurand::Lash { tooth: 0 }),
+            fields,
+        );
         let teeth = self.bench.setting().axle.gears().wheel_teeth;
         let at = |starts: &[u32]| -> Value {
             starts
@@ -219,33 +240,36 @@ impl Table<'_> {
                 .collect()
         };
         let places = vec![
-            ("three, at one place".to_owned(), at(&[0])),
-            ("three, at two places".to_owned(), at(&[0, teeth / 2])),
-            ("three, at three places".to_owned(), at(&[0, teeth / 3, 2 * teeth / 3])),
+            (say!("work-teeth-one-place"), at(&[0])),
+            (say!("work-teeth-two-places"), at(&[0, teeth / 2])),
+            (say!("work-teeth-three-places"), at(&[0, teeth / 3, 2 * teeth / 3])),
         ];
-        let films = said(&[
-            ("wiped thin", json!("thin")),
-            ("as usual", json!("usual")),
-            ("thick", json!("thick")),
-        ]);
+        let films = vec![
+            (say!("work-film-thin"), json!("thin")),
+            (say!("work-film-usual"), json!("usual")),
+            (say!("work-film-thick"), json!("thick")),
+        ];
         self.add(
             part,
-            "Brush paste on",
+            say!("work-brush-compound"),
             json!({"do": "brush_paste", "teeth": [], "film": "usual"}),
-            vec![choice("Teeth", "/teeth", places, 0), choice("Film", "/film", films, 1)],
-        );
-        self.add(
-            part,
-            "Roll the painted teeth",
-            json!({"do": "roll", "drag_nm": 0.0, "passes": 1}),
             vec![
-                number("Drag on the ring gear", "/drag_nm", Amount::NutTorque, Some(20.0)),
-                number("Passes each way", "/passes", Amount::Count, Some(4.0)),
+                choice(say!("work-teeth"), "/teeth", places, 0),
+                choice(say!("work-film"), "/film", films, 1),
             ],
         );
         self.add(
             part,
-            "Look at the print",
+            say!("work-roll"),
+            json!({"do": "roll", "drag_nm": 0.0, "passes": 1}),
+            vec![
+                number(say!("work-roll-drag"), "/drag_nm", Amount::NutTorque, Some(20.0)),
+                number(say!("work-roll-passes"), "/passes", Amount::Count, Some(4.0)),
+            ],
+        );
+        self.add(
+            part,
+            say!("work-read-pattern"),
             reading(Measurand::Print {}),
             vec![self.tools(|i| matches!(i, Instrument::Eye))],
         );
@@ -254,40 +278,49 @@ impl Table<'_> {
 
     fn ring_gear_at_the_bench(&mut self) {
         let part = AxlePart::RingGear;
-        self.measure(part, "Face runout", Measurand::WheelFaceRunout {}, |i| {
-            matches!(i, Instrument::Dial(_))
-        });
-        self.measure(part, "Radial runout", Measurand::WheelRadialRunout {}, |i| {
-            matches!(i, Instrument::Dial(_))
-        });
+        self.measure(
+            part,
+            say!("work-measure-face-runout"),
+            Measurand::WheelFaceRunout {},
+            |i| matches!(i, Instrument::Dial(_)),
+        );
+        self.measure(
+            part,
+            say!("work-measure-radial-runout"),
+            Measurand::WheelRadialRunout {},
+            |i| matches!(i, Instrument::Dial(_)),
+        );
         self.add(
             part,
-            "Heat",
+            say!("work-heat"),
             json!({"do": "heat_wheel", "to_c": 0.0, "precautions": []}),
-            vec![number("To", "/to_c", Amount::Celsius, Some(80.0))],
+            vec![number(say!("work-heat-to"), "/to_c", Amount::Celsius, Some(80.0))],
         );
-        self.measure(part, "Temperature", Measurand::WheelTemperature {}, |i| {
-            matches!(i, Instrument::Thermometer(_))
-        });
+        self.measure(
+            part,
+            say!("work-measure-temperature"),
+            Measurand::WheelTemperature {},
+            |i| matches!(i, Instrument::Thermometer(_)),
+        );
         self.add(
             part,
-            "Wait",
+            say!("work-wait"),
             json!({"do": "wait", "minutes": 0.0}),
-            vec![number("For", "/minutes", Amount::Minutes, Some(15.0))],
+            vec![number(say!("work-wait-time"), "/minutes", Amount::Minutes, Some(15.0))],
         );
         self.add(
             part,
-            "Draw on with its bolts",
+            say!("work-draw-on"),
             json!({"do": "fit_wheel", "crosswise": true, "precautions": []}),
-            vec![tick("Crosswise", "/crosswise", false)],
+            vec![tick(say!("work-draw-on-crosswise"), "/crosswise", false)],
         );
         self.add(
             part,
-            "Torque its bolts",
+            say!("work-torque-ring-bolts"),
             json!({"do": "tighten_ring_bolts", "thread_lock": true}),
-            vec![tick("Thread-locking", "/thread_lock", false)],
+            vec![tick(say!("work-threadlocker"), "/thread_lock", false)],
         );
-        self.add(part, "Take off", json!({"do": "remove_wheel"}), Vec::new());
+        self.add(part, say!("work-remove"), json!({"do": "remove_wheel"}), Vec::new());
         for what in ["wheel_seat", "threads"] {
             self.clean(part, what);
         }
@@ -296,58 +329,80 @@ impl Table<'_> {
     }
 
     fn clean(&mut self, part: AxlePart, what: &str) {
-        let name = serde_json::from_value(json!(what)).map_or_else(|_| "Clean".to_owned(), words::cleaned);
+        let Ok(cleaned) = serde_json::from_value(json!(what)) else {
+            return;
+        };
         let template = json!({"do": "clean", "what": what, "precautions": []});
-        self.add(part, name, template, Vec::new());
+        self.add(part, words::cleaned(cleaned).to_owned(), template, Vec::new());
     }
 
     fn replace(&mut self, part: AxlePart, of: Part) {
-        let name = format!("New {} from the shelf", words::part(of));
+        let name = say!("work-replace", part = words::part(of));
         self.add(part, name, json!({"do": "replace", "part": of}), Vec::new());
     }
 
     fn turn_and_push(&mut self, part: AxlePart, what: &str) {
         self.add(
             part,
-            "Turn",
+            say!("work-turn"),
             json!({"do": "turn", "what": what, "turns": 0.0}),
-            vec![number("Turns", "/turns", Amount::Turns, Some(10.0))],
+            vec![number(say!("work-turn-turns"), "/turns", Amount::Turns, Some(10.0))],
         );
-        let ways = said(&[("into mesh", json!("mesh")), ("out of mesh", json!("apart"))]);
+        let ways = vec![
+            (say!("work-push-into-mesh"), json!("mesh")),
+            (say!("work-push-out-of-mesh"), json!("apart")),
+        ];
         self.add(
             part,
-            "Push along its axis",
+            say!("work-push"),
             json!({"do": "push", "what": what, "toward": "mesh"}),
-            vec![choice("Which way", "/toward", ways, 0)],
+            vec![choice(say!("work-push-direction"), "/toward", ways, 0)],
         );
     }
 
     fn pinion(&mut self) {
         let part = AxlePart::Pinion;
-        self.add(part, "Put in", json!({"do": "insert_pinion"}), Vec::new());
-        self.add(part, "Take out", json!({"do": "remove_pinion"}), Vec::new());
+        self.add(part, say!("work-install"), json!({"do": "insert_pinion"}), Vec::new());
+        self.add(part, say!("work-remove"), json!({"do": "remove_pinion"}), Vec::new());
         self.turn_and_push(part, "pinion");
-        self.add(part, "Read the numbers", json!({"do": "compare_numbers"}), Vec::new());
-        self.measure(part, "Gauge its depth", Measurand::PinionDepth {}, |i| {
+        self.add(
+            part,
+            say!("work-compare-numbers"),
+            json!({"do": "compare_numbers"}),
+            Vec::new(),
+        );
+        self.measure(part, say!("work-measure-depth"), Measurand::PinionDepth {}, |i| {
             matches!(i, Instrument::DepthGauge(_))
         });
         let dial: fn(&Instrument) -> bool = |i| matches!(i, Instrument::Dial(_));
-        self.measure(part, "End play", Measurand::PinionEndPlay {}, dial);
-        self.measure(part, "Runout", Measurand::PinionRunout {}, dial);
+        self.measure(part, say!("work-measure-end-play"), Measurand::PinionEndPlay {}, dial);
+        self.measure(part, say!("work-measure-runout"), Measurand::PinionRunout {}, dial);
     }
 
     fn bearings(&mut self) {
-        for (ring, value, part, short) in [
-            (Ring::HeadCup, "head_cup", AxlePart::HeadBearing, "cup"),
-            (Ring::HeadCone, "head_cone", AxlePart::HeadBearing, "cone"),
-            (Ring::TailCup, "tail_cup", AxlePart::TailBearing, "cup"),
+        for (ring, value, part) in [
+            (Ring::HeadCup, "head_cup", AxlePart::HeadBearing),
+            (Ring::HeadCone, "head_cone", AxlePart::HeadBearing),
+            (Ring::TailCup, "tail_cup", AxlePart::TailBearing),
         ] {
+            let [press, pull, check] = match ring {
+                Ring::HeadCup | Ring::TailCup => [
+                    say!("work-press-cup"),
+                    say!("work-pull-cup"),
+                    say!("work-check-behind-cup"),
+                ],
+                Ring::HeadCone => [
+                    say!("work-press-cone"),
+                    say!("work-pull-cone"),
+                    say!("work-check-behind-cone"),
+                ],
+            };
             self.add(
                 part,
-                format!("Press the {short} on"),
+                press,
                 json!({"do": "press", "ring": value, "force_kn": 1.0, "precautions": []}),
                 vec![number(
-                    "Stop the press at",
+                    say!("work-press-force"),
                     "/force_kn",
                     Amount::Kilonewtons,
                     Some(20.0),
@@ -355,27 +410,24 @@ impl Table<'_> {
             );
             self.add(
                 part,
-                format!("Pull the {short} off"),
+                pull,
                 json!({"do": "pull_off", "ring": value, "precautions": []}),
                 Vec::new(),
             );
-            self.measure(
-                part,
-                &format!("Feel behind the {short}"),
-                Measurand::SeatGap { ring },
-                |i| matches!(i, Instrument::Feeler(_)),
-            );
+            self.measure(part, check, Measurand::SeatGap { ring }, |i| {
+                matches!(i, Instrument::Feeler(_))
+            });
         }
         let part = AxlePart::HeadBearing;
         self.add(
             part,
-            "Slip set-up bearings in",
+            say!("work-fit-set-up-bearings"),
             json!({"do": "fit_set_up_bearings"}),
             Vec::new(),
         );
         self.add(
             part,
-            "Take set-up bearings out",
+            say!("work-remove-set-up-bearings"),
             json!({"do": "remove_set_up_bearings"}),
             Vec::new(),
         );
@@ -392,7 +444,8 @@ impl Table<'_> {
             fitted: p.fitted,
         });
         let field = Field {
-            name: "Pieces, by their labels",
+            name: say!("work-shim-pieces"),
+            first: 0,
             at: "/pieces",
             kind: FieldKind::Pieces {
                 pieces: pieces.collect(),
@@ -400,25 +453,34 @@ impl Table<'_> {
             },
             options: Vec::new(),
         };
-        let what = if place == ShimPlace::Spacer { "shims" } else { "pack" };
+        let [make_up, take_out, measure] = if place == ShimPlace::Spacer {
+            [
+                say!("work-fit-spacer-shims"),
+                say!("work-remove-spacer-shims"),
+                say!("work-measure-spacer-shims"),
+            ]
+        } else {
+            [
+                say!("work-fit-shims"),
+                say!("work-remove-shims"),
+                say!("work-measure-shims"),
+            ]
+        };
         self.add(
             part,
-            format!("Make up the {what}"),
+            make_up,
             json!({"do": "fit_shims", "place": value, "pieces": []}),
             vec![field],
         );
         self.add(
             part,
-            format!("Take the {what} out"),
+            take_out,
             json!({"do": "remove_shims", "place": value}),
             Vec::new(),
         );
-        self.measure(
-            part,
-            &format!("Measure the {what}"),
-            Measurand::ShimPack { place },
-            |i| matches!(i, Instrument::Micrometer(_)),
-        );
+        self.measure(part, measure, Measurand::ShimPack { place }, |i| {
+            matches!(i, Instrument::Micrometer(_))
+        });
     }
 
     fn shims_and_spacer(&mut self) {
@@ -428,9 +490,9 @@ impl Table<'_> {
         self.add(
             part,
             if sleeve {
-                "Put a new sleeve on"
+                say!("work-fit-new-crush-spacer")
             } else {
-                "Put on the shaft"
+                say!("work-fit-solid-spacer")
             },
             json!({"do": "fit_spacer", "spacer": "own", "new": sleeve}),
             Vec::new(),
@@ -438,12 +500,12 @@ impl Table<'_> {
         if sleeve {
             self.add(
                 part,
-                "Put the old sleeve back on",
+                say!("work-fit-old-crush-spacer"),
                 json!({"do": "fit_spacer", "spacer": "own", "new": false}),
                 Vec::new(),
             );
         }
-        self.add(part, "Take off", json!({"do": "remove_spacer"}), Vec::new());
+        self.add(part, say!("work-remove"), json!({"do": "remove_spacer"}), Vec::new());
         if !sleeve {
             self.pack(part, ShimPlace::Spacer, "spacer");
         }
@@ -454,20 +516,21 @@ impl Table<'_> {
         let laid = self.laid;
         self.add(
             part,
-            "Flange and nut on",
+            say!("work-fit-nut"),
             json!({"do": "fit_nut", "new": true}),
-            vec![tick("A new nut", "/new", false)],
+            vec![tick(say!("work-fit-nut-new"), "/new", false)],
         );
         let wrenches: fn(&Instrument) -> bool = |i| matches!(i, Instrument::Wrench(w) if w.range_nm[1] > 30.0);
         let mut with = self.tools(wrenches);
         with.at = "/wrench";
+        with.name = say!("work-wrench");
         self.add(
             part,
-            "Tighten to a torque",
+            say!("work-tighten-nut"),
             json!({"do": "tighten_nut", "torque_nm": 0.0, "wrench": "", "precautions": []}),
             vec![
                 number(
-                    "Torque",
+                    say!("work-tighten-nut-torque"),
                     "/torque_nm",
                     Amount::NutTorque,
                     Some(self.seen.card.targets.nut_torque_nm),
@@ -480,32 +543,47 @@ impl Table<'_> {
             |i| matches!(i, Instrument::Wrench(w) if w.range_nm[1] > 30.0 && w.kind != WrenchKind::Click);
         let mut read = self.tools(shows);
         read.at = "/wrench";
-        read.name = "Read on";
+        read.name = say!("work-turn-nut-wrench");
         self.add(
             part,
-            "Turn by an angle",
+            say!("work-turn-nut"),
             json!({"do": "turn_nut", "angle_deg": 0.0, "wrench": null, "precautions": []}),
             vec![
-                number("Angle, + tightens", "/angle_deg", Amount::Degrees, Some(10.0)),
+                number(say!("work-turn-nut-angle"), "/angle_deg", Amount::Degrees, Some(10.0)),
                 read,
             ],
         );
         self.add(
             part,
-            "Nut and flange off",
+            say!("work-remove-nut"),
             json!({"do": "remove_nut", "precautions": []}),
             Vec::new(),
         );
         let hand: fn(&Instrument) -> bool = |i| matches!(i, Instrument::Wrench(w) if w.range_nm[1] <= 30.0);
-        self.measure(part, "Feel the rotating torque", Measurand::RollingTorque {}, hand);
+        self.measure(
+            part,
+            say!("work-measure-rotating-torque"),
+            Measurand::RollingTorque {},
+            hand,
+        );
         self.replace(part, Part::Nut);
         let part = AxlePart::Seal;
-        self.add(part, "Drive a new one in", json!({"do": "fit_seal"}), Vec::new());
-        self.add(part, "Pull out", json!({"do": "remove_seal"}), Vec::new());
+        self.add(part, say!("work-fit-seal"), json!({"do": "fit_seal"}), Vec::new());
+        self.add(part, say!("work-remove-seal"), json!({"do": "remove_seal"}), Vec::new());
         if laid.layout.has_cartridge() {
             let part = AxlePart::Cartridge;
-            self.add(part, "Bolt to the case", json!({"do": "bolt_cartridge"}), Vec::new());
-            self.add(part, "Unbolt", json!({"do": "unbolt_cartridge"}), Vec::new());
+            self.add(
+                part,
+                say!("work-bolt-cartridge"),
+                json!({"do": "bolt_cartridge"}),
+                Vec::new(),
+            );
+            self.add(
+                part,
+                say!("work-unbolt-cartridge"),
+                json!({"do": "unbolt_cartridge"}),
+                Vec::new(),
+            );
         }
     }
 
@@ -513,10 +591,10 @@ impl Table<'_> {
         let part = AxlePart::Carrier;
         self.add(
             part,
-            "Set in the case",
+            say!("work-set-carrier-in"),
             json!({"do": "set_carrier_in", "marks_out_teeth": 0, "precautions": []}),
             vec![number(
-                "Timing marks out by, teeth",
+                say!("work-timing-marks"),
                 "/marks_out_teeth",
                 Amount::Count,
                 Some(0.0),
@@ -524,36 +602,36 @@ impl Table<'_> {
         );
         self.add(
             part,
-            "Lift out",
+            say!("work-lift-carrier-out"),
             json!({"do": "lift_carrier_out", "precautions": []}),
             Vec::new(),
         );
         self.turn_and_push(part, "carrier");
         self.measure(
             part,
-            "Feel its rotating torque",
+            say!("work-measure-rotating-torque"),
             Measurand::CarrierTorque {},
             |i| matches!(i, Instrument::Wrench(w) if w.range_nm[1] <= 30.0),
         );
-        self.measure(part, "End play", Measurand::CarrierEndPlay {}, |i| {
+        self.measure(part, say!("work-measure-end-play"), Measurand::CarrierEndPlay {}, |i| {
             matches!(i, Instrument::Dial(_))
         });
         self.replace(part, Part::SideBearings);
         let part = AxlePart::Caps;
         self.add(
             part,
-            "Put on, snug",
+            say!("work-fit-caps"),
             json!({"do": "fit_caps", "as_marked": true}),
-            vec![tick("Each on its own side, as marked", "/as_marked", true)],
+            vec![tick(say!("work-fit-caps-as-marked"), "/as_marked", true)],
         );
         self.add(
             part,
-            "Torque the bolts",
+            say!("work-torque-caps"),
             json!({"do": "tighten_caps", "to": "full"}),
             Vec::new(),
         );
-        self.add(part, "Slacken until snug", json!({"do": "loosen_caps"}), Vec::new());
-        self.add(part, "Take off", json!({"do": "remove_caps"}), Vec::new());
+        self.add(part, say!("work-loosen-caps"), json!({"do": "loosen_caps"}), Vec::new());
+        self.add(part, say!("work-remove"), json!({"do": "remove_caps"}), Vec::new());
     }
 
     fn sides(&mut self) {
@@ -576,19 +654,19 @@ impl Table<'_> {
             }
             self.add(
                 part,
-                "Turn",
+                say!("work-turn"),
                 json!({"do": "turn_adjuster", "side": value, "notches": 0.0}),
-                vec![number("Notches, + is in", "/notches", Amount::Notches, Some(1.0))],
+                vec![number(say!("work-notches"), "/notches", Amount::Notches, Some(1.0))],
             );
             self.add(
                 part,
-                "Put its lock in",
+                say!("work-fit-lock"),
                 json!({"do": "fit_lock", "side": value}),
                 Vec::new(),
             );
             self.add(
                 part,
-                "Take its lock out",
+                say!("work-remove-lock"),
                 json!({"do": "remove_lock", "side": value}),
                 Vec::new(),
             );
@@ -599,34 +677,39 @@ impl Table<'_> {
         let part = AxlePart::Case;
         self.add(
             part,
-            "Spread",
+            say!("work-spread-housing"),
             json!({"do": "spread_case", "by_mm": 0.0}),
-            vec![number("By, on its dial", "/by_mm", Amount::Length, Some(0.3))],
+            vec![number(say!("work-spread-by"), "/by_mm", Amount::Length, Some(0.3))],
         );
-        self.add(part, "Spreader off", json!({"do": "release_spreader"}), Vec::new());
-        self.measure(part, "Read the spread", Measurand::CaseSpread {}, |i| {
+        self.add(
+            part,
+            say!("work-remove-spreader"),
+            json!({"do": "release_spreader"}),
+            Vec::new(),
+        );
+        self.measure(part, say!("work-measure-spread"), Measurand::CaseSpread {}, |i| {
             matches!(i, Instrument::Dial(_))
         });
         let part = AxlePart::Kit;
         let free = self.seen.kit.iter().filter(|p| !p.fitted);
         let options: Vec<(String, Value)> = free
             .map(|p| {
-                let words = format!(
-                    "{}: {} {}",
-                    p.number,
-                    words::place(p.place),
-                    Amount::FineLength.text(p.labelled_mm, crate::quantity::Units::Metric)
+                let words = say!(
+                    "work-piece",
+                    number = p.number,
+                    place = words::place(p.place),
+                    size = Amount::FineLength.text(p.labelled_mm, crate::quantity::Units::Metric),
                 );
                 (words, json!(p.number))
             })
             .collect();
         let fields = vec![
-            choice("Piece", "/what/piece", options, 0),
+            choice(say!("work-piece-which"), "/what/piece", options, 0),
             self.tools(|i| matches!(i, Instrument::Micrometer(_))),
         ];
         self.add(
             part,
-            "Measure a piece",
+            say!("work-measure-piece"),
             reading(Measurand::ShimPiece { piece: 0 }),
             fields,
         );
@@ -635,12 +718,16 @@ impl Table<'_> {
 
     fn plates(&mut self) {
         let part = AxlePart::Plates;
-        let verdicts = ["has to come deeper", "is right", "has to stand shallower"];
+        let verdicts: [fn(&str) -> String; 3] = [
+            |chance| say!("work-judge-toward", chance = chance),
+            |chance| say!("work-judge-right", chance = chance),
+            |chance| say!("work-judge-away", chance = chance),
+        ];
         for plate in (0_u32..).take(self.bench.setting().plates.len()) {
             let eye = self.tools(|i| matches!(i, Instrument::Eye));
             self.add(
                 part,
-                format!("Look at plate {}", plate + 1),
+                say!("work-read-plate", plate = words::plate_number(plate)),
                 reading(Measurand::Plate { plate }),
                 vec![eye],
             );
@@ -648,16 +735,16 @@ impl Table<'_> {
                 .into_iter()
                 .enumerate()
                 .flat_map(|(outcome, words)| {
-                    SURE.into_iter().enumerate().map(move |(sure, (percent, _))| {
-                        (format!("{words}, {percent} sure"), json!(chances(outcome, sure)))
-                    })
+                    SURE.into_iter()
+                        .enumerate()
+                        .map(move |(sure, (percent, _))| (words(percent), json!(chances(outcome, sure))))
                 })
                 .collect();
             self.add(
                 part,
-                format!("Judge plate {}", plate + 1),
+                say!("work-judge-plate", plate = words::plate_number(plate)),
                 json!({"do": "judge_plate", "plate": plate, "chances": [0.0, 1.0, 0.0]}),
-                vec![choice("Its pinion", "/chances", options, 4)],
+                vec![choice(say!("work-judge-pinion"), "/chances", options, 4)],
             );
         }
     }
@@ -675,5 +762,5 @@ fn reading(what: Measurand) -> Value {
 }
 
 fn again() -> Field {
-    tick("Set up afresh", "/set_up_again", false)
+    tick(say!("work-set-up-again"), "/set_up_again", false)
 }

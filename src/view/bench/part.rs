@@ -1,6 +1,7 @@
 //! Parts of an axle that a hand can point at.
 
 use crate::axle::{DepthShim, Layout, SideSetting};
+use crate::words::say;
 
 /// A part of an axle, or a place at the bench. Operations are offered by it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -64,33 +65,33 @@ impl AxlePart {
     ];
 
     /// What it is called on this layout.
-    pub fn label(self, layout: Layout, depth_shim: DepthShim) -> &'static str {
+    pub fn label(self, layout: Layout, depth_shim: DepthShim) -> String {
         let shims = layout.side_setting() == SideSetting::Shims;
         match self {
-            Self::RingGear => "Ring gear",
-            Self::Pinion => "Pinion",
-            Self::HeadBearing => "Head bearing",
+            Self::RingGear => say!("work-part-ring-gear"),
+            Self::Pinion => say!("work-part-pinion"),
+            Self::HeadBearing => say!("work-part-head-bearing"),
             Self::DepthShim => match depth_shim {
-                DepthShim::Head => "Head shim",
-                DepthShim::Cup => "Cup shim",
-                DepthShim::Cartridge => "Cartridge shim",
+                DepthShim::Head => say!("work-part-head-shim"),
+                DepthShim::Cup => say!("work-part-cup-shim"),
+                DepthShim::Cartridge => say!("work-part-cartridge-shim"),
             },
-            Self::Spacer if layout.has_sleeve() => "Collapsible spacer",
-            Self::Spacer => "Solid spacer",
-            Self::TailBearing => "Tail bearing",
-            Self::Seal => "Seal",
-            Self::Nut => "Nut and flange",
-            Self::Cartridge => "Cartridge",
-            Self::Carrier => "Carrier",
-            Self::ToothSide if shims => "Side shim, teeth",
-            Self::BackSide if shims => "Side shim, back",
-            Self::ToothSide => "Adjuster, teeth",
-            Self::BackSide => "Adjuster, back",
-            Self::Caps => "Caps",
-            Self::Case => "Case",
-            Self::Kit => "Shim kit",
-            Self::Plates => "Painted plates",
-            Self::Axle => "Whole axle",
+            Self::Spacer if layout.has_sleeve() => say!("work-part-crush-spacer"),
+            Self::Spacer => say!("work-part-solid-spacer"),
+            Self::TailBearing => say!("work-part-tail-bearing"),
+            Self::Seal => say!("work-part-seal"),
+            Self::Nut => say!("work-part-nut"),
+            Self::Cartridge => say!("work-part-cartridge"),
+            Self::Carrier => say!("work-part-carrier"),
+            Self::ToothSide if shims => say!("work-part-tooth-side-shim"),
+            Self::BackSide if shims => say!("work-part-back-side-shim"),
+            Self::ToothSide => say!("work-part-tooth-side-adjuster"),
+            Self::BackSide => say!("work-part-back-side-adjuster"),
+            Self::Caps => say!("work-part-caps"),
+            Self::Case => say!("work-part-housing"),
+            Self::Kit => say!("work-part-kit"),
+            Self::Plates => say!("work-part-plates"),
+            Self::Axle => say!("work-part-axle"),
         }
     }
 }

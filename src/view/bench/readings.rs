@@ -8,7 +8,7 @@ use crate::bench::{Instrument, Measurand, Note, Operation, PatternPart, ReadingP
 use crate::gear::Side;
 use crate::numerics::math;
 use crate::quantity::{self, Units};
-use crate::words::{answer, bench as words};
+use crate::words::{answer, bench as words, say};
 
 /// The face of an instrument.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -94,7 +94,7 @@ impl Reading {
             title: words::measurand(record.what),
             // How the stem was laid is half of a reading of lash.
             stem: match (record.what, took) {
-                (Measurand::Lash { .. }, Some(Operation::Measure { stem, .. })) => Some(words::stem(*stem)),
+                (Measurand::Lash { .. }, Some(Operation::Measure { stem, .. })) => Some(words::stem(*stem).to_owned()),
                 _ => None,
             },
             instrument: words::tool(&record.instrument),
@@ -119,11 +119,11 @@ impl Reading {
     }
 
     /// What is written down of it, in words of the box; none for what is not.
-    pub fn asks(&self) -> Option<&'static str> {
+    pub fn asks(&self) -> Option<String> {
         match self.what {
-            Measurand::Print {} => Some("Drive print: height of its middle, root \u{2212}1, top +1"),
+            Measurand::Print {} => Some(say!("readings-ask-pattern")),
             Measurand::Plate { .. } | Measurand::MatchNumbers {} => None,
-            _ => self.main_value().map(|_| "You read"),
+            _ => self.main_value().map(|_| say!("readings-ask")),
         }
     }
 
@@ -140,10 +140,11 @@ impl Reading {
             } else {
                 quantity::number(value, 0)
             };
-            let name = answer::reading_part(shown.part);
-            let mut letters = name.chars();
+            let part = answer::reading_part(shown.part);
+            let mut letters = part.chars();
             let first: String = letters.next().map(char::to_uppercase).into_iter().flatten().collect();
-            Some(format!("{first}{}: {words}", letters.as_str()))
+            let name = format!("{first}{}", letters.as_str());
+            Some(say!("readings-etched", name = name, value = words))
         };
         self.values.iter().filter_map(line).collect()
     }
@@ -234,6 +235,52 @@ impl SeenPrint {
             clearness: record.value(ReadingPart::Clearness).unwrap_or(0.0),
             flanks: Side::BOTH.map(flank),
         })
+    }
+}
+
+/// A place along the tooth, toe −1 to heel +1, with the end that it lies toward.
+pub fn along_words(place: f64) -> String {
+    let share = quantity::number(place.abs(), 2);
+    if place > 0.0 {
+        say!("readings-toward-heel", share = share)
+    } else {
+        say!("readings-toward-toe", share = share)
+    }
+}
+
+/// A place up the tooth, flank (root) −1 to face (top) +1, with the edge that it lies toward.
+pub fn up_words(place: f64) -> String {
+    let share = quantity::number(place.abs(), 2);
+    if place > 0.0 {
+        say!("readings-toward-face", share = share)
+    } else {
+        say!("readings-toward-flank", share = share)
+    }
+}
+
+impl SeenFlank {
+    /// Its middle and its share of the flank, in words.
+    pub fn text(&self) -> String {
+        let [x, y] = self.centre;
+        let share = quantity::number(100.0 * self.area, 0);
+        say!(
+            "readings-middle",
+            along = along_words(x),
+            up = up_words(y),
+            share = share
+        )
+    }
+
+    /// The same where there is little room.
+    pub fn short_text(&self) -> String {
+        let [x, y] = self.centre;
+        let share = quantity::number(100.0 * self.area, 0);
+        say!(
+            "readings-middle-short",
+            along = along_words(x),
+            up = up_words(y),
+            share = share
+        )
     }
 }
 

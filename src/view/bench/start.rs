@@ -2,6 +2,7 @@
 
 use crate::axle::{DepthShim, Layout, SideSetting};
 use crate::exercise::Scenario;
+use crate::words::say;
 
 /// An exercise in the list.
 #[derive(Debug, Clone, PartialEq)]
@@ -51,25 +52,31 @@ impl ExerciseLine {
 /// A layout in words.
 pub(super) fn layout_words(layout: Layout, depth_shim: DepthShim) -> String {
     let housing = if layout.has_cartridge() {
-        "Bolt-on cartridge"
+        say!("start-layout-cartridge")
     } else {
-        "One-piece housing"
+        say!("start-layout-one-piece")
     };
     let shim = match depth_shim {
-        DepthShim::Head => "head shim",
-        DepthShim::Cup => "cup shim",
-        DepthShim::Cartridge => "cartridge shim",
+        DepthShim::Head => say!("start-layout-head-shim"),
+        DepthShim::Cup => say!("start-layout-cup-shim"),
+        DepthShim::Cartridge => say!("start-layout-cartridge-shim"),
     };
     let spacer = if layout.has_sleeve() {
-        "collapsible spacer"
+        say!("start-layout-crush-spacer")
     } else {
-        "solid spacer with shims"
+        say!("start-layout-solid-spacer")
     };
     let side = match layout.side_setting() {
-        SideSetting::Shims => "side shims",
-        SideSetting::Adjusters => "side adjusters",
+        SideSetting::Shims => say!("start-layout-side-shims"),
+        SideSetting::Adjusters => say!("start-layout-side-adjusters"),
     };
-    format!("{housing}, {shim}, {spacer}, {side}")
+    say!(
+        "start-layout",
+        housing = housing,
+        shim = shim,
+        spacer = spacer,
+        sides = side
+    )
 }
 
 /// An own attempt that is not finished.

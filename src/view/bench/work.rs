@@ -5,12 +5,15 @@ use serde_json::Value;
 use super::{Amount, AxlePart};
 use crate::bench::Operation;
 use crate::quantity::Units;
+use crate::words::say;
 
 /// Something that can be done at a part.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Work {
     /// Where it is offered.
     pub part: AxlePart,
+    /// What tells it from the other work at its part, whatever it is called.
+    pub key: String,
     /// What it is called.
     pub name: String,
     /// Fields to fill in.
@@ -31,11 +34,13 @@ pub struct Work {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Field {
     /// What is asked.
-    pub name: &'static str,
+    pub name: String,
     /// What is filled in.
     pub kind: FieldKind,
     /// Where it stands in the operation: a JSON pointer.
     pub(super) at: &'static str,
+    /// What people call the first of what the core counts from 0; a number is less by it in the operation.
+    pub(super) first: u32,
     /// What the options of a choice stand for.
     pub(super) options: Vec<Value>,
 }
@@ -162,7 +167,7 @@ impl Work {
     pub fn operation(&self, filled: &Filled, units: Units) -> Result<Operation, String> {
         let mut operation = self.template.clone();
         for (field, entry) in self.fields.iter().zip(&filled.entries) {
-            let named = |problem: String| format!("{}: {problem}", field.name);
+            let named = |problem: String| say!("work-field-problem", field = field.name.as_str(), problem = problem);
             let value = field.value(entry, units).map_err(named)?;
             if let (Some(value), Some(place)) = (value, operation.pointer_mut(field.at)) {
                 *place = value;
@@ -179,7 +184,7 @@ impl Work {
             *place = Value::Array(all);
         }
         let operation: Operation =
-            serde_json::from_value(operation).map_err(|error| format!("This cannot be done so: {error}."))?;
+            serde_json::from_value(operation).map_err(|error| say!("work-not-possible", error = error.to_string()))?;
         operation.check().map_err(|error| capital(&error.to_string()))?;
         Ok(operation)
     }
@@ -190,8 +195,11 @@ impl Field {
         Ok(match (&self.kind, entry) {
             (FieldKind::Number { amount, .. }, Entry::Typed(typed)) => {
                 let value = amount.read(typed, units)?;
+                if value < f64::from(self.first) {
+                    return Err(say!("work-counted-from-one"));
+                }
                 Some(if *amount == Amount::Count {
-                    whole(value)
+                    whole(value - f64::from(self.first))
                 } else {
                     Value::from(value)
                 })

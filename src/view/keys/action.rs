@@ -4,6 +4,7 @@ use core::fmt;
 
 use super::KeyName;
 use crate::view::{Place, Viewpoint};
+use crate::words::say;
 
 /// Something that a single key asks for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -139,8 +140,7 @@ impl Action {
     pub fn name(self) -> String {
         match self {
             Self::LookFrom(viewpoint) => {
-                let word = viewpoint.label().to_lowercase().replace(' ', "-");
-                return format!("look-from-{word}");
+                return format!("look-from-{}", viewpoint.key());
             }
             Self::Flat => "flat-or-perspective",
             Self::Nearer => "nearer",
@@ -172,25 +172,25 @@ impl Action {
 /// As the list of keys says it.
 impl fmt::Display for Action {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::LookFrom(viewpoint) => return write!(f, "View: {}", viewpoint.label()),
-            Self::Flat => "Flat or in perspective",
-            Self::Nearer => "Nearer",
-            Self::Farther => "Farther",
-            Self::Turn => "Turn the pinion, or stop",
-            Self::Rock => "Rock the ring gear, or stop",
-            Self::ToothBack => "One tooth back",
-            Self::ToothOn => "One tooth on",
-            Self::ToothRoom => "To the tooth room, and back to the gears",
-            Self::NextPart => "Next part",
-            Self::PartBefore => "Part before",
-            Self::ToWork => "To the work of the part; arrows go on, Enter opens it",
-            Self::TakeInHand => "Take the last reading in hand",
-            Self::ReadOut => "Say the value beside the instrument, or not",
-            Self::KeepAsOther => "Keep as B",
-            Self::SwapWithOther => "Swap A and B",
-            Self::DropOther => "Without B",
-            Self::SavePicture => "Save the picture",
+        f.write_str(&match self {
+            Self::LookFrom(viewpoint) => say!("keys-look-from", view = viewpoint.label()),
+            Self::Flat => say!("keys-flat"),
+            Self::Nearer => say!("keys-nearer"),
+            Self::Farther => say!("keys-farther"),
+            Self::Turn => say!("keys-turn"),
+            Self::Rock => say!("keys-rock"),
+            Self::ToothBack => say!("keys-tooth-back"),
+            Self::ToothOn => say!("keys-tooth-on"),
+            Self::ToothRoom => say!("keys-tooth-room"),
+            Self::NextPart => say!("keys-next-part"),
+            Self::PartBefore => say!("keys-part-before"),
+            Self::ToWork => say!("keys-to-work"),
+            Self::TakeInHand => say!("keys-take-in-hand"),
+            Self::ReadOut => say!("keys-read-out"),
+            Self::KeepAsOther => say!("keys-keep-as-b"),
+            Self::SwapWithOther => say!("keys-swap"),
+            Self::DropOther => say!("keys-drop-b"),
+            Self::SavePicture => say!("keys-save-picture"),
         })
     }
 }

@@ -1,9 +1,12 @@
 //! Keys as text, to be kept between runs: only what differs from the usual keys.
 
+use core::fmt;
+
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
 use super::{Action, KeyName, KeyTaken, Keys};
+use crate::words::say;
 
 /// What the text calls itself.
 const FORMAT: &str = "lashwright-keys/1";
@@ -16,16 +19,12 @@ const MOST_REPEATED: usize = 40;
 #[derive(Debug, Error)]
 pub enum KeysError {
     /// It is not JSON of this kind.
-    #[error("line {} is no JSON of a list of keys", .0.line())]
     Json(#[source] serde_json::Error),
     /// It is of another version, or of another kind.
-    #[error("it calls itself {0:?}, and only {FORMAT:?} is known")]
     Format(String),
     /// There is no such action.
-    #[error("there is no action {0:?}")]
     UnknownAction(String),
     /// There is no such key, or it cannot be given to an action.
-    #[error("{key:?} is no key for “{action}”")]
     UnknownKey {
         /// The action.
         action: Action,
@@ -33,16 +32,43 @@ pub enum KeysError {
         key: String,
     },
     /// An action has two keys.
-    #[error("“{0}” stands there twice")]
     Twice(Action),
     /// Two actions have the same key at the same place.
-    #[error("{} is the key of both “{}” and “{action}”", .taken.key.word(), .taken.other)]
     Taken {
         /// The later one.
         action: Action,
         /// Its key, and the earlier one.
         taken: KeyTaken,
     },
+}
+
+impl fmt::Display for KeysError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        // Somebody else's text is shown with its signs that cannot be seen written out.
+        f.write_str(&match self {
+            Self::Json(error) => say!("keys-file-json", line = error.line()),
+            Self::Format(found) => say!(
+                "keys-file-format",
+                found = format!("{found:?}"),
+                known = format!("{FORMAT:?}"),
+            ),
+            Self::UnknownAction(name) => say!("keys-file-unknown-action", name = format!("{name:?}")),
+            Self::UnknownKey { action, key } => {
+                say!(
+                    "keys-file-unknown-key",
+                    key = format!("{key:?}"),
+                    action = action.to_string()
+                )
+            }
+            Self::Twice(action) => say!("keys-file-twice", action = action.to_string()),
+            Self::Taken { action, taken } => say!(
+                "keys-file-taken",
+                key = taken.key.word(),
+                first = taken.other.to_string(),
+                second = action.to_string(),
+            ),
+        })
+    }
 }
 
 #[derive(Serialize, Deserialize)]

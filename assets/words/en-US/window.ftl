@@ -1,0 +1,41 @@
+# The window: its head, its places, what stands on every page.
+
+window-name = Lashwright
+window-safety-note = Simulated values are never a specification for a real axle. The maker’s service information, local codes and qualified practice come first.
+window-safety = Safety. { $note }
+window-safety-word = Safety.
+window-place = Place
+window-place-others = Place: { $place }, others
+# A button that opens the list of places.
+window-place-more = { $place } …
+window-start = Start
+window-start-help = Exercises and your own attempts
+window-bench = Bench
+window-bench-help = The axle you are working on
+window-debrief = Debrief
+window-debrief-help = What was true of the axle
+window-gears = Gears
+window-gears-help = Any gear set on the stage
+window-tooth-room = Tooth room
+window-tooth-room-help = Patterns, motion and wall chart of any gear set
+window-theme = Theme
+window-theme-paper = Paper
+window-theme-slate = Slate
+window-units = Units
+window-units-metric = mm
+window-units-inch = inch
+window-text-larger = Text larger
+window-text-smaller = Text smaller
+window-text-size = Text { $percent } %
+window-keys = Keys
+window-keys-help = List the keys. Key: F1
+window-close = Close
+window-show = Show
+window-tab-sets = Sets
+window-tab-setting = Setting
+window-tab-numbers = Numbers
+# What can be chosen or set, with its value, said to those who listen.
+window-said = { $what }: { $value }
+# Names of keys on buttons.
+window-cap-enter = Enter
+window-cap-escape = Esc
