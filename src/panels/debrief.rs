@@ -453,8 +453,8 @@ fn hidden(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) 
             Units::Metric => metric,
             Units::Inch => inch,
         };
-        widget::number_row(ui, ink, made.name, off);
-        widget::words(ui, made.found_by, ink.small(), muted);
+        widget::number_row(ui, ink, &made.name, off);
+        widget::words(ui, &made.found_by, ink.small(), muted);
     }
     ui.add_space(ink.space(8.0));
 }

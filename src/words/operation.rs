@@ -217,7 +217,7 @@ pub fn did(line: &Line) -> String {
         }
         Operation::FitLock { side: of } => format!("Locked the adjuster {}", side(*of)),
         Operation::RemoveLock { side: of } => lock_out(*of).to_owned(),
-        Operation::Turn { what, turns } => turned_over(turned(*what), *turns),
+        Operation::Turn { what, turns } => turned_over(&turned(*what), *turns),
         Operation::Push { what, toward } => {
             let way = match toward {
                 Toward::Mesh => "into mesh",

@@ -21,7 +21,7 @@ pub struct DebriefView {
     /// Parts that were not as drawn.
     pub made: Vec<MadeLine>,
     /// Faults that this axle had, of those the exercise may have.
-    pub faults: Vec<&'static str>,
+    pub faults: Vec<String>,
     /// True prints in words: drive, coast.
     pub prints: [String; 2],
     /// Points of 100.
@@ -55,11 +55,11 @@ pub struct LossLine {
 #[derive(Debug, Clone, PartialEq)]
 pub struct MadeLine {
     /// What.
-    pub name: &'static str,
+    pub name: String,
     /// How far it is off, in either unit.
     pub off: [String; 2],
     /// Where it could be found.
-    pub found_by: &'static str,
+    pub found_by: String,
 }
 
 /// A build: from one tear-down to the next.
