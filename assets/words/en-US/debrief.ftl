@@ -160,18 +160,18 @@ debrief-print = { $off }; { $share } % of the flank
 debrief-print-on-edge = { $off }; { $share } % of the flank, an edge touches over { $edge } % of the roll
 
 ## What was judged, at the head of a row; + says which way a value with a sign counts.
-debrief-judged-depth-best = Pinion depth, from the best place (+ is too far from the ring gear, shallow)
-debrief-judged-depth-found = Pinion depth, from where it ran (+ is too far from the ring gear, shallow)
+debrief-judged-depth-best = Pinion depth, from the best place (+ away from the ring gear, shallower)
+debrief-judged-depth-found = Pinion depth, from where it ran (+ away from the ring gear, shallower)
 debrief-judged-lash = Backlash, tightest place
 debrief-judged-spread = Backlash variation around the ring gear
 debrief-judged-runout = Ring gear face runout, at the teeth
 debrief-judged-pinion-torque = Rotating torque, pinion alone
 debrief-judged-nut-torque = Pinion nut torque
 debrief-judged-side-torque = Rotating torque that the side bearings add
-debrief-judged-drive-length = Drive pattern, length (+ is toward the heel)
-debrief-judged-drive-height = Drive pattern, height (+ is toward the face, top)
-debrief-judged-coast-length = Coast pattern, length (+ is toward the heel)
-debrief-judged-coast-height = Coast pattern, height (+ is toward the face, top)
+debrief-judged-drive-length = Drive pattern, length (+ toward the heel)
+debrief-judged-drive-height = Drive pattern, height (+ toward the face, top)
+debrief-judged-coast-length = Coast pattern, length (+ toward the heel)
+debrief-judged-coast-height = Coast pattern, height (+ toward the face, top)
 debrief-judged-written = Written down: { $quantity }
 debrief-judged-pack = Pack thickness
 

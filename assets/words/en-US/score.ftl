@@ -39,7 +39,7 @@ score-nut-high = The pinion nut is at { $stands }; the job card calls for { $lea
 ## Outcome: what the axle has become.
 score-blanket = You rejected { $count } sound parts. A verdict on everything tells nobody anything. Reject only what the evidence shows.
 # $missing: the state of the axle, a whole sentence. $counted: a list of what counts.
-score-not-together = { $missing } Nobody can judge: { $counted }. Put the axle together before you sign off.
+score-not-together = { $missing } Without that nothing can be judged of: { $counted }. Put the axle together before you sign off.
 score-teeth-apart = At sign-off (operation { $operation }) the teeth did not meet as gears do. Bring the ring gear into mesh and set backlash before you sign off.
 # $way: deep or shallow. $from: best or found. $shim_way: thicker or thinner.
 score-depth = The pinion sits { $off } { $way ->
@@ -120,7 +120,7 @@ score-lash-stale = { $count ->
        *[other] { $count } readings went stale with a later change.
     }
 score-lash-again = After your last change, read backlash again all around the ring gear.
-score-print-unverified = No contact pattern of both flanks shows the axle as signed off. Too faint to read: { $faint }. Stale after a later change: { $stale }. After your last change, paint the teeth, roll them under a firm drag, and read the pattern again.
+score-print-unverified = No contact pattern on both flanks shows the axle as signed off. Too faint to read: { $faint }. Stale after a later change: { $stale }. After your last change, paint the teeth, roll them under a firm drag, and read the pattern again.
 # $along, $up: distances in parts of half a tooth.
 score-print-known-wrong = In operation { $operation } you saw the drive pattern { $along } in length and { $up } in height away from the set’s own pattern, in parts of half a tooth, and signed off anyway. A check that you do not act on is worth nothing. Correct the depth, then sign off.
 score-torque-unverified = { $stale ->
@@ -137,9 +137,9 @@ score-note-missing = { $of ->
     } (notes of it in all: { $notes }). The next person has nothing to go by. Write down what you read, with what, and in which state.
 # $of: lash, print or torque.
 score-note-unfounded = { $of ->
-        [lash] No reading backs up what the set-up sheet says of backlash
-        [print] No reading backs up what the set-up sheet says of the contact pattern
-       *[torque] No reading backs up what the set-up sheet says of rotating torque
+        [lash] No reading backs up what the set-up sheet says about backlash
+        [print] No reading backs up what the set-up sheet says about the contact pattern
+       *[torque] No reading backs up what the set-up sheet says about rotating torque
     } (valid notes of it: { $notes }). A number from memory is no record. Write down what the instrument showed.
 # $operations: numbers of operations, a list. $caution: the first hazard, a whole sentence.
 score-hazards = { $count ->
@@ -166,7 +166,7 @@ score-pack-not-measured = You measured the finished pack 0 times. Labels and sum
 score-plates-not-looked-at = You looked at { $looked } of { $all } painted plates before you judged them. A verdict without a look is a guess. Look at the plate, then judge it.
 
 ## Understanding: what was foreseen.
-score-nothing-to-predict = You looked again at 0 changes, so there was nothing to predict. Look before a change, say what will happen, then look after it.
+score-nothing-to-predict = You looked both before and after 0 changes, so there was nothing to predict. Look before a change, say what will happen, then look after it.
 score-not-predicted = In operation { $operation } you looked at a change without a prediction. That counts as 1/3 for each outcome. Say what will happen before you look.
 # $change: what came, one of score-change. $chance: percent.
 score-predicted = In operation { $operation } you gave { $chance } % to what happened: { $change }. Points follow the chance you gave it. Before the next change, work out which way it will go, and spread the chances by how sure you are.
@@ -210,7 +210,7 @@ score-teardowns = { $count ->
     } par, what the reference technician needs, is { $par }, and one more is free. Each teardown costs time and single-use parts. Bracket with two builds, then go between them.
 score-ring-gear-scrapped = In operation { $operation } you overheated the ring gear, and it is scrap. Keep the heat below the limit on the job card.
 score-parts = Your parts cost { $cost }; par, what the reference technician needs, is { $par }, and one refit for { $refit } more is free. Every build uses up single-use parts. Check before you take the axle apart.
-score-outcome-not-reached = The axle falls { $share } % short of the outcome, and work left undone counts as no saving. Get the axle right first.
+score-outcome-not-reached = The axle falls { $share } % short of the outcome, and work left undone is no saving. Get the axle right first.
 
 ## The attempt as a whole.
 score-not-signed-off = The axle was not signed off after { $operations } operations. Sign it off, and it will be judged.

@@ -88,7 +88,9 @@ pub fn change(change: &Change) -> String {
 
 /// Notches of an adjuster; positive screws it in.
 fn adjuster(side: CarrierSide, notches: f64) -> String {
-    let (plural, count) = (notches.abs(), number(notches.abs(), 1));
+    let plural = notches.abs();
+    let decimals = usize::from((plural - plural.round()).abs() > 1e-9);
+    let count = number(plural, decimals);
     match (side, notches < 0.0) {
         (CarrierSide::Tooth, false) => say!("debrief-change-adjuster-tooth-in", plural = plural, count = count),
         (CarrierSide::Tooth, true) => say!("debrief-change-adjuster-tooth-out", plural = plural, count = count),
