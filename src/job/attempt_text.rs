@@ -69,7 +69,7 @@ pub fn card_text(attempt: &Attempt) -> String {
     ] {
         lines.push(format!("  {what:<24}{words}"));
     }
-    let counts: Vec<&str> = card.counts.iter().map(|c| words::score::counted(*c)).collect();
+    let counts: Vec<String> = card.counts.iter().map(|c| words::score::counted(*c)).collect();
     lines.push(format!("What wins points: {}", counts.join(", ")));
     lines.push(String::new());
     lines.extend(approval_lines(attempt.exercise().approval_prints()));

@@ -35,7 +35,7 @@ pub(super) fn packs(page: &mut Page, debrief: &Debrief) {
             row(
                 "",
                 &[
-                    ("", sheet::pack(pack).to_owned()),
+                    ("", sheet::pack(pack)),
                     ("n truth", value(pack.truth_mm, Measure::Length)),
                     ("n", value(pack.labelled_mm, Measure::Length)),
                     ("n", signed(pack.truth_mm - pack.labelled_mm, 3)),
@@ -107,13 +107,13 @@ pub(super) fn sizes(page: &mut Page, debrief: &Debrief) {
         rows.push(row(
             "",
             &[
-                ("", format!("{}{beyond}", escaped(words::member(size.member)))),
+                ("", format!("{}{beyond}", escaped(&words::member(size.member)))),
                 ("box", picture),
                 ("n truth", off),
                 ("small", escaped(&words::shifts(size))),
                 (
                     "small",
-                    format!("{} {looked}{}", escaped(words::found_by(size.member)), escaped(&idle)),
+                    format!("{} {looked}{}", escaped(&words::found_by(size.member)), escaped(&idle)),
                 ),
             ],
         ));
@@ -178,7 +178,7 @@ fn faults(page: &mut Page, debrief: &Debrief) {
         };
         page.raw(&format!(
             "<li>{}: {there} (in {}\u{a0}% of all).</li>",
-            escaped(words::fault(&fault.kind)),
+            escaped(&words::fault(&fault.kind)),
             number(100.0 * fault.share, 0)
         ));
     }

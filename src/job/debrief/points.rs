@@ -46,7 +46,7 @@ pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
                 "",
                 &[
                     ("n", format!("<b>{}</b>", lost(loss.points))),
-                    ("", escaped(words::part(loss.part))),
+                    ("", escaped(&words::part(loss.part))),
                     ("n", loss.operation.map_or_else(String::new, operation)),
                     ("", escaped(&words::loss(&loss.reason))),
                 ],

@@ -29,9 +29,12 @@ pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
 fn state(page: &mut Page, debrief: &Debrief) {
     let outcome = &debrief.outcome;
     let mut rows = Vec::new();
-    let mut tell = |[name, said]: [&str; 2], value: Option<String>| {
+    let mut tell = |[name, said]: [String; 2], value: Option<String>| {
         if let Some(value) = value {
-            rows.push(row("", &[("", escaped(name)), ("n truth", value), ("", escaped(said))]));
+            rows.push(row(
+                "",
+                &[("", escaped(&name)), ("n truth", value), ("", escaped(&said))],
+            ));
         }
     };
     let mm = |v: f64| value(v, Measure::Deviation);
@@ -44,22 +47,22 @@ fn state(page: &mut Page, debrief: &Debrief) {
     };
     let placement = outcome.placement;
     tell(
-        words::PINION_DEPTH,
+        words::pinion_depth(),
         placement.map(|p| p.pinion_axial_mm).or(outcome.pinion_axial_mm).map(mm),
     );
-    tell(words::WHEEL, placement.map(|p| mm(p.wheel_axial_mm)));
-    tell(words::OFFSET, placement.map(|p| mm(p.offset_mm)));
+    tell(words::wheel(), placement.map(|p| mm(p.wheel_axial_mm)));
+    tell(words::offset(), placement.map(|p| mm(p.offset_mm)));
     tell(
-        words::SHAFT_ANGLE,
+        words::shaft_angle(),
         placement.map(|p| format!("{}\u{b0}", signed(p.shaft_angle_deg(), 3))),
     );
-    tell(words::PINION_PRELOAD, outcome.pinion_preload_n.map(force));
+    tell(words::pinion_preload(), outcome.pinion_preload_n.map(force));
     tell(
-        words::PINION_PLAY,
+        words::pinion_play(),
         outcome.pinion_play_mm.map(|v| value(v, Measure::Length)),
     );
-    tell(words::SIDE_PRELOAD, outcome.side_preload_n.map(force));
-    tell(words::CLAMP, outcome.clamp_n.map(force));
+    tell(words::side_preload(), outcome.side_preload_n.map(force));
+    tell(words::clamp(), outcome.clamp_n.map(force));
     if rows.is_empty() {
         return;
     }

@@ -93,7 +93,7 @@ fn what_if_row(build: &Build, per_shim: f64, full_mm: f64) -> Option<String> {
                     "<b>{}</b><br><span class=\"small muted\">{}</span>",
                     escaped(&words::name(build)),
                     match build.operations[1] {
-                        0 => words::BEFORE.to_owned(),
+                        0 => words::before(),
                         last => format!("after {}", operation(last)),
                     }
                 ),

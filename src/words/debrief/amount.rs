@@ -1,6 +1,7 @@
 //! Values in both units, times and counts.
 
 use crate::quantity::{Units, fine_length, number, nut_torque, torque};
+use crate::words::say;
 
 /// The rule asks for nothing below this, mm.
 pub const HAIR_MM: f64 = 0.0005;
@@ -20,7 +21,8 @@ pub fn both_nut_torque(torque_nm: f64) -> String {
     in_both(torque_nm, nut_torque)
 }
 
-fn in_both(value: f64, of: fn(f64, Units) -> String) -> String {
+/// A value in both units, each said by `of`.
+pub(super) fn in_both(value: f64, of: fn(f64, Units) -> String) -> String {
     format!("{} ({})", of(value, Units::Metric), of(value, Units::Inch))
 }
 
@@ -28,10 +30,10 @@ fn in_both(value: f64, of: fn(f64, Units) -> String) -> String {
 pub fn hours(minutes: f64) -> String {
     let whole = minutes.max(0.0).round();
     let hours = (whole / 60.0).floor();
-    format!(
-        "{}\u{a0}h\u{a0}{:0>2}\u{a0}min",
-        number(hours, 0),
-        number(whole - 60.0 * hours, 0)
+    say!(
+        "debrief-hours",
+        hours = number(hours, 0),
+        minutes = format!("{:0>2}", number(whole - 60.0 * hours, 0))
     )
 }
 
@@ -50,8 +52,10 @@ pub fn counted(count: u32, one: &str, many: &str) -> String {
 /// How far the pinion has to come deeper.
 pub fn deeper(mm: f64) -> String {
     if mm.abs() < HAIR_MM {
-        "no change".to_owned()
+        say!("debrief-no-change")
+    } else if mm > 0.0 {
+        say!("debrief-deeper", by = both(mm.abs()))
     } else {
-        format!("{} {}", both(mm.abs()), if mm > 0.0 { "deeper" } else { "shallower" })
+        say!("debrief-shallower", by = both(mm.abs()))
     }
 }

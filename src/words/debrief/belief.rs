@@ -2,41 +2,45 @@
 
 use crate::bench::Measurand;
 use crate::exercise::debrief::{LastReading, Subject};
-use crate::words::bench::plate_number;
+use crate::words::bench::{plate_number, tool};
+use crate::words::say;
 
-use super::quantity::{pack, plain, ring, stem};
+use super::quantity::{pack, ring, stem, tooth_number};
 
 /// What a belief is about.
 pub fn subject(subject: Subject) -> String {
     match subject {
-        Subject::PinionTorque => "Rotating torque, pinion alone".to_owned(),
-        Subject::TotalTorque => "Rotating torque, gears in mesh".to_owned(),
+        Subject::PinionTorque => say!("debrief-subject-pinion-torque"),
+        Subject::TotalTorque => say!("debrief-subject-total-torque"),
         Subject::Of(what) => match what {
-            Measurand::Lash { tooth } => format!("Lash at tooth {tooth}"),
-            Measurand::WheelFaceRunout {} => "Face runout, back of the ring gear".to_owned(),
-            Measurand::WheelRadialRunout {} => "Radial runout of the ring gear".to_owned(),
-            Measurand::PinionRunout {} => "Runout of the pinion".to_owned(),
-            Measurand::NutTorque {} => "Torque on the pinion nut".to_owned(),
-            Measurand::BreakawayTorque {} => "Breakaway torque".to_owned(),
-            Measurand::RollingTorque {} => "Rotating torque".to_owned(),
-            Measurand::CarrierTorque {} => "Torque of the carrier alone".to_owned(),
-            Measurand::PinionDepth {} => "Axis to pinion head, by arbor and block".to_owned(),
-            Measurand::PinionEndPlay {} => "End play of the pinion".to_owned(),
-            Measurand::CarrierEndPlay {} => "End play of the carrier".to_owned(),
-            Measurand::CaseSpread {} => "Spread of the case".to_owned(),
-            Measurand::SeatGap { ring: of } => format!("Gap behind the {}", ring(of)),
-            Measurand::ShimPiece { piece } => format!("Thickness of shim piece {piece}"),
-            Measurand::ShimPack { place } => format!("Thickness of the {}", pack(place)),
-            Measurand::WheelTemperature {} => "Temperature of the ring gear".to_owned(),
-            Measurand::Print {} => "Print".to_owned(),
-            Measurand::Plate { plate: of } => format!("Plate {}", plate_number(of)),
-            Measurand::MatchNumbers {} => "Etched numbers".to_owned(),
+            Measurand::Lash { tooth } => say!("debrief-subject-lash", tooth = tooth_number(tooth)),
+            Measurand::WheelFaceRunout {} => say!("debrief-subject-face-runout"),
+            Measurand::WheelRadialRunout {} => say!("debrief-subject-radial-runout"),
+            Measurand::PinionRunout {} => say!("debrief-subject-pinion-runout"),
+            Measurand::NutTorque {} => say!("debrief-subject-nut-torque"),
+            Measurand::BreakawayTorque {} => say!("debrief-subject-breakaway"),
+            Measurand::RollingTorque {} => say!("debrief-subject-rotating"),
+            Measurand::CarrierTorque {} => say!("debrief-subject-carrier-torque"),
+            Measurand::PinionDepth {} => say!("debrief-subject-pinion-depth"),
+            Measurand::PinionEndPlay {} => say!("debrief-subject-pinion-play"),
+            Measurand::CarrierEndPlay {} => say!("debrief-subject-carrier-play"),
+            Measurand::CaseSpread {} => say!("debrief-subject-spread"),
+            Measurand::SeatGap { ring: of } => say!("debrief-subject-gap", ring = ring(of)),
+            Measurand::ShimPiece { piece } => say!("debrief-subject-piece", piece = piece),
+            Measurand::ShimPack { place } => say!("debrief-subject-pack", pack = pack(place)),
+            Measurand::WheelTemperature {} => say!("debrief-subject-temperature"),
+            Measurand::Print {} => say!("debrief-subject-print"),
+            Measurand::Plate { plate: of } => say!("debrief-subject-plate", plate = plate_number(of)),
+            Measurand::MatchNumbers {} => say!("debrief-subject-numbers"),
         },
     }
 }
 
 /// With what it was read.
 pub fn read_with(read: &LastReading) -> String {
-    let laid = read.stem.map_or_else(String::new, |laid| format!(", {}", stem(laid)));
-    format!("{}{laid}", plain(&read.instrument))
+    let instrument = tool(&read.instrument);
+    match read.stem {
+        Some(laid) => say!("debrief-read-with", instrument = instrument, stem = stem(laid)),
+        None => instrument,
+    }
 }

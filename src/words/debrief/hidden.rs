@@ -4,131 +4,128 @@ use crate::axle::{Member, Moves};
 use crate::exercise::debrief::{HiddenNumber, HiddenSize, NumberUnit, Shift};
 use crate::exercise::{Factor, FaultKind};
 use crate::quantity::{degrees, number};
+use crate::words::say;
+
+use super::amount::both;
 
 /// Name of a member of the chain.
-pub const fn member(member: Member) -> &'static str {
+pub fn member(member: Member) -> String {
     match member {
-        Member::HousingDepth => "Depth of the housing",
-        Member::CartridgeFace => "Face that the cartridge bolts to",
-        Member::CartridgeDepth => "Depth of the cartridge",
-        Member::ShoulderDistance => "Between the shoulders of the pinion's cups",
-        Member::HeadBearingStand => "Stand of the head bearing",
-        Member::TailBearingStand => "Stand of the tail bearing",
-        Member::SetUpHeadStand => "Stand of the set-up head bearing",
-        Member::SetUpTailStand => "Stand of the set-up tail bearing",
-        Member::PinionMark => "Where this pinion runs best (its true mark)",
-        Member::SpacerLength => "Free length of the spacer",
-        Member::Offset => "Offset of the two axes",
-        Member::Squareness => "Squareness of the pinion's bore",
-        Member::ToothSideSeat => "Seat in the case, tooth side",
-        Member::BackSideSeat => "Seat in the case, behind the ring gear",
-        Member::CarrierToothSide => "Carrier, from its seat to the tooth-side cone",
-        Member::CarrierBackSide => "Carrier, from its seat to the cone behind",
-        Member::ToothBearingStand => "Stand of the side bearing, tooth side",
-        Member::BackBearingStand => "Stand of the side bearing behind the ring gear",
-        Member::WheelThickness => "Ring gear, from its seat to its teeth",
-        Member::WheelFaceRunout => "Face runout of the ring gear's seat",
-        Member::WheelRadialRunout => "Radial runout of the ring gear",
-        Member::WheelSeatChip => "Runout that a chip under the ring gear makes",
-        Member::PinionRunout => "Radial runout of the pinion",
-        Member::CapFloat => "How far the ring gear floats while the caps are not torqued",
-        Member::CapMismatch => "What caps changed round do to the ring gear",
-        Member::HeadConeGap => "Gap behind the head cone, as it came",
-        Member::HeadCupGap => "Gap behind the head cup, as it came",
-        Member::TailCupGap => "Gap behind the tail cup, as it came",
-        Member::HeadShim | Member::CupShim | Member::CartridgeShim => "Depth shim",
-        Member::SpacerShims => "Shims beside the spacer",
-        Member::ToothSideShim | Member::BackSideShim => "Side shims",
-        Member::ToothSideAdjuster | Member::BackSideAdjuster => "Side adjuster",
-        Member::WheelTilt => "Ring gear drawn on crookedly",
-        Member::CaseSpreader => "Case held open",
+        Member::HousingDepth => say!("hidden-housing-depth"),
+        Member::CartridgeFace => say!("hidden-cartridge-face"),
+        Member::CartridgeDepth => say!("hidden-cartridge-depth"),
+        Member::ShoulderDistance => say!("hidden-shoulder-distance"),
+        Member::HeadBearingStand => say!("hidden-head-stand"),
+        Member::TailBearingStand => say!("hidden-tail-stand"),
+        Member::SetUpHeadStand => say!("hidden-set-up-head-stand"),
+        Member::SetUpTailStand => say!("hidden-set-up-tail-stand"),
+        Member::PinionMark => say!("hidden-pinion-mark"),
+        Member::SpacerLength => say!("hidden-spacer-length"),
+        Member::Offset => say!("hidden-offset"),
+        Member::Squareness => say!("hidden-squareness"),
+        Member::ToothSideSeat => say!("hidden-tooth-side-seat"),
+        Member::BackSideSeat => say!("hidden-back-side-seat"),
+        Member::CarrierToothSide => say!("hidden-carrier-tooth-side"),
+        Member::CarrierBackSide => say!("hidden-carrier-back-side"),
+        Member::ToothBearingStand => say!("hidden-tooth-bearing-stand"),
+        Member::BackBearingStand => say!("hidden-back-bearing-stand"),
+        Member::WheelThickness => say!("hidden-ring-gear-thickness"),
+        Member::WheelFaceRunout => say!("hidden-seat-runout"),
+        Member::WheelRadialRunout => say!("hidden-radial-runout"),
+        Member::WheelSeatChip => say!("hidden-seat-chip"),
+        Member::PinionRunout => say!("hidden-pinion-runout"),
+        Member::CapFloat => say!("hidden-cap-float"),
+        Member::CapMismatch => say!("hidden-cap-mismatch"),
+        Member::HeadConeGap => say!("hidden-head-cone-gap"),
+        Member::HeadCupGap => say!("hidden-head-cup-gap"),
+        Member::TailCupGap => say!("hidden-tail-cup-gap"),
+        Member::HeadShim | Member::CupShim | Member::CartridgeShim => say!("hidden-depth-shim"),
+        Member::SpacerShims => say!("hidden-spacer-shims"),
+        Member::ToothSideShim | Member::BackSideShim => say!("hidden-side-shims"),
+        Member::ToothSideAdjuster | Member::BackSideAdjuster => say!("hidden-side-adjuster"),
+        Member::WheelTilt => say!("hidden-tilt"),
+        Member::CaseSpreader => say!("hidden-spreader"),
     }
 }
 
-const BY_DEPTH: &str = "Arbor and gauge, as part of the pinion's depth; then the height of both prints.";
-const BY_PRELOAD: &str = "Rotating torque and end play: the spacer's shims make up for it.";
-const BY_BOTH: &str = "In depth and in preload at once: gauge, print and rotating torque.";
-const BY_SIDES: &str = "In lash and side preload: the side setting makes up for it.";
-const GAP: &str = "A 0.04 mm (0.0015 in) leaf behind the ring, and the sound of the press when it is home.";
-
 /// Where a member shows.
-pub const fn found_by(member: Member) -> &'static str {
+pub fn found_by(member: Member) -> String {
     match member {
-        Member::HousingDepth | Member::CartridgeFace | Member::CartridgeDepth | Member::SetUpHeadStand => BY_DEPTH,
+        Member::HousingDepth | Member::CartridgeFace | Member::CartridgeDepth | Member::SetUpHeadStand => {
+            say!("hidden-by-depth")
+        }
         Member::ShoulderDistance | Member::TailBearingStand | Member::SetUpTailStand | Member::SpacerLength => {
-            BY_PRELOAD
+            say!("hidden-by-preload")
         }
-        Member::HeadBearingStand => BY_BOTH,
-        Member::PinionMark => "The mark etched on its head, as far as it is right; then the height of both prints.",
-        Member::Offset => {
-            "Nothing on this bench measures it: drive and coast prints that stay at opposite ends tell of it."
-        }
-        Member::Squareness => "Nothing on this bench measures it: prints that no depth brings right tell of it.",
+        Member::HeadBearingStand => say!("hidden-by-both"),
+        Member::PinionMark => say!("hidden-by-mark"),
+        Member::Offset => say!("hidden-by-offset"),
+        Member::Squareness => say!("hidden-by-squareness"),
         Member::ToothSideSeat
         | Member::BackSideSeat
         | Member::CarrierToothSide
         | Member::CarrierBackSide
         | Member::ToothBearingStand
         | Member::BackBearingStand
-        | Member::WheelThickness => BY_SIDES,
-        Member::WheelFaceRunout => "Dial on the back of the ring gear; lash that differs around it.",
-        Member::WheelRadialRunout => "Dial across the teeth; lash that differs around the ring gear.",
-        Member::WheelSeatChip => "Dial on the back of the ring gear; gone once the seat is cleaned.",
-        Member::PinionRunout => "Dial at the pinion; lash that differs with the pinion's turn.",
-        Member::CapFloat => "Lash before and after the caps are torqued.",
-        Member::CapMismatch => "The marks on caps and case; a carrier that binds.",
-        Member::HeadConeGap | Member::HeadCupGap | Member::TailCupGap => GAP,
+        | Member::WheelThickness => say!("hidden-by-sides"),
+        Member::WheelFaceRunout => say!("hidden-by-face-runout"),
+        Member::WheelRadialRunout => say!("hidden-by-radial-runout"),
+        Member::WheelSeatChip => say!("hidden-by-chip"),
+        Member::PinionRunout => say!("hidden-by-pinion-runout"),
+        Member::CapFloat => say!("hidden-by-cap-float"),
+        Member::CapMismatch => say!("hidden-by-caps"),
+        Member::HeadConeGap | Member::HeadCupGap | Member::TailCupGap => say!("hidden-by-gap"),
         Member::HeadShim
         | Member::CupShim
         | Member::CartridgeShim
         | Member::SpacerShims
         | Member::ToothSideShim
-        | Member::BackSideShim => "Micrometer.",
-        Member::ToothSideAdjuster | Member::BackSideAdjuster => "Notches.",
-        Member::WheelTilt => "Dial on its back.",
-        Member::CaseSpreader => "Dial on the case.",
+        | Member::BackSideShim => say!("hidden-by-micrometer"),
+        Member::ToothSideAdjuster | Member::BackSideAdjuster => say!("hidden-by-notches"),
+        Member::WheelTilt => say!("hidden-by-tilt"),
+        Member::CaseSpreader => say!("hidden-by-spreader"),
     }
 }
 
 /// A hidden number beside the chain.
-pub const fn factor(factor: Factor) -> &'static str {
+pub fn factor(factor: Factor) -> String {
     match factor {
-        Factor::MarkErrorMm => "Error of the etched mark",
-        Factor::SleeveYield => "Force at which the sleeve yields",
-        Factor::SleeveHardening => "Rise of that force while it is crushed",
-        Factor::NutFriction => "Friction of the pinion nut",
-        Factor::NutScatter => "Scatter of that friction, one tightening to the next",
-        Factor::HeadFriction => "Friction of the head bearing",
-        Factor::TailFriction => "Friction of the tail bearing",
-        Factor::SideFriction => "Friction of the side bearings",
-        Factor::SealDrag => "Drag of the seal",
-        Factor::CaseStiffness => "Stiffness of the case",
-        Factor::ThreadSlackMm => "Slack in the adjusters' threads",
-        Factor::WheelInterferenceMm => "Interference of the ring gear on its register",
-        Factor::HeadConePressN => "Force that moves the head cone on",
-        Factor::HeadCupPressN => "Force that moves the head cup on",
-        Factor::TailCupPressN => "Force that moves the tail cup on",
+        Factor::MarkErrorMm => say!("hidden-factor-mark-error"),
+        Factor::SleeveYield => say!("hidden-factor-yield"),
+        Factor::SleeveHardening => say!("hidden-factor-hardening"),
+        Factor::NutFriction => say!("hidden-factor-nut-friction"),
+        Factor::NutScatter => say!("hidden-factor-nut-scatter"),
+        Factor::HeadFriction => say!("hidden-factor-head-friction"),
+        Factor::TailFriction => say!("hidden-factor-tail-friction"),
+        Factor::SideFriction => say!("hidden-factor-side-friction"),
+        Factor::SealDrag => say!("hidden-factor-seal-drag"),
+        Factor::CaseStiffness => say!("hidden-factor-stiffness"),
+        Factor::ThreadSlackMm => say!("hidden-factor-thread-slack"),
+        Factor::WheelInterferenceMm => say!("hidden-factor-interference"),
+        Factor::HeadConePressN => say!("hidden-factor-head-cone-press"),
+        Factor::HeadCupPressN => say!("hidden-factor-head-cup-press"),
+        Factor::TailCupPressN => say!("hidden-factor-tail-cup-press"),
     }
 }
 
 /// Its value with its unit.
 pub fn factor_value(hidden: &HiddenNumber) -> String {
     match hidden.unit {
-        NumberUnit::Times => format!("{}\u{a0}times the drawing\u{2019}s", number(hidden.value, 2)),
-        NumberUnit::Millimeter => format!("{}\u{a0}mm", number(hidden.value, 3)),
-        NumberUnit::Kilonewton => format!("{}\u{a0}kN", number(hidden.value, 1)),
-        NumberUnit::Percent => format!("{}\u{a0}%", number(hidden.value, 1)),
+        NumberUnit::Times => say!("hidden-value-times", value = number(hidden.value, 2)),
+        NumberUnit::Millimeter => say!("hidden-value-mm", value = number(hidden.value, 3)),
+        NumberUnit::Kilonewton => say!("hidden-value-kn", value = number(hidden.value, 1)),
+        NumberUnit::Percent => say!("hidden-value-percent", value = number(hidden.value, 1)),
     }
 }
 
 /// Something that may be wrong.
-pub const fn fault(kind: &FaultKind) -> &'static str {
+pub fn fault(kind: &FaultKind) -> String {
     match kind {
         FaultKind::Size(of, _) => member(*of),
-        FaultKind::MismatchedGears { .. } => "Pinion and ring gear that were not lapped together",
-        FaultKind::SwappedCaps => "Bearing caps in each other's place",
-        FaultKind::ChipUnderWheel => "A chip between ring gear and carrier",
-        FaultKind::WornFlanks { .. } => "Teeth worn by running",
+        FaultKind::MismatchedGears { .. } => say!("hidden-fault-mismatched"),
+        FaultKind::SwappedCaps => say!("hidden-fault-caps"),
+        FaultKind::ChipUnderWheel => say!("hidden-fault-chip"),
+        FaultKind::WornFlanks { .. } => say!("hidden-fault-worn"),
     }
 }
 
@@ -139,22 +136,25 @@ pub fn shifts(size: &HiddenSize) -> String {
 }
 
 fn shift(shift: &Shift) -> String {
-    let mm = format!("{}\u{a0}mm", number(shift.by.abs(), 3));
-    let way = |less: &'static str, more: &'static str| if shift.by < 0.0 { less } else { more };
-    match shift.moves {
-        Moves::PinionAxial => format!("pinion {mm} {}", way("deeper", "shallower")),
-        Moves::WheelAxial => format!("ring gear {mm} {}", way("toward the pinion", "away")),
-        Moves::Offset => format!("offset {mm} {}", way("less", "more")),
-        Moves::ShaftAngle => format!(
-            "shaft angle {}\u{b0} {}",
-            number(degrees(shift.by.abs()), 3),
-            way("closed", "opened")
-        ),
-        Moves::ZeroPreloadLength => format!("spacer may be {mm} {}", way("shorter", "longer")),
-        Moves::SpacerLength => format!("spacer {mm} {}", way("shorter", "longer")),
-        Moves::ToothStack => format!("tooth-side stack {mm} {}", way("shorter", "longer")),
-        Moves::BackStack => format!("stack behind {mm} {}", way("shorter", "longer")),
-        Moves::WheelAcross => format!("ring gear {mm} along the pinion"),
-        Moves::WheelFace | Moves::WheelRadial | Moves::PinionRadial => "lash varies around the turn".to_owned(),
+    let mm = both(shift.by.abs());
+    match (shift.moves, shift.by < 0.0) {
+        (Moves::PinionAxial, true) => say!("hidden-shift-pinion-deeper", by = mm),
+        (Moves::PinionAxial, false) => say!("hidden-shift-pinion-shallower", by = mm),
+        (Moves::WheelAxial, true) => say!("hidden-shift-ring-gear-toward", by = mm),
+        (Moves::WheelAxial, false) => say!("hidden-shift-ring-gear-away", by = mm),
+        (Moves::Offset, true) => say!("hidden-shift-offset-less", by = mm),
+        (Moves::Offset, false) => say!("hidden-shift-offset-more", by = mm),
+        (Moves::ShaftAngle, true) => say!("hidden-shift-angle-closed", by = number(degrees(shift.by.abs()), 3)),
+        (Moves::ShaftAngle, false) => say!("hidden-shift-angle-opened", by = number(degrees(shift.by.abs()), 3)),
+        (Moves::ZeroPreloadLength, true) => say!("hidden-shift-room-shorter", by = mm),
+        (Moves::ZeroPreloadLength, false) => say!("hidden-shift-room-longer", by = mm),
+        (Moves::SpacerLength, true) => say!("hidden-shift-spacer-shorter", by = mm),
+        (Moves::SpacerLength, false) => say!("hidden-shift-spacer-longer", by = mm),
+        (Moves::ToothStack, true) => say!("hidden-shift-tooth-stack-shorter", by = mm),
+        (Moves::ToothStack, false) => say!("hidden-shift-tooth-stack-longer", by = mm),
+        (Moves::BackStack, true) => say!("hidden-shift-back-stack-shorter", by = mm),
+        (Moves::BackStack, false) => say!("hidden-shift-back-stack-longer", by = mm),
+        (Moves::WheelAcross, _) => say!("hidden-shift-across", by = mm),
+        (Moves::WheelFace | Moves::WheelRadial | Moves::PinionRadial, _) => say!("hidden-shift-varies"),
     }
 }

@@ -2,41 +2,42 @@
 
 use crate::contact::FlankContact;
 use crate::quantity::number;
+use crate::words::say;
 
 /// How a print lies against the approval print.
 pub fn flank(flank: &FlankContact, approved: &FlankContact) -> String {
     let Some(print) = flank.pattern else {
-        return "none".to_owned();
+        return say!("debrief-print-none");
     };
-    let area = format!("{}\u{a0}% of the flank", number(100.0 * print.area_fraction, 0));
+    let share = number(100.0 * print.area_fraction, 0);
     let Some(wanted) = approved.pattern else {
-        return area;
+        return say!("debrief-print-area", share = share);
     };
     let off = off(print.centroid, wanted.centroid);
     let edge = flank.edge_contact.map_or(0.0, |e| e.wheel + e.pinion_tip);
-    let edge = if edge > 0.005 {
-        format!(", an edge touches over {}\u{a0}% of the roll", number(100.0 * edge, 0))
+    if edge > 0.005 {
+        let edge = number(100.0 * edge, 0);
+        say!("debrief-print-on-edge", off = off, share = share, edge = edge)
     } else {
-        String::new()
-    };
-    format!("{off}; {area}{edge}")
+        say!("debrief-print", off = off, share = share)
+    }
 }
 
 /// Where the middle of a print lies from that of the approval print: height first.
 pub fn off([along, up]: [f64; 2], [wanted_along, wanted_up]: [f64; 2]) -> String {
-    let part = |off: f64, less: &str, more: &str| {
-        if off.abs() < 0.005 {
-            return "0.00".to_owned();
-        }
-        format!(
-            "{} to the {}",
-            number(off.abs(), 2),
-            if off < 0.0 { less } else { more }
-        )
+    let by = |off: f64| number(off.abs(), 2);
+    let height = match up - wanted_up {
+        off if off.abs() < UNSEEN => by(0.0),
+        off if off < 0.0 => say!("debrief-print-to-flank", by = by(off)),
+        off => say!("debrief-print-to-face", by = by(off)),
     };
-    format!(
-        "height {}, length {}",
-        part(up - wanted_up, "root", "top"),
-        part(along - wanted_along, "toe", "heel")
-    )
+    let length = match along - wanted_along {
+        off if off.abs() < UNSEEN => by(0.0),
+        off if off < 0.0 => say!("debrief-print-to-toe", by = by(off)),
+        off => say!("debrief-print-to-heel", by = by(off)),
+    };
+    say!("debrief-print-off", height = height, length = length)
 }
+
+/// Distances below this are told as none.
+const UNSEEN: f64 = 0.005;

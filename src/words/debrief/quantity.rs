@@ -2,59 +2,63 @@
 
 use crate::bench::{Measurand, Ring, ShimPlace, StemChoice};
 use crate::words::bench::plate_number;
+use crate::words::say;
 
 /// A quantity, exactly enough for one line.
 pub fn quantity(what: Measurand) -> String {
     match what {
-        Measurand::Lash { tooth } => format!("lash at tooth {tooth}"),
-        Measurand::WheelFaceRunout {} => "the ring gear's face runout".to_owned(),
-        Measurand::WheelRadialRunout {} => "the ring gear's radial runout".to_owned(),
-        Measurand::PinionRunout {} => "the pinion's runout".to_owned(),
-        Measurand::NutTorque {} => "the nut's torque".to_owned(),
-        Measurand::BreakawayTorque {} => "breakaway torque".to_owned(),
-        Measurand::RollingTorque {} => "rotating torque".to_owned(),
-        Measurand::CarrierTorque {} => "the carrier's torque".to_owned(),
-        Measurand::PinionDepth {} => PINION_DEPTH.to_owned(),
-        Measurand::PinionEndPlay {} => "the pinion's end play".to_owned(),
-        Measurand::CarrierEndPlay {} => "the carrier's end play".to_owned(),
-        Measurand::CaseSpread {} => "the spread of the case".to_owned(),
-        Measurand::ShimPiece { piece } => format!("shim piece {piece}"),
-        Measurand::ShimPack { place } => format!("the pack of {}", pack(place)),
-        Measurand::SeatGap { ring: of } => format!("the gap behind the {}", ring(of)),
-        Measurand::WheelTemperature {} => "the ring gear's temperature".to_owned(),
-        Measurand::Print {} => "the print".to_owned(),
-        Measurand::Plate { plate: of } => format!("plate {}", plate_number(of)),
-        Measurand::MatchNumbers {} => "the etched numbers".to_owned(),
+        Measurand::Lash { tooth } => say!("debrief-quantity-lash", tooth = tooth_number(tooth)),
+        Measurand::WheelFaceRunout {} => say!("debrief-quantity-face-runout"),
+        Measurand::WheelRadialRunout {} => say!("debrief-quantity-radial-runout"),
+        Measurand::PinionRunout {} => say!("debrief-quantity-pinion-runout"),
+        Measurand::NutTorque {} => say!("debrief-quantity-nut-torque"),
+        Measurand::BreakawayTorque {} => say!("debrief-quantity-breakaway"),
+        Measurand::RollingTorque {} => say!("debrief-quantity-rotating"),
+        Measurand::CarrierTorque {} => say!("debrief-quantity-carrier-torque"),
+        Measurand::PinionDepth {} => say!("debrief-quantity-pinion-depth"),
+        Measurand::PinionEndPlay {} => say!("debrief-quantity-pinion-play"),
+        Measurand::CarrierEndPlay {} => say!("debrief-quantity-carrier-play"),
+        Measurand::CaseSpread {} => say!("debrief-quantity-spread"),
+        Measurand::ShimPiece { piece } => say!("debrief-quantity-piece", piece = piece),
+        Measurand::ShimPack { place } => say!("debrief-quantity-pack", pack = pack(place)),
+        Measurand::SeatGap { ring: of } => say!("debrief-quantity-gap", ring = ring(of)),
+        Measurand::WheelTemperature {} => say!("debrief-quantity-temperature"),
+        Measurand::Print {} => say!("debrief-quantity-print"),
+        Measurand::Plate { plate: of } => say!("debrief-quantity-plate", plate = plate_number(of)),
+        Measurand::MatchNumbers {} => say!("debrief-quantity-numbers"),
     }
 }
 
-pub(super) const PINION_DEPTH: &str = "the pinion's depth by arbor and block";
+/// The number that people give a tooth: they count from 1.
+pub(super) const fn tooth_number(tooth: u32) -> u32 {
+    tooth.saturating_add(1)
+}
 
 /// Where shims go.
-pub const fn pack(place: ShimPlace) -> &'static str {
+pub fn pack(place: ShimPlace) -> String {
     match place {
-        ShimPlace::Depth => "depth shims",
-        ShimPlace::Spacer => "spacer shims",
-        ShimPlace::ToothSide => "shims on the tooth side",
-        ShimPlace::BackSide => "shims behind the ring gear",
+        ShimPlace::Depth => say!("debrief-pack-depth"),
+        ShimPlace::Spacer => say!("debrief-pack-spacer"),
+        ShimPlace::ToothSide => say!("debrief-pack-tooth-side"),
+        ShimPlace::BackSide => say!("debrief-pack-back-side"),
     }
 }
 
 /// A ring.
-pub const fn ring(ring: Ring) -> &'static str {
+pub fn ring(ring: Ring) -> String {
     match ring {
-        Ring::HeadCone => "head cone",
-        Ring::HeadCup => "head cup",
-        Ring::TailCup => "tail cup",
+        Ring::HeadCone => say!("debrief-ring-head-cone"),
+        Ring::HeadCup => say!("debrief-ring-head-cup"),
+        Ring::TailCup => say!("debrief-ring-tail-cup"),
     }
 }
 
 /// A stem.
-pub const fn stem(stem: StemChoice) -> &'static str {
+pub fn stem(stem: StemChoice) -> String {
     match stem {
-        StemChoice::SquareToTrace => "stem square to the tooth",
-        StemChoice::AlongMotion => "stem along the motion",
-        StemChoice::AlongNormal => "stem square to the flank",
+        StemChoice::SquareToTrace => say!("debrief-stem-square"),
+        StemChoice::AlongMotion => say!("debrief-stem-motion"),
+        StemChoice::AlongNormal => say!("debrief-stem-normal"),
     }
 }
 

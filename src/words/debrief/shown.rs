@@ -3,10 +3,13 @@
 use crate::bench::{Answer, Measurand, Operation, Reading, ReadingPart, Unit};
 use crate::exercise::debrief::Line;
 use crate::gear::Side as Flank;
-use crate::quantity::{Units, length, number, signed, torque};
+use crate::quantity::number;
 use crate::words::answer::reading_part;
+use crate::words::say;
 
 use super::amount::{both, both_nut_torque, both_torque};
+use super::print;
+use super::quantity::tooth_number;
 
 /// What was read, without what of; none for what was no measurement.
 pub fn shown(line: &Line) -> Option<String> {
@@ -20,14 +23,18 @@ pub fn shown(line: &Line) -> Option<String> {
 
 fn reading(reading: &Reading) -> String {
     let value = reading.value.map_or_else(
-        || "nothing".to_owned(),
+        || say!("debrief-shown-nothing"),
         |value| match reading.unit {
             Unit::Millimeter => both(value),
-            Unit::NewtonMeter => torque(value, Units::Metric),
+            Unit::NewtonMeter => both_torque(value),
             unit @ (Unit::Celsius | Unit::One) => with_unit(value, unit),
         },
     );
-    format!("{} {value}", reading_part(reading.quantity))
+    say!(
+        "debrief-shown-value",
+        quantity = reading_part(reading.quantity),
+        value = value
+    )
 }
 
 /// Short forms of what long readings showed.
@@ -35,18 +42,18 @@ fn short(what: Measurand, answer: &Answer) -> Option<String> {
     let first = || answer.readings.first()?.value;
     match what {
         Measurand::Print {} | Measurand::Plate { .. } => {
-            let print = |flank: Flank, name: &str| {
-                let words = answer.centroid(flank).map_or_else(
-                    || "no print".to_owned(),
-                    |[along, up]| format!("length {}, height {}", signed(along, 2), signed(up, 2)),
-                );
-                format!("{name}: {words}")
-            };
-            let [drive, coast] = [print(Flank::Drive, "drive"), print(Flank::Coast, "coast")];
-            Some(format!("{drive}; {coast}"))
+            let [drive, coast] = [Flank::Drive, Flank::Coast].map(|flank| {
+                let middle = answer.centroid(flank);
+                middle.map_or_else(|| say!("debrief-shown-no-print"), |middle| print::off(middle, [0.0; 2]))
+            });
+            Some(say!("debrief-shown-prints", drive = drive, coast = coast))
         }
-        Measurand::Lash { tooth } => Some(format!("tooth {tooth}: {}", both(first()?))),
-        Measurand::ShimPiece { piece } => Some(format!("piece {piece}: {}", length(first()?, Units::Metric))),
+        Measurand::Lash { tooth } => Some(say!(
+            "debrief-shown-lash",
+            tooth = tooth_number(tooth),
+            value = both(first()?)
+        )),
+        Measurand::ShimPiece { piece } => Some(say!("debrief-shown-piece", piece = piece, value = both(first()?))),
         Measurand::BreakawayTorque {} => {
             let turns = answer.value(ReadingPart::Rolling)?;
             let starts = answer.value(ReadingPart::Breakaway);
@@ -68,7 +75,7 @@ fn short(what: Measurand, answer: &Answer) -> Option<String> {
         | Measurand::WheelTemperature {}
         | Measurand::MatchNumbers {} => {
             let value = answer.readings.first()?.value;
-            Some(value.map_or_else(|| "nothing".to_owned(), |value| value_of(what, value)))
+            Some(value.map_or_else(|| say!("debrief-shown-nothing"), |value| value_of(what, value)))
         }
     }
 }
@@ -88,6 +95,6 @@ fn with_unit(value: f64, unit: Unit) -> String {
     if unit == Unit::One {
         value
     } else {
-        format!("{value}\u{a0}{}", unit.symbol())
+        say!("debrief-with-unit", value = value, unit = unit.symbol())
     }
 }

@@ -1,21 +1,58 @@
 //! What no instrument of the bench shows by itself: a name, and what to know of it.
 
+use crate::words::say;
+
 /// Where the pinion stands.
-pub const PINION_DEPTH: [&str; 2] = ["Pinion depth P", "from the designed place, + stands shallower"];
+pub fn pinion_depth() -> [String; 2] {
+    [
+        say!("debrief-state-pinion-depth"),
+        say!("debrief-state-pinion-depth-note"),
+    ]
+}
+
 /// Where the ring gear stands.
-pub const WHEEL: [&str; 2] = ["Ring gear G", "from the designed place, + stands away from the pinion"];
+pub fn wheel() -> [String; 2] {
+    [say!("debrief-state-ring-gear"), say!("debrief-state-ring-gear-note")]
+}
+
 /// How far the axes pass each other.
-pub const OFFSET: [&str; 2] = ["Offset E", "+ is more offset; no shim changes it"];
+pub fn offset() -> [String; 2] {
+    [say!("debrief-state-offset"), say!("debrief-state-offset-note")]
+}
+
 /// How the axes lie to each other.
-pub const SHAFT_ANGLE: [&str; 2] = ["Shaft angle \u{3a3}", "+ is opened; no shim changes it"];
+pub fn shaft_angle() -> [String; 2] {
+    [
+        say!("debrief-state-shaft-angle"),
+        say!("debrief-state-shaft-angle-note"),
+    ]
+}
+
 /// Preload of the pinion bearings.
-pub const PINION_PRELOAD: [&str; 2] = ["Pinion preload", "felt only as rotating torque"];
+pub fn pinion_preload() -> [String; 2] {
+    [
+        say!("debrief-state-pinion-preload"),
+        say!("debrief-state-pinion-preload-note"),
+    ]
+}
+
 /// Play of the pinion bearings.
-pub const PINION_PLAY: [&str; 2] = ["Pinion end play", "0 when there is preload"];
+pub fn pinion_play() -> [String; 2] {
+    [
+        say!("debrief-state-pinion-play"),
+        say!("debrief-state-pinion-play-note"),
+    ]
+}
+
 /// Preload of the side bearings.
-pub const SIDE_PRELOAD: [&str; 2] = ["Side preload", "felt only as torque that is added"];
+pub fn side_preload() -> [String; 2] {
+    [
+        say!("debrief-state-side-preload"),
+        say!("debrief-state-side-preload-note"),
+    ]
+}
+
 /// Force that the nut presses everything together with.
-pub const CLAMP: [&str; 2] = [
-    "Clamp of the pinion nut",
-    "what the nut\u{2019}s torque leaves after friction",
-];
+pub fn clamp() -> [String; 2] {
+    [say!("debrief-state-clamp"), say!("debrief-state-clamp-note")]
+}

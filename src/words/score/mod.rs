@@ -8,9 +8,9 @@ mod understanding;
 mod whole;
 
 pub use shared::{asked_for, counted};
-pub use understanding::plate_needs;
 
 use crate::exercise::{LossReason, ScorePart};
+use crate::words::say;
 
 /// Why points were lost, in a sentence or more.
 pub fn loss(reason: &LossReason) -> String {
@@ -24,12 +24,12 @@ pub fn loss(reason: &LossReason) -> String {
 }
 
 /// What points belong to.
-pub fn part(part: ScorePart) -> &'static str {
+pub fn part(part: ScorePart) -> String {
     match part {
-        ScorePart::Outcome => "outcome",
-        ScorePart::Process => "process",
-        ScorePart::Understanding => "understanding",
-        ScorePart::Economy => "economy",
-        ScorePart::Cap => "cap",
+        ScorePart::Outcome => say!("score-part-outcome"),
+        ScorePart::Process => say!("score-part-process"),
+        ScorePart::Understanding => say!("score-part-understanding"),
+        ScorePart::Economy => say!("score-part-economy"),
+        ScorePart::Cap => say!("score-part-cap"),
     }
 }

@@ -2,59 +2,63 @@
 
 use crate::exercise::score::reason::{Missing, NutStands};
 use crate::exercise::{AskedFor, Counted};
-use crate::quantity::number;
+use crate::gear::Side;
+use crate::words::debrief::amount::both_nut_torque;
+use crate::words::say;
 
 /// What counts, in the middle of a sentence.
-pub fn counted(counted: Counted) -> &'static str {
+pub fn counted(counted: Counted) -> String {
     match counted {
-        Counted::Depth => "depth",
-        Counted::Lash => "lash",
-        Counted::Spread => "the spread of lash",
-        Counted::Runout => "the ring gear's face runout",
-        Counted::PinionTorque => "rotating torque of the pinion",
-        Counted::NutTorque => "torque of the nut",
-        Counted::SideTorque => "what the side bearings add",
-        Counted::Print => "the prints",
+        Counted::Depth => say!("score-counted-depth"),
+        Counted::Lash => say!("score-counted-lash"),
+        Counted::Spread => say!("score-counted-spread"),
+        Counted::Runout => say!("score-counted-runout"),
+        Counted::PinionTorque => say!("score-counted-pinion-torque"),
+        Counted::NutTorque => say!("score-counted-nut-torque"),
+        Counted::SideTorque => say!("score-counted-side-torque"),
+        Counted::Print => say!("score-counted-print"),
     }
 }
 
 /// A value that is asked for, in the middle of a sentence.
-pub fn asked_for(asked: AskedFor) -> &'static str {
+pub fn asked_for(asked: AskedFor) -> String {
     match asked {
-        AskedFor::Lash => "lash",
-        AskedFor::RollingTorque => "rotating torque",
-        AskedFor::PinionDepth => "the pinion's depth",
-        AskedFor::PinionEndPlay => "the pinion's end play",
-        AskedFor::WheelFaceRunout => "the ring gear's runout",
+        AskedFor::Lash => say!("score-asked-lash"),
+        AskedFor::RollingTorque => say!("score-asked-rotating-torque"),
+        AskedFor::PinionDepth => say!("score-asked-pinion-depth"),
+        AskedFor::PinionEndPlay => say!("score-asked-end-play"),
+        AskedFor::WheelFaceRunout => say!("score-asked-runout"),
     }
 }
 
-/// What was missing at hand-over, as the beginning of a sentence.
+/// What was missing at sign-off, as a sentence.
 pub(super) fn missing(operation: u32, missing: Missing) -> String {
-    let what = match missing {
-        Missing::SoundRingGear => "the ring gear was scrap, overheated",
-        Missing::PinionHeld => "the pinion was not held by its own bearings, spacer and nut",
-        Missing::Mesh => "the gears were not in mesh",
-    };
-    format!("At hand-over, operation {operation}, {what}")
+    match missing {
+        Missing::SoundRingGear => say!("score-missing-ring-gear", operation = operation),
+        Missing::PinionHeld => say!("score-missing-pinion", operation = operation),
+        Missing::Mesh => say!("score-missing-mesh", operation = operation),
+    }
 }
 
 /// What the pinion nut stands at.
 pub(super) fn nut(stands: &NutStands) -> String {
-    format!(
-        "The pinion nut stands at {} N·m; the card wants {} N·m at least and {} N·m at most: {}.",
-        number(stands.stands_nm, 0),
-        number(stands.least_nm, 0),
-        number(stands.most_nm, 0),
-        if stands.stands_nm < stands.least_nm {
-            "less clamp lets the parts work loose, so tighten it to the card"
-        } else {
-            "more spoils thread and spacer, so begin again with new parts"
-        }
-    )
+    let [at, least, most] = [stands.stands_nm, stands.least_nm, stands.most_nm].map(both_nut_torque);
+    if stands.stands_nm < stands.least_nm {
+        say!("score-nut-low", stands = at, least = least, most = most)
+    } else {
+        say!("score-nut-high", stands = at, least = least, most = most)
+    }
 }
 
-/// A number of things.
-pub(super) fn count(number: usize, one: &str, many: &str) -> String {
-    format!("{number} {}", if number == 1 { one } else { many })
+/// A flank, as messages choose by it.
+pub(super) const fn flank(side: Side) -> &'static str {
+    match side {
+        Side::Drive => "drive",
+        Side::Coast => "coast",
+    }
+}
+
+/// What becomes of shims, as messages choose by it.
+pub(super) fn thicker(mm: f64) -> &'static str {
+    if mm > 0.0 { "thicker" } else { "thinner" }
 }

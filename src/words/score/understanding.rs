@@ -1,71 +1,67 @@
 //! Why points of the understanding were lost.
 
+use super::shared::flank;
 use crate::bench::Predicted;
 use crate::exercise::score::reason::{PlateNeeds, UnderstandingReason};
-use crate::quantity::{number, signed};
+use crate::gear::Side;
+use crate::quantity::number;
 use crate::words::bench::plate_number;
+use crate::words::debrief::amount::both;
+use crate::words::say;
 
 pub(super) fn words(reason: &UnderstandingReason) -> String {
     match reason {
-        UnderstandingReason::NothingToPredict {} => {
-            "0 changes were looked at again, so nothing could be predicted: look \
-                                                     before a change and after it, and say in between what will come."
-                .to_owned()
-        }
-        UnderstandingReason::NotPredicted { operation } => format!(
-            "Operation {operation} looked at a change that nobody had predicted: that counts as 1/3 for each outcome. Say \
-             what will come before looking."
-        ),
+        UnderstandingReason::NothingToPredict {} => say!("score-nothing-to-predict"),
+        UnderstandingReason::NotPredicted { operation } => say!("score-not-predicted", operation = *operation),
         UnderstandingReason::Predicted {
             operation,
             chance,
-            about: what,
+            about,
             change: by,
-        } => format!(
-            "Operation {operation} gave {} % to what came: {} changed by {}.",
-            number(100.0 * chance, 0),
-            about(*what),
-            change(*what, *by)
+        } => say!(
+            "score-predicted",
+            operation = *operation,
+            chance = number(100.0 * chance, 0),
+            change = change(*about, *by)
         ),
-        UnderstandingReason::Plate {
-            plate,
-            needs: what,
-            chance,
-        } => format!(
-            "Plate {} needs {}, and {} % was given to that.",
-            plate_number(*plate),
-            plate_needs(*what),
-            number(100.0 * chance, 0)
+        UnderstandingReason::Plate { plate, needs, chance } => say!(
+            "score-plate",
+            plate = plate_number(*plate),
+            needs = match needs {
+                PlateNeeds::Deeper => "deeper",
+                PlateNeeds::Nothing => "nothing",
+                PlateNeeds::Shallower => "shallower",
+            },
+            chance = number(100.0 * chance, 0)
         ),
     }
 }
 
-/// What the pinion of a painted plate needs.
-pub fn plate_needs(needs: PlateNeeds) -> &'static str {
-    match needs {
-        PlateNeeds::Deeper => "to come deeper",
-        PlateNeeds::Nothing => "nothing",
-        PlateNeeds::Shallower => "to stand shallower",
-    }
-}
-
-fn about(about: Predicted) -> &'static str {
-    match about {
-        Predicted::Lash => "lash",
-        Predicted::PinionTorque => "the torque at the nut",
-        Predicted::DriveLength => "the drive print's place along the tooth",
-        Predicted::DriveHeight => "the drive print's height",
-        Predicted::CoastLength => "the coast print's place along the tooth",
-        Predicted::CoastHeight => "the coast print's height",
-    }
-}
-
+/// What changed, which way and by how much: a clause.
 fn change(about: Predicted, by: f64) -> String {
+    let way = if by < 0.0 { "down" } else { "up" };
+    let length = |side: Side| {
+        say!(
+            "score-change-length",
+            flank = flank(side),
+            way = way,
+            by = number(by.abs(), 2)
+        )
+    };
+    let height = |side: Side| {
+        say!(
+            "score-change-height",
+            flank = flank(side),
+            way = way,
+            by = number(by.abs(), 2)
+        )
+    };
     match about {
-        Predicted::Lash => format!("{} mm", signed(by, 3)),
-        Predicted::PinionTorque => format!("{} %", signed(100.0 * by, 0)),
-        Predicted::DriveLength | Predicted::DriveHeight | Predicted::CoastLength | Predicted::CoastHeight => {
-            format!("{} of half a tooth", signed(by, 2))
-        }
+        Predicted::Lash => say!("score-change-lash", way = way, by = both(by.abs())),
+        Predicted::PinionTorque => say!("score-change-torque", way = way, by = number(100.0 * by.abs(), 0)),
+        Predicted::DriveLength => length(Side::Drive),
+        Predicted::CoastLength => length(Side::Coast),
+        Predicted::DriveHeight => height(Side::Drive),
+        Predicted::CoastHeight => height(Side::Coast),
     }
 }
