@@ -203,10 +203,13 @@ impl PictureRequest {
             if line.is_empty() || line.starts_with('#') {
                 continue;
             }
-            read.push(
-                Operation::from_json(line)
-                    .map_err(|error| AppError::Argument(format!("line {}: {error}", index + 1)))?,
-            );
+            read.push(Operation::from_json(line).map_err(|error| {
+                AppError::Argument(format!(
+                    "line {}: {}",
+                    index + 1,
+                    crate::words::error::operation(&error).what
+                ))
+            })?);
         }
         self.exercise = Some(ExerciseRequest {
             scenario: scenario.to_owned(),

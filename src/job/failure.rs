@@ -1,6 +1,7 @@
 //! Why a job was not done, in words for people.
 
 use crate::store::StoreError;
+use crate::words;
 
 /// Whose fault it is; decides the exit code.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -41,11 +42,10 @@ impl Failure {
 
 impl From<StoreError> for Failure {
     fn from(error: StoreError) -> Self {
+        let text = format!("error: {}", words::error::store(&error).line());
         match error {
-            StoreError::Read { .. } | StoreError::TooLarge { .. } | StoreError::Exists { .. } => {
-                Self::input(format!("error: {error}."))
-            }
-            StoreError::Write { .. } | StoreError::Locked { .. } => Self::other(format!("error: {error}.")),
+            StoreError::Read { .. } | StoreError::TooLarge { .. } | StoreError::Exists { .. } => Self::input(text),
+            StoreError::Write { .. } | StoreError::Changed { .. } | StoreError::Locked { .. } => Self::other(text),
         }
     }
 }

@@ -7,7 +7,7 @@ use crate::quantity::{self, Units};
 /// What a technician wants to read.
 pub fn text(design: &Design, document: &MeshDocument) -> String {
     let mut lines = vec![design.name.clone(), teeth(design), String::new()];
-    lines.extend(document.warnings.iter().map(|warning| format!("Warning: {warning}.")));
+    lines.extend(document.warnings.iter().map(|warning| format!("Warning: {warning}")));
     if !document.warnings.is_empty() {
         lines.push(String::new());
     }

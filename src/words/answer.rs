@@ -1,6 +1,7 @@
 //! What the bench answers, in sentences: notices, refusals, cautions, readings.
 
 use super::bench::{part, ring};
+use super::error;
 use crate::bench::instrument::CannotRead;
 use crate::bench::{Caution, InstrumentKind, Item, MeasurandKind, Notice, PatternPart, ReadingPart, Refusal};
 use crate::gear::Side as Flank;
@@ -96,7 +97,7 @@ fn sentence(text: &str) -> String {
 }
 
 fn wrench_cannot(why: CannotRead) -> String {
-    sentence(&why.to_string())
+    sentence(&error::wrench(why).line())
 }
 
 /// What an instrument is.
@@ -178,7 +179,7 @@ pub const fn reading_part(of: ReadingPart) -> &'static str {
 pub fn refusal(of: &Refusal) -> String {
     let said = match of {
         Refusal::HandedOver => "The axle has been handed over.",
-        Refusal::NotTaken { error } => return error.to_string(),
+        Refusal::NotTaken { error } => return sentence(&error::operation(error).line()),
         Refusal::AlreadyFitted { item } => already(*item),
         Refusal::NotFitted { item } => missing(*item),
         Refusal::PinionInTheWay => "The pinion is in the way: take it out first.",
@@ -229,7 +230,7 @@ pub fn refusal(of: &Refusal) -> String {
         Refusal::NoSideShims => "This axle has side adjusters and no side shims.",
         Refusal::SideShimsBehindCarrier => "Side shims lie beside the carrier's bearings: lift the carrier out first.",
         Refusal::NoPackIn => "There is no pack in.",
-        Refusal::Pack { fault } => return format!("{fault}."),
+        Refusal::Pack { fault } => return sentence(&error::pack(*fault).line()),
         Refusal::RingGearOnCarrier => "The ring gear is on its carrier and would heat that as well: take it off first.",
         Refusal::NoRingGear => "There is no ring gear on the carrier.",
         Refusal::RingGearGoesOnAtBench => "Lift the carrier out first: the ring gear goes on at the bench.",
@@ -295,7 +296,7 @@ pub fn refusal(of: &Refusal) -> String {
         Refusal::NoEvidence => "A part is condemned with evidence: name the records that show it.",
         Refusal::NoSuchRecord { record } => return format!("There is no record {record}."),
         Refusal::NothingToClamp => "The nut has nothing to press on.",
-        Refusal::GivesWay { overload } => return sentence(&overload.to_string()),
+        Refusal::GivesWay { overload } => return sentence(&error::overload(*overload)),
         Refusal::CannotBe => "The parts cannot be put together so.",
     };
     said.to_owned()

@@ -5,6 +5,7 @@ use serde_json::Value;
 use super::{Amount, AxlePart};
 use crate::bench::Operation;
 use crate::quantity::Units;
+use crate::words;
 
 /// Something that can be done at a part.
 #[derive(Debug, Clone, PartialEq)]
@@ -180,7 +181,9 @@ impl Work {
         }
         let operation: Operation =
             serde_json::from_value(operation).map_err(|error| format!("This cannot be done so: {error}."))?;
-        operation.check().map_err(|error| capital(&error.to_string()))?;
+        operation
+            .check()
+            .map_err(|error| capital(&words::error::operation(&error).line()))?;
         Ok(operation)
     }
 }
