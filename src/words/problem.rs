@@ -59,7 +59,7 @@ impl Told {
 
 /// What can be wrong in files of one format alone.
 pub trait Own {
-    /// What people call such a file: a noun that goes before "file".
+    /// What people call such a file, with its article.
     fn file() -> String;
 
     /// Its words.

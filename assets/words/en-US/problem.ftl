@@ -12,12 +12,12 @@ problem-count = { $file }: { $count ->
 }
 problem-count-left-out = { $file }: { $count } problems shown, { $more } more left out
 
-# What people call the files: nouns that go before "file".
-problem-file-text = text
-problem-file-gear-set = gear set
-problem-file-support = pinion support
-problem-file-scenario = exercise
-problem-file-placements = placements
+# What people call the files, with the article.
+problem-file-text = a text file
+problem-file-gear-set = a gear set file
+problem-file-support = a pinion support file
+problem-file-scenario = an exercise file
+problem-file-placements = a placements file
 
 # The file as a whole.
 problem-too-large = the file has { $bytes } bytes, more than the { $most } that are read
@@ -32,10 +32,10 @@ problem-not-toml = this is not TOML: { $said }
 problem-not-toml-cure = Write one `key = value` per line, text in double quotes, and tables as `[name]`.
 problem-unusable = this file cannot be used
 problem-unusable-cure = Compare it with a file that works.
-problem-newer-format = this { $file } file is version { $version }, and this program reads up to version { $newest }
+problem-newer-format = this is { $file } of version { $version }, and this program reads up to version { $newest }
 problem-newer-format-label = a newer version
 problem-newer-format-cure = Use a newer program, or ask for the file in the older version.
-problem-other-format = this is no { $file } file that this program can read
+problem-other-format = this is not { $file } that this program can read
 problem-other-format-label = expected: "{ $wanted }"
 problem-other-format-cure = Use a file that says `format = "{ $wanted }"`.
 
