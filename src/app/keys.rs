@@ -69,7 +69,7 @@ impl KeyDesk {
         self.said = match &self.folder {
             Some(folder) => kept_keys::write(folder, &self.keys)
                 .err()
-                .map(|error| format!("Keys are not kept: {}", crate::words::error::store(&error).line())),
+                .map(|error| format!("Keys are not kept: {}", crate::job::store_error(&error).line())),
             None => Some(NOT_KEPT.to_owned()),
         };
     }

@@ -1,7 +1,8 @@
 //! Why a job was not done, in words for people.
 
 use crate::store::StoreError;
-use crate::words;
+
+use super::store_error::store_error;
 
 /// Whose fault it is; decides the exit code.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -42,7 +43,7 @@ impl Failure {
 
 impl From<StoreError> for Failure {
     fn from(error: StoreError) -> Self {
-        let text = format!("error: {}", words::error::store(&error).line());
+        let text = format!("error: {}", store_error(&error).line());
         match error {
             StoreError::Read { .. } | StoreError::TooLarge { .. } | StoreError::Exists { .. } => Self::input(text),
             StoreError::Write { .. } | StoreError::Changed { .. } | StoreError::Locked { .. } => Self::other(text),

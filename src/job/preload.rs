@@ -470,6 +470,6 @@ fn length_problem(support: &Support, name: &str, value: f64) -> Option<String> {
     } else {
         String::new()
     };
-    let told = words::problem::spacer_length(fault);
+    let told = words::problem::support::length(fault);
     Some(format!("error: {name} {value}: {}{hint}", told.line()))
 }

@@ -11,55 +11,12 @@ use crate::exercise::journal::{Damage, FORMAT, JournalError};
 use crate::exercise::{ExerciseError, Source, Unread};
 use crate::gear::{Along, FlankPlace, GeometryError, Side, SolidError, ToothedPart, Up, Warning};
 use crate::numerics::root::RootError;
-use crate::store::StoreError;
 
 /// Most fields that are told; a longer list helps nobody.
 const MOST_TOLD: usize = 12;
 
 /// The operation that ends an attempt, as it is written.
 const FINISH: &str = r#"{"do":"finish"}"#;
-
-/// Why a file could not be read or written.
-pub fn store(of: &StoreError) -> Told {
-    match of {
-        StoreError::Read { path, source } => Told::new(
-            say!(
-                "error-store-read",
-                path = path.display().to_string(),
-                source = source.to_string()
-            ),
-            say!("error-store-read-cure"),
-        ),
-        StoreError::TooLarge { path, limit } => Told::new(
-            say!(
-                "error-store-too-large",
-                path = path.display().to_string(),
-                limit = *limit
-            ),
-            say!("error-store-too-large-cure"),
-        ),
-        StoreError::Exists { path } => Told::new(
-            say!("error-store-exists", path = path.display().to_string()),
-            say!("error-store-exists-cure"),
-        ),
-        StoreError::Locked { path } => Told::new(
-            say!("error-store-locked", path = path.display().to_string()),
-            say!("error-store-locked-cure"),
-        ),
-        StoreError::Write { path, source } => Told::new(
-            say!(
-                "error-store-write",
-                path = path.display().to_string(),
-                source = source.to_string()
-            ),
-            say!("error-store-write-cure"),
-        ),
-        StoreError::Changed { path } => Told::new(
-            say!("error-store-changed", path = path.display().to_string()),
-            say!("error-store-changed-cure"),
-        ),
-    }
-}
 
 /// Why a journal takes no more.
 pub fn journal_full() -> String {

@@ -2,12 +2,10 @@
 
 pub(super) mod gear_set;
 mod scenario;
-mod support;
+pub mod support;
 
 use std::convert::Infallible;
 use std::ops::RangeInclusive;
-
-pub use support::length as spacer_length;
 
 use super::say;
 use crate::text::{FileUnit, ItemKind, MixUp, NumberRange, Problem, ProblemKind, ValueKind, Wanted};
