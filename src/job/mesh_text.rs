@@ -309,7 +309,7 @@ mod tests {
             gears: "sample".to_owned(),
             route: "exact".to_owned(),
             paste_um: 8.0,
-            warnings: vec!["the pinion's tooth is pointed at the heel".to_owned()],
+            warnings: vec!["the pinion's tooth is pointed at the heel.".to_owned()],
             placement: PlacementDocument {
                 pinion_axial_mm: 0.1,
                 wheel_axial_mm: -0.05,

@@ -344,7 +344,7 @@ mod tests {
             problems(&text),
             [
                 "line 3: `x` cannot be `wheel_axial_mm`",
-                "line 4 has 3 fields and not 4",
+                "line 4 has 3 fields, not 4",
                 "line 6: `nan` cannot be `wheel_axial_mm`",
                 "line 6: `2000` cannot be `offset_mm`",
                 "line 6: `90` cannot be `shaft_angle_deg`",
