@@ -207,7 +207,7 @@ impl PictureRequest {
                 AppError::Argument(format!(
                     "line {}: {}",
                     index + 1,
-                    crate::words::error::operation(&error).what
+                    crate::words::error::operation(&error).line().trim_end_matches('.')
                 ))
             })?);
         }

@@ -5,7 +5,9 @@ use std::sync::Arc;
 use lashwright::axle::{Assembly, Member, PerMember, Truth, settle};
 use lashwright::catalogue::{self, SCENARIOS, Shelf};
 use lashwright::contact::{self, Film, Pair, Placement, Route};
-use lashwright::exercise::{ApprovalPrint, Counted, Exercise, Factor, FaultKind, Fitted, Outcome, Scenario};
+use lashwright::exercise::{
+    ApprovalPrint, Counted, Exercise, Factor, FaultKind, Fitted, Outcome, Scenario, ScenarioProblem,
+};
 use lashwright::gear::{EaseOff, GearSet, Side};
 use lashwright::words;
 use lashwright::words::problem::told;
@@ -364,7 +366,9 @@ fn faults_have_names_of_their_own() {
     let named = catalogue::scenario("say-no").expect("embedded").text;
     let names = |text: &str| {
         let scenario = Scenario::from_toml(text)?;
-        Ok::<_, lashwright::text::Problems>(scenario.faults.into_iter().map(|f| f.name).collect::<Vec<_>>())
+        Ok::<_, lashwright::text::Problems<ScenarioProblem>>(
+            scenario.faults.into_iter().map(|f| f.name).collect::<Vec<_>>(),
+        )
     };
     assert_eq!(names(named).expect("good"), ["0", "1", "2", "3"]);
     let mut unnamed = named.to_owned();
