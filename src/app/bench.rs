@@ -17,7 +17,7 @@ use crate::view::bench::{ExerciseLine, KeptLine, Laid, ToothShape};
 use crate::view::{
     AxlePart, AxleParts, BenchView, DebriefView, DeskView, Orbit, Place, Play, StagePair, StartView, Turn, Viewpoint,
 };
-use crate::words::say;
+use crate::words::{self, say};
 
 /// How many times thicker than true shims are drawn at first.
 const SHIMS_TIMES: u32 = 10;
@@ -48,7 +48,13 @@ impl Held {
         let (debrief, problem) = if attempt.is_finished() {
             match Debrief::of(attempt) {
                 Ok(debrief) => (Some(DebriefView::new(attempt, &debrief)), None),
-                Err(error) => (None, Some(say!("notices-no-debrief", error = error.to_string()))),
+                Err(error) => (
+                    None,
+                    Some(say!(
+                        "notices-no-debrief",
+                        error = words::error::exercise(&error).line()
+                    )),
+                ),
             }
         } else {
             (None, None)

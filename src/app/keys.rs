@@ -29,7 +29,10 @@ impl KeyDesk {
         match desk.folder.as_deref().map(kept_keys::read) {
             Some(Ok(keys)) => desk.keys = keys,
             Some(Err(error)) => {
-                desk.said = Some(say!("notices-usual-keys", error = error.to_string()));
+                desk.said = Some(say!(
+                    "notices-usual-keys",
+                    error = crate::job::store_error(&error).line()
+                ));
             }
             None => {}
         }
@@ -65,7 +68,7 @@ impl KeyDesk {
         self.said = match &self.folder {
             Some(folder) => kept_keys::write(folder, &self.keys)
                 .err()
-                .map(|error| say!("notices-keys-not-kept", error = error.to_string())),
+                .map(|error| say!("notices-keys-not-kept", error = crate::job::store_error(&error).line())),
             None => Some(say!("notices-keys-no-folder")),
         };
     }

@@ -196,7 +196,11 @@ impl PictureRequest {
                 continue;
             }
             read.push(Operation::from_json(line).map_err(|error| {
-                AppError::Argument(say!("display-line", line = index + 1, error = error.to_string()))
+                AppError::Argument(say!(
+                    "display-line",
+                    line = index + 1,
+                    error = crate::words::error::operation(&error).line()
+                ))
             })?);
         }
         self.exercise = Some(ExerciseRequest {

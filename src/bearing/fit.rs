@@ -141,7 +141,7 @@ pub fn interference_lost_mm(bore_mm: f64, bearing_warmer_by_k: f64) -> f64 {
 
 /// A part would have to be made hotter than it can stand.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
-#[error("it takes {needed_c:.0} °C to drop the part on, and it may see no more than {limit_c:.0} °C: press it")]
+#[error("{self:?}")]
 pub struct TooHot {
     /// Temperature that would clear the interference, °C.
     pub needed_c: f64,

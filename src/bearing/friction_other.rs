@@ -11,9 +11,7 @@ use crate::numerics::math;
 
 /// A formula for running torque at road speed was asked about hand speed.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
-#[error(
-    "the road-speed torque formula does not hold at {speed_rpm:.1} r/min: below {minimum_rpm:.1} r/min it says too little"
-)]
+#[error("{self:?}")]
 pub struct BelowMinimumSpeed {
     /// The speed asked about, r/min.
     pub speed_rpm: f64,

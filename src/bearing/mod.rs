@@ -29,6 +29,7 @@ mod spacer;
 pub mod stiffness;
 mod support;
 mod support_file;
+mod support_problem;
 mod tapered;
 mod under_load;
 
@@ -39,5 +40,6 @@ pub use seating::{SeatGap, Seating};
 pub use side::{SideBearings, SidePreload, TotalTorque, total_torque_at_pinion};
 pub use spacer::{LengthFault, Spacer, SpacerKind, SpacerMemory, YOUNG_N_PER_MM2};
 pub use support::{Overload, Support, Tightened, Torque};
+pub use support_problem::SupportProblem;
 pub use tapered::{BearingKind, RollerForces, TaperedBearing, rating_one_million_n, rating_ratio_k, roller_forces};
 pub use under_load::{RadialSpring, UnderLoad};

@@ -40,13 +40,9 @@ pub struct SpacerMemory {
 
 /// A spacer that cannot belong to a support whose pair is closed at `zero_preload_length_mm`.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
+#[error("{self:?}")]
 pub enum LengthFault {
     /// No nut closes the pair over it.
-    #[error(
-        "a spacer {:.3} mm longer than the zero-preload length of {zero_preload_length_mm} mm can never be closed: {}",
-        .free_length_mm - .zero_preload_length_mm,
-        if *.sleeve { "a sleeve folds before it is crushed that far" } else { "steel does not shorten that far under any nut" }
-    )]
     TooLong {
         /// Its free length, mm.
         free_length_mm: f64,
@@ -58,10 +54,6 @@ pub enum LengthFault {
         sleeve: bool,
     },
     /// It holds nothing apart.
-    #[error(
-        "a spacer {:.3} mm shorter than the zero-preload length of {zero_preload_length_mm} mm holds nothing apart",
-        .zero_preload_length_mm - .free_length_mm
-    )]
     TooShort {
         /// Its free length, mm.
         free_length_mm: f64,
@@ -73,16 +65,6 @@ pub enum LengthFault {
 }
 
 impl LengthFault {
-    /// What to do about it.
-    pub fn remedy(&self) -> String {
-        match self {
-            Self::TooLong { longest_mm, .. } => format!("Check both lengths; at most {longest_mm:.3} mm would close."),
-            Self::TooShort { .. } => {
-                "Check both lengths: they usually differ by a few hundredths of a millimetre.".to_owned()
-            }
-        }
-    }
-
     /// For a spacer of `free_length_mm` in such a support; `None` where the two lengths can belong together.
     ///
     /// No steel shortens elastically by more than 1 % (that is 2000 N/mm²), and a sleeve crushed by a quarter of its

@@ -76,9 +76,9 @@ const NO_STEEL_STANDS_N_PER_MM2: f64 = 2060.0;
 /// Something that would give way before a state is reached; the numbers of that state mean nothing any more.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error, Serialize, Deserialize, JsonSchema)]
 #[serde(tag = "part", rename_all = "snake_case")]
+#[error("{self:?}")]
 pub enum Overload {
     /// The thread tears.
-    #[error("the nut's thread would tear: {clamp_n:.0} N on it are {stress_n_per_mm2:.0} N/mm²")]
     Thread {
         /// Clamp, N.
         clamp_n: f64,
@@ -86,7 +86,6 @@ pub enum Overload {
         stress_n_per_mm2: f64,
     },
     /// The spacer is crushed flat.
-    #[error("the spacer would be crushed flat: {spacer_n:.0} N on it are {stress_n_per_mm2:.0} N/mm²")]
     Spacer {
         /// Force on the spacer, N.
         spacer_n: f64,
@@ -94,15 +93,11 @@ pub enum Overload {
         stress_n_per_mm2: f64,
     },
     /// The sleeve folds.
-    #[error(
-        "the sleeve would fold: it would have to be crushed by {plastic_mm:.1} mm, more than a quarter of its length"
-    )]
     Folded {
         /// Plastic shortening, mm.
         plastic_mm: f64,
     },
     /// The bearings are crushed.
-    #[error("the bearings would be crushed: they carry {preload_n:.0} N and the pair closes by {closing_mm:.2} mm")]
     Bearings {
         /// Preload, N.
         preload_n: f64,

@@ -9,6 +9,7 @@ use super::friction_series::FrictionSeries;
 use super::oil::Oil;
 use super::spacer::{LengthFault, Spacer, SpacerKind};
 use super::support::Support;
+use super::support_problem::SupportProblem;
 use super::tapered::{BearingKind, TaperedBearing};
 use super::under_load;
 use crate::text::{Document, NumberRange, Problems, Table};
@@ -21,24 +22,6 @@ enum Version {
     /// With `friction` and `nut_torque_nm`.
     Two,
 }
-
-impl Version {
-    /// Notes a key of the other version, where the file has it.
-    fn refuse(self, table: &mut Table<'_>, key: &'static str, cure: impl Into<String>, p: &mut Problems) {
-        let (own, other) = match self {
-            Self::One => (1, 2),
-            Self::Two => (2, 1),
-        };
-        if table.has(key) {
-            let what = format!("`{key}` is of version {other} of the format, and this file is of version {own}");
-            table.refuse(key, what, cure, p);
-        }
-    }
-}
-
-/// How a file becomes one of version 2.
-const TO_VERSION_2: &str = "Take it out, or write `format = \"lashwright-support/2\"`: that has `nut_torque_nm`, and `friction` in \
-                            place of `friction_series`.";
 
 /// Which of the two kinds of spacers a file names.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -53,12 +36,12 @@ impl Support {
     /// # Errors
     /// Everything that is wrong with the text: what is not TOML, unknown keys, missing keys, wrong kinds, values out of
     /// range, dimensions that cannot belong together.
-    pub fn from_toml(text: &str) -> Result<Self, Problems> {
+    pub fn from_toml(text: &str) -> Result<Self, Problems<SupportProblem>> {
         let document = Document::parse(text)?;
         let mut problems = Problems::new();
         let p = &mut problems;
         let mut root = document.root();
-        let version = match root.version("lashwright-support", 1..=2, "pinion support", p) {
+        let version = match root.version("lashwright-support", 1..=2, p) {
             None => return Err(problems),
             Some(1) => Version::One,
             Some(_) => Version::Two,
@@ -101,18 +84,29 @@ impl Support {
 
 /// Nut torque that the support is meant for; version 1 does not have it. An error where it is wrong,
 /// which then stands among the problems.
-fn read_meant_nut_torque(root: &mut Table<'_>, version: Version, p: &mut Problems) -> Result<Option<f64>, ()> {
+fn read_meant_nut_torque(
+    root: &mut Table<'_>,
+    version: Version,
+    p: &mut Problems<SupportProblem>,
+) -> Result<Option<f64>, ()> {
     let torque = NumberRange::closed(1.0, 3_000.0);
     match version {
         Version::Two => root.number("nut_torque_nm", torque, p).map(Some).ok_or(()),
         Version::One => {
-            version.refuse(root, "nut_torque_nm", TO_VERSION_2, p);
+            refuse_of_version_two(root, "nut_torque_nm", p);
             Ok(None)
         }
     }
 }
 
-fn read_bearing(mut table: Table<'_>, version: Version, p: &mut Problems) -> Option<TaperedBearing> {
+/// Notes a key of version 2 in a file of version 1.
+fn refuse_of_version_two(table: &mut Table<'_>, key: &'static str, p: &mut Problems<SupportProblem>) {
+    if table.has(key) {
+        table.refuse(key, SupportProblem::OfVersionTwo { key }, p);
+    }
+}
+
+fn read_bearing(mut table: Table<'_>, version: Version, p: &mut Problems<SupportProblem>) -> Option<TaperedBearing> {
     let bore = table.number("bore_mm", NumberRange::closed(5.0, 400.0), p);
     let outside = table.number("outside_diameter_mm", NumberRange::closed(10.0, 600.0), p);
     let friction = match version {
@@ -123,14 +117,12 @@ fn read_bearing(mut table: Table<'_>, version: Version, p: &mut Problems) -> Opt
     let roller_count = table.integer("roller_count", 4..=100, p);
     let roller_length_mm = table.number("roller_length_mm", NumberRange::closed(2.0, 200.0), p);
     let friction_factor = table.number("friction_factor", NumberRange::closed(0.05, 20.0), p);
-    if let (Some(bore), Some(outside)) = (bore, outside)
-        && outside < 1.2 * bore
+    if let (Some(bore_mm), Some(outside_mm)) = (bore, outside)
+        && outside_mm < 1.2 * bore_mm
     {
-        p.note(
+        p.note_own(
             table.place_of("outside_diameter_mm"),
-            format!("a cup of {outside} mm leaves no room for rollers round a bore of {bore} mm"),
-            "",
-            "Check that the two diameters are not exchanged; the cup is at least 1.2 times the bore.",
+            SupportProblem::CupTooSmall { bore_mm, outside_mm },
         );
     }
     table.finish(p);
@@ -150,22 +142,12 @@ fn read_bearing(mut table: Table<'_>, version: Version, p: &mut Problems) -> Opt
 
 /// The constants of the friction moment, and whether the bearing is steep. Ranges reach ten times and more beyond the rows
 /// of the friction table.
-fn read_constants(table: &mut Table<'_>, p: &mut Problems) -> Option<(FrictionConstants, bool)> {
+fn read_constants(table: &mut Table<'_>, p: &mut Problems<SupportProblem>) -> Option<(FrictionConstants, bool)> {
     if table.has("friction_series") {
         let row = table
             .text("friction_series", 1..=12, p)
             .and_then(|word| FrictionSeries::from_name(&word));
-        let cure = row.map_or_else(
-            || "Write `friction = { r1 = …, r2 = …, s1 = …, s2 = … }` in its place.".to_owned(),
-            |row| {
-                let FrictionConstants { r1, r2, s1, s2 } = row.constants();
-                let steep = if row.is_steep() { " and `steep = true`" } else { "" };
-                format!(
-                    "Write `friction = {{ r1 = {r1:e}, r2 = {r2:?}, s1 = {s1:?}, s2 = {s2:?} }}`{steep} in its place."
-                )
-            },
-        );
-        Version::Two.refuse(table, "friction_series", cure, p);
+        table.refuse("friction_series", SupportProblem::OfVersionOne { row }, p);
     }
     let steep = table.flag("steep", false, p);
     let mut constants = if table.has("friction_series") {
@@ -188,29 +170,23 @@ fn read_constants(table: &mut Table<'_>, p: &mut Problems) -> Option<(FrictionCo
 }
 
 /// The row of the friction table; words are few enough to be listed once.
-fn read_series(table: &mut Table<'_>, p: &mut Problems) -> Option<FrictionSeries> {
+fn read_series(table: &mut Table<'_>, p: &mut Problems<SupportProblem>) -> Option<FrictionSeries> {
     for key in ["friction", "steep"] {
-        Version::One.refuse(table, key, TO_VERSION_2, p);
+        refuse_of_version_two(table, key, p);
     }
     let word = table.text("friction_series", 1..=12, p)?;
     let series = FrictionSeries::from_name(&word);
     if series.is_none() {
-        let known: Vec<&str> = FrictionSeries::ALL.iter().map(|s| s.name()).collect();
-        p.note(
+        p.note_own(
             table.place_of("friction_series"),
-            format!("there is no friction series \"{word}\""),
-            "a row of the friction table is wanted",
-            format!(
-                "Write one of {}; \"other\" for a bearing that none of them fits.",
-                known.join(", ")
-            ),
+            SupportProblem::UnknownSeries { word },
         );
     }
     series
 }
 
 /// The spacer, the zero-preload length in mm, and the structure's stiffness in N/µm.
-fn read_spacer(mut table: Table<'_>, p: &mut Problems) -> Option<(Spacer, f64, f64)> {
+fn read_spacer(mut table: Table<'_>, p: &mut Problems<SupportProblem>) -> Option<(Spacer, f64, f64)> {
     let kind = table.choice("kind", &[("solid", Kind::Solid), ("collapsible", Kind::Collapsible)], p);
     let free = table.number("free_length_mm", NumberRange::closed(2.0, 500.0), p);
     let zero = table.number("zero_preload_length_mm", NumberRange::closed(2.0, 500.0), p);
@@ -242,7 +218,7 @@ fn read_spacer(mut table: Table<'_>, p: &mut Problems) -> Option<(Spacer, f64, f
     if let (Some(kind), Some(free), Some(zero)) = (kind, free, zero)
         && let Some(fault) = LengthFault::of(kind == Kind::Collapsible, free, zero)
     {
-        p.note(table.place_of("free_length_mm"), fault.to_string(), "", fault.remedy());
+        p.note_own(table.place_of("free_length_mm"), SupportProblem::Length(fault));
     }
     table.finish(p);
     let spacer = Spacer {
@@ -253,44 +229,35 @@ fn read_spacer(mut table: Table<'_>, p: &mut Problems) -> Option<(Spacer, f64, f
     Some((spacer, zero?, structure?))
 }
 
-fn refuse_sleeve_keys(table: &mut Table<'_>, p: &mut Problems) {
+fn refuse_sleeve_keys(table: &mut Table<'_>, p: &mut Problems<SupportProblem>) {
     for key in ["yield_force_n", "hardening_n_per_mm"] {
         if table.has(key) {
-            table.refuse(
-                key,
-                format!("`spacer.{key}` belongs to a collapsible spacer, and this one is solid"),
-                "Take it out, or write `kind = \"collapsible\"`.",
-                p,
-            );
+            table.refuse(key, SupportProblem::OfSleeve { key }, p);
         }
     }
 }
 
-fn read_nut(mut table: Table<'_>, p: &mut Problems) -> Option<ThreadJoint> {
+fn read_nut(mut table: Table<'_>, p: &mut Problems<SupportProblem>) -> Option<ThreadJoint> {
     let friction = NumberRange::closed(0.02, 0.6);
     let pitch = table.number("pitch_mm", NumberRange::closed(0.3, 10.0), p);
     let pitch_diameter = table.number("pitch_diameter_mm", NumberRange::closed(5.0, 200.0), p);
     let face = table.number("face_mean_diameter_mm", NumberRange::closed(5.0, 400.0), p);
     let friction_thread = table.number("friction_thread", friction, p);
     let friction_face = table.number("friction_face", friction, p);
-    if let (Some(pitch), Some(diameter)) = (pitch, pitch_diameter)
-        && 4.0 * pitch > diameter
+    if let (Some(pitch_mm), Some(diameter_mm)) = (pitch, pitch_diameter)
+        && 4.0 * pitch_mm > diameter_mm
     {
-        p.note(
+        p.note_own(
             table.place_of("pitch_mm"),
-            format!("a pitch of {pitch} mm is too coarse for a thread of {diameter} mm"),
-            "",
-            "Check both numbers; the pitch is the advance a turn.",
+            SupportProblem::PitchTooCoarse { pitch_mm, diameter_mm },
         );
     }
-    if let (Some(face), Some(diameter)) = (face, pitch_diameter)
-        && face <= diameter
+    if let (Some(face_mm), Some(diameter_mm)) = (face, pitch_diameter)
+        && face_mm <= diameter_mm
     {
-        p.note(
+        p.note_own(
             table.place_of("face_mean_diameter_mm"),
-            format!("the face of the nut lies outside its thread, so {face} mm must be more than {diameter} mm"),
-            "",
-            "Give the mean of outer and inner diameter of the face that turns.",
+            SupportProblem::FaceInsideThread { face_mm, diameter_mm },
         );
     }
     table.finish(p);
@@ -303,17 +270,18 @@ fn read_nut(mut table: Table<'_>, p: &mut Problems) -> Option<ThreadJoint> {
     })
 }
 
-fn read_oil(mut table: Table<'_>, p: &mut Problems) -> Option<Oil> {
+fn read_oil(mut table: Table<'_>, p: &mut Problems<SupportProblem>) -> Option<Oil> {
     let at_40 = table.number("viscosity_40_mm2_s", NumberRange::closed(5.0, 3_000.0), p);
     let at_100 = table.number("viscosity_100_mm2_s", NumberRange::closed(2.0, 200.0), p);
     if let (Some(cool), Some(hot)) = (at_40, at_100)
         && hot >= cool
     {
-        p.note(
+        p.note_own(
             table.place_of("viscosity_100_mm2_s"),
-            format!("oil of {cool} mm²/s at 40 °C cannot be as thick as {hot} mm²/s at 100 °C"),
-            "less than at 40 °C",
-            "Check that the two values are not exchanged.",
+            SupportProblem::ThickerWhenHot {
+                at_40_mm2_s: cool,
+                at_100_mm2_s: hot,
+            },
         );
     }
     table.finish(p);

@@ -6,6 +6,7 @@
 //!
 //! Source: Hooke's law; that bearing, seat, housing and shaft are one spring a bearing is our own definition.
 
+use super::support_problem::SupportProblem;
 use crate::text::{NumberRange, Problems, Table};
 
 /// A bearing as a spring at right angles to its shaft: bearing, seat, housing and shaft together.
@@ -43,7 +44,7 @@ const FARTHEST_MM: f64 = 2_000.0;
 const RATES_N_PER_UM: NumberRange = NumberRange::closed(1.0, 10_000.0);
 
 /// Reads a table `[under_load]`.
-pub(super) fn read(mut table: Table<'_>, p: &mut Problems) -> Option<UnderLoad> {
+pub(super) fn read(mut table: Table<'_>, p: &mut Problems<SupportProblem>) -> Option<UnderLoad> {
     let head = read_spring(&mut table, ["head_mm", "head_n_per_um"], 1.0, FARTHEST_MM, p);
     let tail = read_spring(&mut table, ["tail_mm", "tail_n_per_um"], 1.0, FARTHEST_MM, p);
     let pinion_axial_n_per_mm = read_rate(&mut table, "pinion_axial_n_per_um", p);
@@ -54,27 +55,23 @@ pub(super) fn read(mut table: Table<'_>, p: &mut Problems) -> Option<UnderLoad> 
     if let (Some(head), Some(tail)) = (head, tail)
         && tail.place_mm <= head.place_mm
     {
-        p.note(
+        p.note_own(
             table.place_of("tail_mm"),
-            format!(
-                "the tail bearing stands at {} mm, not beyond the head bearing at {} mm",
-                tail.place_mm, head.place_mm
-            ),
-            "",
-            "Check that the two places are not exchanged; both count from the crossing point toward the flange.",
+            SupportProblem::TailNotBeyondHead {
+                tail_mm: tail.place_mm,
+                head_mm: head.place_mm,
+            },
         );
     }
     if let (Some(head), Ok(Some(pilot))) = (head, &pilot)
         && pilot.place_mm >= head.place_mm
     {
-        p.note(
+        p.note_own(
             table.place_of("pilot_mm"),
-            format!(
-                "the pilot bearing stands at {} mm, not short of the head bearing at {} mm",
-                pilot.place_mm, head.place_mm
-            ),
-            "",
-            "Give the place of the bearing at the thin end of the pinion's teeth, or take both pilot keys out.",
+            SupportProblem::PilotNotBeforeHead {
+                pilot_mm: pilot.place_mm,
+                head_mm: head.place_mm,
+            },
         );
     }
     table.finish(p);
@@ -94,7 +91,7 @@ fn read_spring(
     [place, rate]: [&'static str; 2],
     low_mm: f64,
     high_mm: f64,
-    p: &mut Problems,
+    p: &mut Problems<SupportProblem>,
 ) -> Option<RadialSpring> {
     let place_mm = table.number(place, NumberRange::closed(low_mm, high_mm), p);
     let rate_n_per_mm = read_rate(table, rate, p);
@@ -104,12 +101,12 @@ fn read_spring(
     })
 }
 
-fn read_rate(table: &mut Table<'_>, key: &'static str, p: &mut Problems) -> Option<f64> {
+fn read_rate(table: &mut Table<'_>, key: &'static str, p: &mut Problems<SupportProblem>) -> Option<f64> {
     table.number(key, RATES_N_PER_UM, p).map(|rate| 1.0e3 * rate)
 }
 
 /// The pilot bearing: both keys or none. An error where they are wrong, which then stands among the problems.
-fn read_pilot(table: &mut Table<'_>, p: &mut Problems) -> Result<Option<RadialSpring>, ()> {
+fn read_pilot(table: &mut Table<'_>, p: &mut Problems<SupportProblem>) -> Result<Option<RadialSpring>, ()> {
     let keys = ["pilot_mm", "pilot_n_per_um"];
     if keys.iter().any(|key| table.has(key)) {
         return read_spring(table, keys, -FARTHEST_MM, FARTHEST_MM, p)

@@ -1,23 +1,45 @@
 //! Fields of an operation that there are not, and fields that are missing: all of them at once.
 
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
 
 use crate::text::closest;
 
-/// Most fields that are told; a longer list helps nobody.
-const MOST_TOLD: usize = 12;
 /// Most characters of a name that somebody wrote.
 const LONGEST_NAME: usize = 40;
 
-/// What is wrong with the fields that are `given`, in sentences without their last stop; none where the schema of all
-/// operations finds nothing, or where it cannot be told which operation is meant.
-pub(super) fn wrong_fields(schema: &Value, given: &Value) -> Option<String> {
-    let mut found = Vec::new();
-    look(schema, schema, given, None, &mut found);
-    (!found.is_empty()).then(|| found.join("; "))
+/// What is wrong with the fields of an object.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+pub struct WrongFields {
+    /// The operation, or what was chosen in a field of it.
+    pub operation: String,
+    /// That field.
+    pub within: Option<String>,
+    /// Fields that there are not.
+    pub unknown: Vec<UnknownField>,
+    /// Fields that are missing.
+    pub missing: Vec<String>,
 }
 
-fn look(schema: &Value, of: &Value, given: &Value, within: Option<&str>, found: &mut Vec<String>) {
+/// A field that there is not.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+pub struct UnknownField {
+    /// Its first letters.
+    pub name: String,
+    /// The field that was meant, if one is close.
+    pub near: Option<String>,
+}
+
+/// What is wrong with the fields that are `given`; none where the schema of all operations finds nothing, or where it cannot
+/// be told which operation is meant.
+pub(super) fn wrong_fields(schema: &Value, given: &Value) -> Option<Vec<WrongFields>> {
+    let mut found = Vec::new();
+    look(schema, schema, given, None, &mut found);
+    (!found.is_empty()).then_some(found)
+}
+
+fn look(schema: &Value, of: &Value, given: &Value, within: Option<&str>, found: &mut Vec<WrongFields>) {
     let (Some(of), Some(given)) = (object_for(schema, of, given), given.as_object()) else {
         return;
     };
@@ -26,25 +48,22 @@ fn look(schema: &Value, of: &Value, given: &Value, within: Option<&str>, found: 
     };
     let names: Vec<&str> = known.keys().map(String::as_str).collect();
     let unknown = given.keys().filter(|name| !known.contains_key(*name));
-    let not_taken: Vec<String> = unknown.map(|name| told(name, &names)).collect();
+    let unknown: Vec<UnknownField> = unknown.map(|name| unknown_field(name, &names)).collect();
     let required = of.get("required").and_then(Value::as_array);
     let missing: Vec<String> = required
         .into_iter()
         .flatten()
         .filter_map(Value::as_str)
         .filter(|name| !given.contains_key(*name))
-        .map(|name| format!("`{name}`"))
+        .map(str::to_owned)
         .collect();
-    let mut parts = Vec::new();
-    if !not_taken.is_empty() {
-        parts.push(format!("does not take {}", list(not_taken, "or")));
-    }
-    if !missing.is_empty() {
-        parts.push(format!("lacks {}", list(missing, "and")));
-    }
-    if !parts.is_empty() {
-        let place = within.map_or_else(String::new, |field| format!(" in `{field}`"));
-        found.push(format!("`{}`{place} {}", tag(known, given), parts.join(", and ")));
+    if !unknown.is_empty() || !missing.is_empty() {
+        found.push(WrongFields {
+            operation: tag(known, given).to_owned(),
+            within: within.map(str::to_owned),
+            unknown,
+            missing,
+        });
     }
     for (name, value) in given {
         if let Some(of) = known.get(name) {
@@ -78,23 +97,11 @@ fn tag<'a>(known: &Map<String, Value>, given: &'a Map<String, Value>) -> &'a str
 }
 
 /// A name that is not known, and the one that was meant if it is close.
-fn told(name: &str, names: &[&str]) -> String {
+fn unknown_field(name: &str, names: &[&str]) -> UnknownField {
     let shown: String = name.chars().take(LONGEST_NAME).flat_map(char::escape_debug).collect();
     let more = if name.chars().count() > LONGEST_NAME { "…" } else { "" };
-    let meant = closest(name, names).map_or_else(String::new, |meant| format!(" (did you mean `{meant}`?)"));
-    format!("`{shown}{more}`{meant}")
-}
-
-/// With a word before the last one.
-fn list(mut all: Vec<String>, word: &str) -> String {
-    if all.len() > MOST_TOLD {
-        let more = all.len() - MOST_TOLD;
-        all.truncate(MOST_TOLD);
-        all.push(format!("{more} more"));
-    }
-    match all.split_last() {
-        Some((last, [])) => last.clone(),
-        Some((last, others)) => format!("{} {word} {last}", others.join(", ")),
-        None => String::new(),
+    UnknownField {
+        name: shown + more,
+        near: closest(name, names).map(str::to_owned),
     }
 }

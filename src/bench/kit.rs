@@ -135,21 +135,19 @@ pub struct Packs {
 /// Why a pack cannot be made up.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error, Serialize, Deserialize, JsonSchema)]
 #[serde(tag = "fault", rename_all = "snake_case")]
+#[error("{self:?}")]
 pub enum PackFault {
     /// No such piece.
-    #[error("the kit has no piece {piece}")]
     NoSuchPiece {
         /// Its number.
         piece: u32,
     },
     /// It does not fit there.
-    #[error("piece {piece} has another shape: it does not fit there")]
     OtherShape {
         /// Its number.
         piece: u32,
     },
     /// It is somewhere else, or named twice.
-    #[error("piece {piece} is not in the kit: it is fitted")]
     Fitted {
         /// Its number.
         piece: u32,

@@ -4,7 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
-use super::fields::wrong_fields;
+use super::fields::{WrongFields, wrong_fields};
 use super::operation::Operation;
 
 /// Range of a field; a name means the same in every operation.
@@ -60,15 +60,24 @@ pub fn range_of(field: &str) -> Option<&'static FieldRange> {
 /// A number or text that no operation takes.
 #[derive(Debug, Clone, PartialEq, thiserror::Error, Serialize, Deserialize, JsonSchema)]
 #[serde(tag = "error", rename_all = "snake_case")]
+#[error("{self:?}")]
 pub enum OperationError {
     /// Not an operation at all.
-    #[error("{reason}. `lashwright operations` lists all operations with their fields")]
     Unreadable {
         /// What the reader says.
         reason: String,
     },
+    /// Fields that there are not, and fields that are missing.
+    WrongFields {
+        /// Every object with such fields.
+        places: Vec<WrongFields>,
+    },
+    /// Null where a number belongs, as one that is not finite is written.
+    NotANumber {
+        /// Field.
+        field: String,
+    },
     /// Out of range.
-    #[error("{field} must lie between {least} and {greatest}, not at {value}")]
     OutOfRange {
         /// Field.
         field: String,
@@ -80,7 +89,6 @@ pub enum OperationError {
         greatest: f64,
     },
     /// A list or text too long.
-    #[error("{field} is too long: at most {most}")]
     TooLong {
         /// Field.
         field: String,
@@ -88,7 +96,6 @@ pub enum OperationError {
         most: usize,
     },
     /// Chances that do not add up.
-    #[error("the chances must add up to 1, not to {sum}")]
     Chances {
         /// Their sum.
         sum: f64,
@@ -105,9 +112,12 @@ impl Operation {
         let operation: Self = serde_json::from_str(text).map_err(|error| {
             let given = serde_json::from_str(text).ok();
             let wrong = given.and_then(|given| wrong_fields(&Self::schema(), &given));
-            OperationError::Unreadable {
-                reason: wrong.unwrap_or_else(|| error.to_string()),
-            }
+            wrong.map_or_else(
+                || OperationError::Unreadable {
+                    reason: error.to_string(),
+                },
+                |places| OperationError::WrongFields { places },
+            )
         })?;
         operation.check()?;
         Ok(operation)
@@ -156,8 +166,8 @@ fn check_value(field: &str, value: &Value) -> Result<(), OperationError> {
                 _ => Ok(()),
             }
         }
-        Value::Null if range_of(field).is_some() => Err(OperationError::Unreadable {
-            reason: format!("{field} is not a number"),
+        Value::Null if range_of(field).is_some() => Err(OperationError::NotANumber {
+            field: field.to_owned(),
         }),
         Value::String(text) if text.chars().count() > LONGEST_TEXT => Err(OperationError::TooLong {
             field: field.to_owned(),

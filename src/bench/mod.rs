@@ -60,6 +60,7 @@ pub use caution::{Caution, Precaution};
 pub use choices::{
     Brushing, CapTorque, CarrierSide, Cleaned, Level, Predicted, Ring, ShimPlace, SpacerChoice, Toward, Turned,
 };
+pub use fields::{UnknownField, WrongFields};
 pub use hazard::Hazard;
 pub use instrument_kind::InstrumentKind;
 pub use kind::{OperationKind, WorkGroup};
@@ -73,7 +74,7 @@ pub use operation::Operation;
 pub use part::Part;
 pub use paste_left::PasteLeft;
 pub use plate::{Plate, PlateJudged};
-pub use reading::{PatternPart, Reading, ReadingPart, Unit};
+pub use reading::{NoSuchPart, PatternPart, Reading, ReadingPart, Unit};
 pub use record::Record;
 pub use refusal::{Item, Refusal};
 pub use setting::{BenchSetUp, StartError, StartingState};

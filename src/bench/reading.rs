@@ -186,13 +186,16 @@ impl From<ReadingPart> for String {
     }
 }
 
-impl TryFrom<String> for ReadingPart {
-    type Error = String;
+/// No reading has a value of that name.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("{self:?}")]
+pub struct NoSuchPart(pub String);
 
-    fn try_from(key: String) -> Result<Self, String> {
-        Self::all()
-            .find(|part| part.key() == key)
-            .ok_or_else(|| format!("no reading has a value `{key}`"))
+impl TryFrom<String> for ReadingPart {
+    type Error = NoSuchPart;
+
+    fn try_from(key: String) -> Result<Self, NoSuchPart> {
+        Self::all().find(|part| part.key() == key).ok_or(NoSuchPart(key))
     }
 }
 

@@ -171,11 +171,10 @@ impl StartingState {
 
 /// Why an attempt cannot begin so.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[error("{self:?}")]
 pub enum StartError {
     /// A pack of what is fitted cannot be made up from the kit.
-    #[error("a pack that is fitted at the start cannot be: {0}")]
     Pack(#[from] PackFault),
     /// The axle cannot be.
-    #[error("{0}")]
     Axle(#[from] AxleError),
 }

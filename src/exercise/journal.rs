@@ -27,7 +27,7 @@ use crate::contact::PHYSICS_VERSION;
 use crate::text::Limits;
 
 /// Name and version of the format that is written.
-const FORMAT: &str = "lashwright-journal/2";
+pub const FORMAT: &str = "lashwright-journal/2";
 /// Names and versions that are read, by their number.
 const READ: [&str; 2] = ["lashwright-journal/1", FORMAT];
 /// What comes before the version in the name.
@@ -123,7 +123,7 @@ fn hash_of(bytes: &[u8]) -> String {
 
 /// A line that would make a journal larger than can be read again.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
-#[error("the journal is as large as one can be")]
+#[error("{self:?}")]
 pub struct Full;
 
 /// Writes lines, each with its line end. The caller puts them where they are kept before it shows what they say.
@@ -298,11 +298,38 @@ fn without_words(mut answer: Value) -> Value {
     answer
 }
 
+/// How damage of a line shows.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Damage {
+    /// It stands after the seal.
+    AfterSeal,
+    /// It is longer than any line is.
+    TooLong,
+    /// It holds bytes that are no text.
+    NoText,
+    /// Its seal does not fit the lines before.
+    Seal,
+    /// It cannot be read.
+    Unreadable,
+    /// It does not follow the line before.
+    Chain,
+    /// It was not written to its end.
+    Unfinished,
+    /// It does not say what it is.
+    NoFormat,
+    /// It has no hash.
+    NoHash,
+    /// Its hash does not fit.
+    Hash,
+    /// Its version is not what was written.
+    Version,
+}
+
 /// Why a journal cannot be read.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
+#[error("{self:?}")]
 pub enum JournalError {
     /// Larger than any attempt is.
-    #[error("this is larger than a journal can be ({bytes} bytes; at most {most})")]
     TooLarge {
         /// Its size.
         bytes: usize,
@@ -310,27 +337,23 @@ pub enum JournalError {
         most: usize,
     },
     /// No journal at all.
-    #[error("this is no journal: line 1 does not say `\"format\":\"{FORMAT}\"`")]
     NotAJournal,
     /// A journal of a version that this program does not know yet.
-    #[error("this is a `{format}`, and this program reads `{FORMAT}` and older ones. Use a newer Lashwright")]
     Newer {
         /// What it calls itself.
         format: String,
     },
     /// A version that there has never been.
-    #[error("this calls itself `{format}`, which no Lashwright has written; this program reads `{FORMAT}`")]
     NoSuchVersion {
         /// What it calls itself.
         format: String,
     },
     /// A line that is not what was written.
-    #[error("line {line} is damaged: {what}. What stands before it is whole; restore the file from a copy")]
     Damaged {
         /// Counted from 1.
         line: usize,
         /// How that shows.
-        what: &'static str,
+        what: Damage,
     },
 }
 
@@ -362,31 +385,31 @@ pub fn read(bytes: &[u8]) -> Result<ReadJournal, JournalError> {
     for (number, line) in lines {
         let damaged = |what| JournalError::Damaged { line: number, what };
         if sealed.is_some() {
-            return Err(damaged("it stands after the seal"));
+            return Err(damaged(Damage::AfterSeal));
         }
         if line.len() > LONGEST_LINE {
-            return Err(damaged("it is longer than any line is"));
+            return Err(damaged(Damage::TooLong));
         }
-        let text = std::str::from_utf8(line).map_err(|_why| damaged("it holds bytes that are no text"))?;
+        let text = std::str::from_utf8(line).map_err(|_why| damaged(Damage::NoText))?;
         if let Some((body, seal)) = ended_by(text, SEAL) {
             let mut all = writer.all.clone();
             all.update(body.as_bytes());
             if all.finalize().to_hex().as_str() != seal {
-                return Err(damaged("its seal does not fit the lines before"));
+                return Err(damaged(Damage::Seal));
             }
             let line: SealLine =
-                serde_json::from_str(&format!("{body}}}")).map_err(|_why| damaged("it cannot be read"))?;
+                serde_json::from_str(&format!("{body}}}")).map_err(|_why| damaged(Damage::Unreadable))?;
             if line.before != writer.before {
-                return Err(damaged("it does not follow the line before"));
+                return Err(damaged(Damage::Chain));
             }
             sealed = Some(line.score);
             continue;
         }
         let before = writer.before.clone();
         let body = pass(&mut writer, number, line)?;
-        let line: EntryLine = serde_json::from_str(&body).map_err(|_why| damaged("it cannot be read"))?;
+        let line: EntryLine = serde_json::from_str(&body).map_err(|_why| damaged(Damage::Unreadable))?;
         if line.before != before {
-            return Err(damaged("it does not follow the line before"));
+            return Err(damaged(Damage::Chain));
         }
         entries.push(Entry {
             operation: line.operation,
@@ -398,7 +421,7 @@ pub fn read(bytes: &[u8]) -> Result<ReadJournal, JournalError> {
         let line = entries.len() + 3;
         return Err(JournalError::Damaged {
             line,
-            what: "it stands after the seal",
+            what: Damage::AfterSeal,
         });
     }
     Ok(ReadJournal {
@@ -416,19 +439,19 @@ fn read_header(first: &[u8], rest: &[u8]) -> Result<Header, JournalError> {
     let damaged = |what| JournalError::Damaged { line: 1, what };
     if first.is_empty() {
         // Not even the first line is whole: nothing was begun.
-        return Err(not_ours(rest, "it was not written to its end"));
+        return Err(not_ours(rest, Damage::Unfinished));
     }
     // Before anything is made of it: a megabyte of brackets would take many times its size.
     if first.len() > LONGEST_LINE {
-        return Err(not_ours(first, "it is longer than any line is"));
+        return Err(not_ours(first, Damage::TooLong));
     }
-    let text = std::str::from_utf8(first).map_err(|_why| not_ours(first, "it holds bytes that are no text"))?;
-    let said: Value = serde_json::from_str(text).map_err(|_why| not_ours(first, "it cannot be read"))?;
+    let text = std::str::from_utf8(first).map_err(|_why| not_ours(first, Damage::NoText))?;
+    let said: Value = serde_json::from_str(text).map_err(|_why| not_ours(first, Damage::Unreadable))?;
     let format = said.get("format").and_then(Value::as_str).unwrap_or_default();
     if !format.starts_with(KIND) {
         // A flipped letter of the name is damage all the same: a line with its hash is ours.
         return Err(if text.contains(HASH) && text.contains("scenario_hash") {
-            damaged("it does not say what it is")
+            damaged(Damage::NoFormat)
         } else {
             JournalError::NotAJournal
         });
@@ -436,15 +459,15 @@ fn read_header(first: &[u8], rest: &[u8]) -> Result<Header, JournalError> {
     if !READ.contains(&format) {
         return Err(other_version(text, format));
     }
-    let (body, hash) = ended_by(text, HASH).ok_or_else(|| damaged("it has no hash"))?;
+    let (body, hash) = ended_by(text, HASH).ok_or_else(|| damaged(Damage::NoHash))?;
     if hash_of(body.as_bytes()) != hash {
-        return Err(damaged("its hash does not fit"));
+        return Err(damaged(Damage::Hash));
     }
-    serde_json::from_str(&format!("{body}}}")).map_err(|_why| damaged("it cannot be read"))
+    serde_json::from_str(&format!("{body}}}")).map_err(|_why| damaged(Damage::Unreadable))
 }
 
 /// Why a first line that cannot be taken apart is not read: its name is asked of its first bytes alone.
-fn not_ours(line: &[u8], what: &'static str) -> JournalError {
+fn not_ours(line: &[u8], what: Damage) -> JournalError {
     let name = line
         .strip_prefix(OPENING)
         .and_then(|rest| rest.get(..rest.iter().position(|b| *b == b'"')?))
@@ -475,7 +498,7 @@ fn other_version(text: &str, format: &str) -> JournalError {
     if ours {
         return JournalError::Damaged {
             line: 1,
-            what: "its version is not what was written",
+            what: Damage::Version,
         };
     }
     version_error(format)
@@ -497,10 +520,10 @@ fn version_error(format: &str) -> JournalError {
 /// Checks a line's hash and takes it into the chain; gives the object without its hash.
 fn pass(writer: &mut Writer, number: usize, line: &[u8]) -> Result<String, JournalError> {
     let damaged = |what| JournalError::Damaged { line: number, what };
-    let text = std::str::from_utf8(line).map_err(|_why| damaged("it holds bytes that are no text"))?;
-    let (body, hash) = ended_by(text, HASH).ok_or_else(|| damaged("it has no hash"))?;
+    let text = std::str::from_utf8(line).map_err(|_why| damaged(Damage::NoText))?;
+    let (body, hash) = ended_by(text, HASH).ok_or_else(|| damaged(Damage::NoHash))?;
     if hash_of(body.as_bytes()) != hash {
-        return Err(damaged("its hash does not fit"));
+        return Err(damaged(Damage::Hash));
     }
     writer.take(&format!("{text}\n"), hash.to_owned());
     Ok(format!("{body}}}"))

@@ -9,10 +9,10 @@ use super::incurable::{Incurable, incurable};
 use super::scenario::Scenario;
 use super::variant;
 use crate::axle::{Axle, AxleError, Truth, usual_side_bearings};
-use crate::bearing::Support;
+use crate::bearing::{Support, SupportProblem};
 use crate::bench::StartError;
 use crate::contact::Pair;
-use crate::gear::{Design, GearSet, GeometryError};
+use crate::gear::{Design, GearSet, GearSetProblem, GeometryError};
 use crate::text::Problems;
 
 /// Kinds of texts that an exercise names.
@@ -30,29 +30,34 @@ pub trait Sources {
     fn text(&self, kind: Source, name: &str) -> Option<String>;
 }
 
+/// What is wrong with a text that an exercise names.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Unread {
+    /// With a gear set.
+    Gears(Problems<GearSetProblem>),
+    /// With a pinion support.
+    Support(Problems<SupportProblem>),
+}
+
 /// Why a scenario cannot be played.
 #[derive(Debug, Clone, PartialEq, Error)]
+#[error("{self:?}")]
 pub enum ExerciseError {
     /// It names something that is not there.
-    #[error("there is no {what} `{name}`")]
     NotThere {
-        /// "gear set" or "pinion support".
-        what: &'static str,
+        /// Of which kind.
+        what: Source,
         /// Its name.
         name: String,
     },
     /// Something that it names cannot be read.
-    #[error("the {what} `{name}` cannot be read: check it by itself")]
     Unreadable {
-        /// "gear set" or "pinion support".
-        what: &'static str,
         /// Its name.
         name: String,
         /// What is wrong with it.
-        problems: Problems,
+        problems: Unread,
     },
     /// Its gears cannot exist.
-    #[error("the gears of `{name}` cannot exist: {error}")]
     Gears {
         /// Name of the set.
         name: String,
@@ -60,15 +65,10 @@ pub enum ExerciseError {
         error: GeometryError,
     },
     /// Its parts do not belong together.
-    #[error(transparent)]
     Axle(#[from] AxleError),
     /// What lies on the bench at the start cannot be.
-    #[error(transparent)]
     Start(#[from] StartError),
     /// The truth of an attempt is asked for before its axle was handed over.
-    #[error(
-        "the axle was not handed over, and what is hidden is told only then: end the attempt with {{\"do\":\"finish\"}}"
-    )]
     NotFinished,
 }
 
@@ -88,22 +88,21 @@ impl Exercise {
     /// # Errors
     /// [`ExerciseError`].
     pub fn prepare(scenario: Scenario, sources: &dyn Sources) -> Result<Self, ExerciseError> {
-        let text = |kind, what, name: &str| {
-            sources.text(kind, name).ok_or_else(|| ExerciseError::NotThere {
+        let text = |what, name: &str| {
+            sources.text(what, name).ok_or_else(|| ExerciseError::NotThere {
                 what,
                 name: name.to_owned(),
             })
         };
-        let unreadable = |what, name: &str, problems| ExerciseError::Unreadable {
-            what,
+        let unreadable = |name: &str, problems| ExerciseError::Unreadable {
             name: name.to_owned(),
             problems,
         };
-        let gears_text = text(Source::Gears, "gear set", &scenario.gears)?;
-        let design = Design::from_toml(&gears_text).map_err(|p| unreadable("gear set", &scenario.gears, p))?;
-        let support_text = text(Source::Support, "pinion support", &scenario.support)?;
+        let gears_text = text(Source::Gears, &scenario.gears)?;
+        let design = Design::from_toml(&gears_text).map_err(|p| unreadable(&scenario.gears, Unread::Gears(p)))?;
+        let support_text = text(Source::Support, &scenario.support)?;
         let support =
-            Support::from_toml(&support_text).map_err(|p| unreadable("pinion support", &scenario.support, p))?;
+            Support::from_toml(&support_text).map_err(|p| unreadable(&scenario.support, Unread::Support(p)))?;
         let set = GearSet::new(design.clone()).map_err(|error| ExerciseError::Gears {
             name: scenario.gears.clone(),
             error,
@@ -113,8 +112,8 @@ impl Exercise {
             .as_ref()
             .map(|plates| {
                 let name = plates.other_gears.as_str();
-                let text = text(Source::Gears, "gear set", name)?;
-                Design::from_toml(&text).map_err(|p| unreadable("gear set", name, p))
+                let text = text(Source::Gears, name)?;
+                Design::from_toml(&text).map_err(|p| unreadable(name, Unread::Gears(p)))
             })
             .transpose()?;
         let side = usual_side_bearings(design.wheel_outer_pitch_diameter_mm);

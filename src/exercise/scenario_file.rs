@@ -2,6 +2,7 @@
 
 use super::counted::Counted;
 use super::scenario::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, Window};
+use super::scenario_problem::ScenarioProblem;
 use super::spread::Spread;
 use super::wanted::DepthFrom;
 use super::wanted_file::{read_counts, read_options};
@@ -26,12 +27,12 @@ impl Scenario {
     /// # Errors
     /// Everything that is wrong with the text: what is not TOML, unknown and missing keys, wrong kinds, values out of range,
     /// parts that this layout does not have.
-    pub fn from_toml(text: &str) -> Result<Self, Problems> {
+    pub fn from_toml(text: &str) -> Result<Self, Problems<ScenarioProblem>> {
         let document = Document::parse(text)?;
         let mut problems = Problems::new();
         let p = &mut problems;
         let mut root = document.root();
-        if !root.format("lashwright-scenario", 1, "scenario", p) {
+        if !root.format("lashwright-scenario", 1, p) {
             return Err(problems);
         }
         let title = root.text("title", 1..=60, p);
@@ -109,7 +110,11 @@ impl Scenario {
 }
 
 /// Where the depth shim lies; the layout's usual place where the file does not say.
-fn read_depth_shim(root: &mut Table<'_>, layout: Option<Layout>, p: &mut Problems) -> Option<DepthShim> {
+fn read_depth_shim(
+    root: &mut Table<'_>,
+    layout: Option<Layout>,
+    p: &mut Problems<ScenarioProblem>,
+) -> Option<DepthShim> {
     if !root.has("depth_shim") {
         return layout?.depth_shims().first().copied();
     }
@@ -118,28 +123,28 @@ fn read_depth_shim(root: &mut Table<'_>, layout: Option<Layout>, p: &mut Problem
     if let Some(layout) = layout
         && !layout.depth_shims().contains(&shim)
     {
-        let can: Vec<&str> = layout.depth_shims().iter().map(|s| s.name()).collect();
-        p.note(
+        p.note_own(
             root.place_of("depth_shim"),
-            format!("layout {} has no {} shim", layout.name(), shim.name()),
-            "",
-            format!("Write {}.", can.join(" or ")),
+            ScenarioProblem::NoSuchShim {
+                layout,
+                depth_shim: shim,
+            },
         );
         return None;
     }
     Some(shim)
 }
 
-fn read_window(table: &mut Table<'_>, key: &'static str, range: NumberRange, p: &mut Problems) -> Option<Window> {
+fn read_window(
+    table: &mut Table<'_>,
+    key: &'static str,
+    range: NumberRange,
+    p: &mut Problems<ScenarioProblem>,
+) -> Option<Window> {
     match table.numbers(key, &(2..=2), range, p)?.as_slice() {
         &[low, high] if low < high => Some(Window { low, high }),
         _ => {
-            p.note(
-                table.place_of(key),
-                format!("`{key}` must go from the smaller to the larger number"),
-                "",
-                format!("Write `{key} = [smallest, largest]`."),
-            );
+            p.note_own(table.place_of(key), ScenarioProblem::NotAscending { key });
             None
         }
     }
@@ -152,7 +157,7 @@ fn read_zero(
     range: NumberRange,
     full: Option<Window>,
     usual: fn(Window) -> Window,
-    p: &mut Problems,
+    p: &mut Problems<ScenarioProblem>,
 ) -> Option<Window> {
     if !table.has(key) {
         return full.map(usual);
@@ -162,22 +167,14 @@ fn read_zero(
     if zero.low <= full.low && zero.high >= full.high {
         return Some(zero);
     }
-    p.note(
-        table.place_of(key),
-        format!(
-            "`{key}` does not hold the window with full marks, {} to {}",
-            full.low, full.high
-        ),
-        "",
-        "Write the two values at which no marks are left, outside of that window.",
-    );
+    p.note_own(table.place_of(key), ScenarioProblem::ZeroInsideFull { key, full });
     None
 }
 
 /// What `[wanted]` says: the designed state, the windows, what counts, from where depth is judged.
 type Wanted = (Target, Targets, Option<Vec<Counted>>, DepthFrom);
 
-fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<Wanted> {
+fn read_wanted(mut table: Table<'_>, p: &mut Problems<ScenarioProblem>) -> Option<Wanted> {
     let torque = NumberRange::closed(1.0, 3000.0);
     let nut_torque_nm = table.number("nut_torque_nm", torque, p);
     let most_nut_torque_nm = table.number("most_nut_torque_nm", torque, p);
@@ -255,7 +252,7 @@ fn read_wanted(mut table: Table<'_>, p: &mut Problems) -> Option<Wanted> {
     Some((target, targets, counts, depth_from))
 }
 
-fn read_start(mut table: Table<'_>, p: &mut Problems) -> Option<Start> {
+fn read_start(mut table: Table<'_>, p: &mut Problems<ScenarioProblem>) -> Option<Start> {
     let fitted = table.choice(
         "fitted",
         &[
@@ -288,7 +285,7 @@ fn read_start(mut table: Table<'_>, p: &mut Problems) -> Option<Start> {
 }
 
 /// A spread written as `{ within_mm = … }`, `{ between_mm = [low, high] }`, `{ beyond_mm = [least, most] }` (to either side) or `{ normal_mm = …, most_mm = … }`.
-fn read_spread(mut table: Table<'_>, p: &mut Problems) -> Option<Spread> {
+fn read_spread(mut table: Table<'_>, p: &mut Problems<ScenarioProblem>) -> Option<Spread> {
     let size = NumberRange::closed(0.0, MOST_MM);
     let spread = if table.has("within_mm") {
         let most = table.number("within_mm", size, p);
@@ -321,24 +318,24 @@ fn read_spread(mut table: Table<'_>, p: &mut Problems) -> Option<Spread> {
     spread
 }
 
-fn read_ends(table: &mut Table<'_>, key: &'static str, range: NumberRange, p: &mut Problems) -> Option<Spread> {
+fn read_ends(
+    table: &mut Table<'_>,
+    key: &'static str,
+    range: NumberRange,
+    p: &mut Problems<ScenarioProblem>,
+) -> Option<Spread> {
     let ends = table.numbers(key, &(2..=2), range, p)?;
     match ends.as_slice() {
         &[low, high] if low <= high => Some(Spread::Even { low, high }),
         _ => {
-            p.note(
-                table.place_of(key),
-                format!("`{key}` must go from the smaller to the larger number"),
-                "",
-                format!("Write `{key} = [smallest, largest]`."),
-            );
+            p.note_own(table.place_of(key), ScenarioProblem::NotAscending { key });
             None
         }
     }
 }
 
 /// Members that a scenario may spread: those of the layout that are not chosen while building.
-fn read_made(mut table: Table<'_>, layout: Option<Layout>, p: &mut Problems) -> Vec<(Member, Spread)> {
+fn read_made(mut table: Table<'_>, layout: Option<Layout>, p: &mut Problems<ScenarioProblem>) -> Vec<(Member, Spread)> {
     let mut made = Vec::new();
     for member in Member::ALL.into_iter().filter(|m| !m.is_fitted()) {
         if !table.has(member.name()) {
@@ -351,12 +348,7 @@ fn read_made(mut table: Table<'_>, layout: Option<Layout>, p: &mut Problems) -> 
             continue;
         };
         if layout.is_some_and(|l| crate::axle::Chain::of(l).link(member).is_none()) {
-            p.note(
-                place,
-                format!("this layout has no `{}`", member.name()),
-                "",
-                "Take it out, or choose another layout.",
-            );
+            p.note_own(place, ScenarioProblem::NoSuchMember { member });
         }
         if let Some(spread) = read_spread(inner, p) {
             made.push((member, spread));
@@ -366,7 +358,7 @@ fn read_made(mut table: Table<'_>, layout: Option<Layout>, p: &mut Problems) -> 
     made
 }
 
-fn read_factors(mut table: Table<'_>, p: &mut Problems) -> Vec<(Factor, Spread)> {
+fn read_factors(mut table: Table<'_>, p: &mut Problems<ScenarioProblem>) -> Vec<(Factor, Spread)> {
     let mut factors = Vec::new();
     for factor in Factor::ALL {
         let (name, [low, high]) = factor.name_and_range();
@@ -393,7 +385,7 @@ enum Named {
 }
 
 /// Faults with their names, each of which may be there once.
-fn read_faults(root: &mut Table<'_>, layout: Option<Layout>, p: &mut Problems) -> Vec<Fault> {
+fn read_faults(root: &mut Table<'_>, layout: Option<Layout>, p: &mut Problems<ScenarioProblem>) -> Vec<Fault> {
     let mut taken: Vec<String> = Vec::new();
     let mut faults = Vec::new();
     for (place, mut table) in root.tables("fault", 12, p).into_iter().enumerate() {
@@ -405,7 +397,12 @@ fn read_faults(root: &mut Table<'_>, layout: Option<Layout>, p: &mut Problems) -
 }
 
 /// What a fault is called, and what keys its random streams: one for its size, and one more for whether it is there.
-fn read_fault_name(table: &mut Table<'_>, place: usize, taken: &[String], p: &mut Problems) -> Option<String> {
+fn read_fault_name(
+    table: &mut Table<'_>,
+    place: usize,
+    taken: &[String],
+    p: &mut Problems<ScenarioProblem>,
+) -> Option<String> {
     let name = if table.has("name") {
         table.text("name", 1..=40, p)?
     } else {
@@ -414,27 +411,26 @@ fn read_fault_name(table: &mut Table<'_>, place: usize, taken: &[String], p: &mu
         place.to_string()
     };
     if taken.contains(&name) {
-        p.note(
+        p.note_own(
             table.place_of("name"),
-            format!("there are two faults named \"{name}\""),
-            "",
-            "Give this one a `name` that no other fault of the file has; without one its place, from 0, is its name.",
+            ScenarioProblem::FaultTwice { name: name.clone() },
         );
     }
     if name.ends_with(" there") {
-        p.note(
+        p.note_own(
             table.place_of("name"),
-            format!(
-                "a fault cannot be named \"{name}\": whether a fault is there is drawn from a stream of such a name"
-            ),
-            "",
-            "Give it a `name` that does not end in `there`.",
+            ScenarioProblem::FaultNamedThere { name: name.clone() },
         );
     }
     Some(name)
 }
 
-fn read_fault(mut table: Table<'_>, name: Option<String>, layout: Option<Layout>, p: &mut Problems) -> Option<Fault> {
+fn read_fault(
+    mut table: Table<'_>,
+    name: Option<String>,
+    layout: Option<Layout>,
+    p: &mut Problems<ScenarioProblem>,
+) -> Option<Fault> {
     let names: Vec<(&str, Named)> = Member::ALL
         .into_iter()
         .filter(|m| layout.is_none_or(|l| crate::axle::Chain::of(l).link(*m).is_some()))

@@ -1,6 +1,7 @@
 //! Reading what an exercise is judged by, and the other optional tables of `lashwright-scenario/1`.
 
 use super::counted::Counted;
+use super::scenario_problem::ScenarioProblem;
 use super::wanted::{Asked, AskedFor, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};
 use crate::bench::{KitMakeup, OperationKind, Part, ShimPlace, Tariff, Tool};
 use crate::text::{NumberRange, Problems, Table};
@@ -27,7 +28,7 @@ impl Options {
 }
 
 /// Reads them all.
-pub(super) fn read_options(root: &mut Table<'_>, p: &mut Problems) -> Options {
+pub(super) fn read_options(root: &mut Table<'_>, p: &mut Problems<ScenarioProblem>) -> Options {
     let cautions = if root.has("cautions") {
         root.texts("cautions", &(0..=6), &(1..=300), p).unwrap_or_default()
     } else {
@@ -67,7 +68,10 @@ pub(super) fn read_options(root: &mut Table<'_>, p: &mut Problems) -> Options {
 }
 
 /// `counts` and `depth_from` of the table `[wanted]`.
-pub(super) fn read_counts(table: &mut Table<'_>, p: &mut Problems) -> (Option<Vec<Counted>>, DepthFrom) {
+pub(super) fn read_counts(
+    table: &mut Table<'_>,
+    p: &mut Problems<ScenarioProblem>,
+) -> (Option<Vec<Counted>>, DepthFrom) {
     let place = table.place_of("counts");
     let counts = if table.has("counts") {
         table.texts("counts", &(1..=Counted::ALL.len()), &(1..=40), p)
@@ -79,21 +83,8 @@ pub(super) fn read_counts(table: &mut Table<'_>, p: &mut Problems) -> (Option<Ve
         for name in names {
             match Counted::ALL.into_iter().find(|c| c.name() == name) {
                 Some(counted) if !counts.contains(&counted) => counts.push(counted),
-                Some(_) => p.note(
-                    place.clone(),
-                    format!("`{name}` stands in `counts` twice"),
-                    "",
-                    "Name each once.",
-                ),
-                None => {
-                    let known: Vec<&str> = Counted::ALL.into_iter().map(Counted::name).collect();
-                    p.note(
-                        place.clone(),
-                        format!("nothing that counts is called `{name}`"),
-                        "",
-                        format!("Choose from {}.", known.join(", ")),
-                    );
-                }
+                Some(counted) => p.note_own(place.clone(), ScenarioProblem::CountsTwice { counted }),
+                None => p.note_own(place.clone(), ScenarioProblem::CountsUnknown { name }),
             }
         }
         counts.sort_unstable();
@@ -113,7 +104,7 @@ pub(super) fn read_counts(table: &mut Table<'_>, p: &mut Problems) -> (Option<Ve
     (counts, from)
 }
 
-fn read_asked(mut table: Table<'_>, p: &mut Problems) -> Option<Asked> {
+fn read_asked(mut table: Table<'_>, p: &mut Problems<ScenarioProblem>) -> Option<Asked> {
     let names: Vec<(&str, AskedFor)> = AskedFor::ALL.into_iter().map(|a| (a.name(), a)).collect();
     let what = table.choice("quantity", &names, p);
     let range = NumberRange::closed(0.0, 10.0);
@@ -127,18 +118,13 @@ fn read_asked(mut table: Table<'_>, p: &mut Problems) -> Option<Asked> {
         zero: zero?,
     };
     if asked.full >= asked.zero {
-        p.note(
-            place,
-            "full marks must end before none begin".to_owned(),
-            "",
-            "Make `zero` larger than `full`.".to_owned(),
-        );
+        p.note_own(place, ScenarioProblem::FullNotBelowZero);
         return None;
     }
     Some(asked)
 }
 
-fn read_pack(mut table: Table<'_>, p: &mut Problems) -> Option<PackWanted> {
+fn read_pack(mut table: Table<'_>, p: &mut Problems<ScenarioProblem>) -> Option<PackWanted> {
     let places = [
         ("depth", ShimPlace::Depth),
         ("spacer", ShimPlace::Spacer),
@@ -156,7 +142,7 @@ fn read_pack(mut table: Table<'_>, p: &mut Problems) -> Option<PackWanted> {
     })
 }
 
-fn read_plates(mut table: Table<'_>, p: &mut Problems) -> Option<PlatesWanted> {
+fn read_plates(mut table: Table<'_>, p: &mut Problems<ScenarioProblem>) -> Option<PlatesWanted> {
     let count = table.integer("count", 3..=40, p);
     let other_gears = table.text("other_gears", 1..=60, p);
     let depth_mm = table.number("depth_mm", NumberRange::closed(0.05, 0.4), p);
@@ -168,7 +154,7 @@ fn read_plates(mut table: Table<'_>, p: &mut Problems) -> Option<PlatesWanted> {
     })
 }
 
-fn read_kit(mut table: Table<'_>, p: &mut Problems) -> Option<KitMakeup> {
+fn read_kit(mut table: Table<'_>, p: &mut Problems<ScenarioProblem>) -> Option<KitMakeup> {
     let usual = KitMakeup::default();
     let label = table.optional_number("label_error_mm", NumberRange::closed(0.0, 0.1), p);
     let share = table.optional_number("mislabelled_share", NumberRange::closed(0.0, 0.5), p);
@@ -186,7 +172,7 @@ fn read_kit(mut table: Table<'_>, p: &mut Problems) -> Option<KitMakeup> {
     })
 }
 
-fn read_tool(mut table: Table<'_>, p: &mut Problems) -> Option<ToolOff> {
+fn read_tool(mut table: Table<'_>, p: &mut Problems<ScenarioProblem>) -> Option<ToolOff> {
     let tools = Tool::usual();
     let names: Vec<(&str, usize)> = tools.iter().enumerate().map(|(i, t)| (t.name.as_str(), i)).collect();
     let which = table.choice("name", &names, p);
@@ -198,7 +184,7 @@ fn read_tool(mut table: Table<'_>, p: &mut Problems) -> Option<ToolOff> {
     })
 }
 
-fn read_weights(mut table: Table<'_>, p: &mut Problems) -> Option<Weights> {
+fn read_weights(mut table: Table<'_>, p: &mut Problems<ScenarioProblem>) -> Option<Weights> {
     let range = NumberRange::closed(0.0, 100.0);
     let outcome = table.number("outcome", range, p);
     let process = table.number("process", range, p);
@@ -214,18 +200,13 @@ fn read_weights(mut table: Table<'_>, p: &mut Problems) -> Option<Weights> {
     };
     let sum = weights.outcome + weights.process + weights.understanding + weights.economy;
     if (sum - 100.0).abs() > 1e-6 {
-        p.note(
-            place,
-            "the weights must add up to 100".to_owned(),
-            format!("they add up to {sum}"),
-            "Change them so that they do.".to_owned(),
-        );
+        p.note_own(place, ScenarioProblem::Weights { sum });
         return None;
     }
     Some(weights)
 }
 
-fn read_minutes(mut table: Table<'_>, p: &mut Problems) -> Vec<(OperationKind, f64)> {
+fn read_minutes(mut table: Table<'_>, p: &mut Problems<ScenarioProblem>) -> Vec<(OperationKind, f64)> {
     let mut minutes = Vec::new();
     for kind in Tariff::operations() {
         if let Some(value) = table.optional_number(kind.key(), NumberRange::closed(0.0, 600.0), p) {
@@ -236,7 +217,7 @@ fn read_minutes(mut table: Table<'_>, p: &mut Problems) -> Vec<(OperationKind, f
     minutes
 }
 
-fn read_prices(mut table: Table<'_>, p: &mut Problems) -> Vec<(Part, f64)> {
+fn read_prices(mut table: Table<'_>, p: &mut Problems<ScenarioProblem>) -> Vec<(Part, f64)> {
     let mut prices = Vec::new();
     for part in Part::ALL {
         if let Some(value) = table.optional_number(part.key(), NumberRange::closed(0.0, 100_000.0), p) {

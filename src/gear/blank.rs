@@ -8,7 +8,7 @@
 
 use crate::numerics::math;
 
-use super::{DepthTaper, Design, GeometryError, PitchCones};
+use super::{BlankFault, DepthTaper, Design, GeometryError, PitchCones};
 
 /// A straight cone of the pinion: radius at each axial place.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -79,7 +79,7 @@ impl Blank {
     /// # Errors
     /// [`GeometryError::ImpossibleBlank`].
     pub fn new(design: &Design, pitch: &PitchCones) -> Result<Self, GeometryError> {
-        let impossible = |what| GeometryError::ImpossibleBlank { what };
+        let impossible = |fault| GeometryError::ImpossibleBlank { fault };
         let z2 = f64::from(design.wheel_teeth);
         let m_mn = pitch.mean_normal_module_mm;
         let b2 = design.wheel_face_width_mm;
@@ -92,7 +92,7 @@ impl Blank {
         let cone = pitch.wheel_cone_distance_mm;
         let outer_cone = cone + 0.5 * b2;
         if cone <= 0.5 * b2 {
-            return Err(impossible("the face width reaches beyond the apex"));
+            return Err(impossible(BlankFault::BeyondApex));
         }
         let theta_deg = match design.depth {
             DepthTaper::Uniform => 0.0,
@@ -151,7 +151,7 @@ impl Blank {
         for x in [-1.0, 1.0] {
             let (low, high) = blank.height_range(x * blank.half_face_width_mm);
             if low >= high {
-                return Err(impossible("the teeth have no height at one end"));
+                return Err(impossible(BlankFault::NoHeight));
             }
         }
         let line = |heights: [f64; 2], angle: f64| {
@@ -170,7 +170,7 @@ impl Blank {
                         ends_mm: [x_toe, x_heel],
                     })
                 }
-                _ => Err(impossible("the pinion's cones do not exist")),
+                _ => Err(impossible(BlankFault::NoPinionCones)),
             }
         };
         let ends = [-blank.half_face_width_mm, blank.half_face_width_mm];

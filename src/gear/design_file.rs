@@ -6,6 +6,27 @@ use crate::text::{Document, NumberRange, Problems, Table};
 
 use super::{DepthTaper, Design, EaseOff};
 
+/// What only a gear set file can have wrong.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum GearSetProblem {
+    /// The wheel has no more teeth than the pinion.
+    WheelTeeth {
+        /// Of the wheel.
+        wheel: u32,
+        /// Of the pinion.
+        pinion: u32,
+    },
+    /// The teeth are longer than the wheel has room for.
+    FaceWidth {
+        /// Face width, mm.
+        face_mm: f64,
+        /// Outer pitch diameter, mm.
+        diameter_mm: f64,
+    },
+    /// Neither the limit radius nor the cutter radius is given.
+    NoRadius,
+}
+
 /// What ease-off may be, µm: far beyond what lapping or grinding leaves.
 const EASE_OFF_UM: NumberRange = NumberRange::closed(-1000.0, 1000.0);
 /// Limit radius and cutter radius, mm.
@@ -19,11 +40,11 @@ impl Design {
     /// # Errors
     /// Everything that is wrong with the text: what is not TOML, unknown keys, missing keys, wrong kinds, values out of
     /// range. Whether the geometry exists is not looked at here.
-    pub fn from_toml(text: &str) -> Result<Self, Problems> {
+    pub fn from_toml(text: &str) -> Result<Self, Problems<GearSetProblem>> {
         let document = Document::parse(text)?;
         let mut problems = Problems::new();
         let mut root = document.root();
-        if !root.format("lashwright-gears", 1, "gear set", &mut problems) {
+        if !root.format("lashwright-gears", 1, &mut problems) {
             return Err(problems);
         }
         let name = root.text("name", 1..=60, &mut problems);
@@ -51,7 +72,7 @@ fn read_pair(
     name: String,
     ease_off_drive: EaseOff,
     ease_off_coast: EaseOff,
-    problems: &mut Problems,
+    problems: &mut Problems<GearSetProblem>,
 ) -> Option<Design> {
     let p = problems;
     let pinion_teeth = pair.integer("pinion_teeth", 5..=30, p);
@@ -79,30 +100,21 @@ fn read_pair(
     if let (Some(pinion), Some(wheel)) = (pinion_teeth, wheel_teeth)
         && wheel <= pinion
     {
-        p.note(
+        p.note_own(
             pair.place_of("wheel_teeth"),
-            format!("the wheel has {wheel} teeth and the pinion {pinion}: the wheel must have more"),
-            "more than the pinion's",
-            "Check that the two numbers are not exchanged.",
+            GearSetProblem::WheelTeeth { wheel, pinion },
         );
     }
-    if let (Some(face), Some(diameter)) = (wheel_face_width_mm, wheel_outer_pitch_diameter_mm)
-        && 2.0 * face >= diameter
+    if let (Some(face_mm), Some(diameter_mm)) = (wheel_face_width_mm, wheel_outer_pitch_diameter_mm)
+        && 2.0 * face_mm >= diameter_mm
     {
-        p.note(
+        p.note_own(
             pair.place_of("wheel_face_width_mm"),
-            format!("a face width of {face} mm leaves no room in a wheel of {diameter} mm"),
-            "",
-            "A face width of about a third of the outer cone distance is usual: check both numbers.",
+            GearSetProblem::FaceWidth { face_mm, diameter_mm },
         );
     }
     if !pair.has("limit_radius_mm") && !pair.has("cutter_radius_mm") {
-        p.note(
-            pair.place(),
-            "neither `limit_radius_mm` nor `cutter_radius_mm` is given",
-            "",
-            "Give at least one of them; the other one is then taken as equal.",
-        );
+        p.note_own(pair.place(), GearSetProblem::NoRadius);
     }
     pair.finish(p);
 
@@ -131,7 +143,7 @@ fn read_pair(
     })
 }
 
-fn read_ease_off(mut table: Table<'_>, problems: &mut Problems) -> EaseOff {
+fn read_ease_off(mut table: Table<'_>, problems: &mut Problems<GearSetProblem>) -> EaseOff {
     let mut number = |key| table.optional_number(key, EASE_OFF_UM, problems).unwrap_or(0.0);
     let ease_off = EaseOff {
         lengthwise_crown_um: number("lengthwise_crown_um"),
@@ -147,6 +159,7 @@ fn read_ease_off(mut table: Table<'_>, problems: &mut Problems) -> EaseOff {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::text::{FileUnit, ProblemKind};
 
     /// The sample of the format's own description.
     pub(crate) const SAMPLE: &str = r#"format = "lashwright-gears/1"
@@ -197,15 +210,31 @@ profile_crown_um = 20.0
             .replace("\"tapered\"", "\"taperd\"")
             .replace("wheel_face_width_mm = 32.0", "wheel_face_width_mm = \"32\"");
         let problems = Design::from_toml(&text).expect_err("five problems");
-        let whats: Vec<&str> = problems.list().iter().map(|p| p.what.as_str()).collect();
-        assert_eq!(whats.len(), 6, "{whats:#?}");
-        let remedies: String = problems.list().iter().map(|p| p.remedy.as_str()).collect();
-        assert!(remedies.contains("Did you mean `pinion_teeth`?"), "{remedies}");
+        let kinds: Vec<_> = problems.list().iter().map(|p| &p.kind).collect();
+        assert_eq!(kinds.len(), 6, "{kinds:#?}");
+        let has = |fits: &dyn Fn(&ProblemKind<GearSetProblem>) -> bool| kinds.iter().any(|kind| fits(kind));
         assert!(
-            remedies.contains("Did you give inches? 8.66 inches are 219.964 millimetres."),
-            "{remedies}"
+            has(&|kind| matches!(
+                kind,
+                ProblemKind::UnknownKey {
+                    near: Some("pinion_teeth"),
+                    ..
+                }
+            )),
+            "{kinds:#?}"
         );
-        assert!(remedies.contains("Did you mean \"tapered\"?"), "{remedies}");
+        assert!(
+            has(&|kind| matches!(
+                kind,
+                ProblemKind::OutOfRange { mix_up: Some(mix_up), .. }
+                    if mix_up.given_in == FileUnit::Inches && (mix_up.meant - 219.964).abs() < 1e-9
+            )),
+            "{kinds:#?}"
+        );
+        assert!(
+            has(&|kind| matches!(kind, ProblemKind::UnknownWord { near: Some(near), .. } if near == "tapered")),
+            "{kinds:#?}"
+        );
         for problem in problems.list() {
             assert!(text.get(problem.span.clone()).is_some(), "{problem:?} can be drawn");
         }

@@ -32,7 +32,8 @@ mod warning;
 
 pub use blank::{Blank, ConeLine};
 pub use design::{DepthTaper, Design, EaseOff};
-pub use error::GeometryError;
+pub use design_file::GearSetProblem;
+pub use error::{BlankFault, GeometryError};
 pub use flank::{Cutter, FlankPoint, WheelFlank};
 pub use hunting::{Hunting, HuntingKind};
 pub(crate) use pinion::{Level, Roll, sin_cos_near};
@@ -40,5 +41,5 @@ pub use pinion::{Meeting, PinionFlank};
 pub use pitch::{PitchCones, PitchInput};
 pub use set::GearSet;
 pub use side::Side;
-pub use solid::{Detail, FlankMark, Part, Solid, SolidError, Topology, Triangle, Vertex};
+pub use solid::{Detail, FlankMark, Part, Solid, SolidError, ToothedPart, Topology, Triangle, Vertex};
 pub use warning::{Along, FlankPlace, Up, Warning};

@@ -4,8 +4,6 @@
 //! Theory, 2nd ed., 2004. Our own definition: the grid that is looked at, the ninths of a flank, lands measured square
 //! to the tooth, and the second cut as the cutter's way over the face line.
 
-use std::fmt;
-
 use nalgebra::Vector3;
 
 use crate::numerics::math;
@@ -68,26 +66,6 @@ impl FlankPlace {
     }
 }
 
-impl fmt::Display for Along {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::Toe => "toe",
-            Self::Middle => "middle",
-            Self::Heel => "heel",
-        })
-    }
-}
-
-impl fmt::Display for FlankPlace {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match (self.along, self.up) {
-            (along, Up::Root) => write!(f, "{along} root"),
-            (along, Up::Middle) => write!(f, "{along}"),
-            (along, Up::Top) => write!(f, "{along} top"),
-        }
-    }
-}
-
 /// What is doubtful about a gear set.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Warning {
@@ -125,62 +103,6 @@ pub enum Warning {
         /// How deep under the face line, mm.
         depth_mm: f64,
     },
-}
-
-impl fmt::Display for Warning {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Undercut { side, places, share } => {
-                write!(
-                    f,
-                    "the pinion is undercut where the {side} flank meets it: {:.0} % of the working flank, at the wheel's ",
-                    100.0 * share
-                )?;
-                for (i, place) in places.iter().enumerate() {
-                    if i > 0 {
-                        f.write_str(", ")?;
-                    }
-                    write!(f, "{place}")?;
-                }
-                f.write_str("; a larger pressure angle, a narrower face or a smaller wheel addendum helps")
-            }
-            Self::PinionTip {
-                place,
-                land_mm,
-                narrow_mm,
-            } => land_text(f, "pinion", *place, *land_mm, *narrow_mm),
-            Self::WheelTip {
-                place,
-                land_mm,
-                narrow_mm,
-            } => land_text(f, "wheel", *place, *land_mm, *narrow_mm),
-            Self::SecondCut { place, depth_mm } => write!(
-                f,
-                "the cutter passes over the wheel a second time and cuts {depth_mm:.2} mm into its teeth at the {place}; \
-                 a larger cutter radius helps"
-            ),
-        }
-    }
-}
-
-fn land_text(f: &mut fmt::Formatter<'_>, member: &str, place: Along, land_mm: f64, narrow_mm: f64) -> fmt::Result {
-    let remedy = if member == "pinion" {
-        "a smaller depth factor or a larger thickness factor helps"
-    } else {
-        "a smaller depth factor or a smaller thickness factor helps"
-    };
-    if land_mm <= 0.0 {
-        write!(
-            f,
-            "the {member}'s teeth are pointed at the {place}: their flanks meet below the tip; {remedy}"
-        )
-    } else {
-        write!(
-            f,
-            "the {member}'s teeth are nearly pointed at the {place}: the land is {land_mm:.2} mm, under {narrow_mm:.2} mm; \
-             {remedy}"
-        )
-    }
 }
 
 /// Samples a side of the flank when looking for undercut.

@@ -190,7 +190,8 @@ pub fn operation_of(line: &str) -> Result<Operation, Failure> {
     if line.len() > LONGEST_LINE {
         return Err(text_file::too_long(LONGEST_LINE));
     }
-    Operation::from_json(line).map_err(|error| Failure::input(format!("error: {error}.")))
+    Operation::from_json(line)
+        .map_err(|error| Failure::input(format!("error: {}", words::error::operation(&error).line())))
 }
 
 /// Does an operation. An operation that costs nothing costs 0 and not −0, which the sum of no prices is.
@@ -213,8 +214,12 @@ pub fn played(scenario: &str, seed: u64, policy: &str) -> Result<Vec<String>, Fa
         )));
     };
     let found = scenarios::find(scenario)?;
-    let attempt = play(&Arc::new(found.exercise.clone()), seed, policy)
-        .map_err(|error| Failure::input(format!("error: seed {seed} of `{scenario}` cannot be played: {error}.")))?;
+    let attempt = play(&Arc::new(found.exercise.clone()), seed, policy).map_err(|error| {
+        Failure::input(format!(
+            "error: seed {seed} of `{scenario}` cannot be played: {}",
+            words::error::exercise(&error).line()
+        ))
+    })?;
     attempt
         .steps()
         .iter()
@@ -231,8 +236,9 @@ fn texts(found: &FoundScenario) -> [&str; 3] {
 fn begin(found: &FoundScenario, seed: u64) -> Result<Attempt, Failure> {
     Attempt::begin(Arc::new(found.exercise.clone()), seed).map_err(|error| {
         Failure::input(format!(
-            "error: seed {seed} of `{}` cannot be played: {error}.",
-            found.source
+            "error: seed {seed} of `{}` cannot be played: {}",
+            found.source,
+            words::error::exercise(&error).line()
         ))
     })
 }
@@ -240,8 +246,9 @@ fn begin(found: &FoundScenario, seed: u64) -> Result<Attempt, Failure> {
 fn par_of(found: &FoundScenario, seed: u64) -> Result<Par, Failure> {
     par(&Arc::new(found.exercise.clone()), seed).map_err(|error| {
         Failure::input(format!(
-            "error: seed {seed} of `{}` cannot be played: {error}.",
-            found.source
+            "error: seed {seed} of `{}` cannot be played: {}",
+            found.source,
+            words::error::exercise(&error).line()
         ))
     })
 }
@@ -280,16 +287,23 @@ pub fn replay_debrief(path: &Path, file: &Path) -> Result<ReplayDocument, Failur
 
 fn done_again(path: &Path) -> Result<(ReplayDocument, Attempt), Failure> {
     let bytes = store::read_within(path, journal::LIMITS.bytes)?;
-    let read = journal::read(&bytes).map_err(|error| Failure::input(format!("error: {}: {error}.", path.display())))?;
+    let read = journal::read(&bytes).map_err(|error| {
+        Failure::input(format!(
+            "error: {}: {}",
+            path.display(),
+            words::error::journal(&error).line()
+        ))
+    })?;
     let found = scenarios::find(&read.header.scenario)?;
     let mut attempt = begin(&found, read.header.seed)?;
     let mut first_difference = None;
     for (index, entry) in read.entries.iter().enumerate() {
         let operation = read.operation(entry).map_err(|error| {
             Failure::input(format!(
-                "error: {}: operation {} cannot be read any more: {error}.",
+                "error: {}: operation {} cannot be read any more: {}.",
                 path.display(),
-                index + 1
+                index + 1,
+                error
             ))
         })?;
         let answer = answered(&mut attempt, &operation);

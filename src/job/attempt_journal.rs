@@ -6,6 +6,7 @@ use serde_json::Value;
 use crate::bench::Operation;
 use crate::exercise::journal::{Full, Writer};
 use crate::store::JournalFile;
+use crate::words;
 
 use super::Failure;
 use super::attempt::value;
@@ -47,9 +48,9 @@ impl Journal {
     pub fn takes(&self, operation: &Operation) -> Result<(), Failure> {
         match &self.writer {
             None => Err(Failure::input("error: the axle has been handed over.")),
-            Some(writer) if writer.is_full() && !matches!(operation, Operation::Finish {}) => {
-                Err(Failure::input(format!("error: {Full}; only `finish` is taken now.")))
-            }
+            Some(writer) if writer.is_full() && !matches!(operation, Operation::Finish {}) => Err(Failure::input(
+                format!("error: {}; only `finish` is taken now.", words::error::journal_full()),
+            )),
             Some(_) => Ok(()),
         }
     }
@@ -64,7 +65,7 @@ impl Journal {
         answer: &impl Serialize,
         score: Option<&Value>,
     ) -> Result<(), Failure> {
-        let full = |error: Full| Failure::input(format!("error: {error}."));
+        let full = |_: Full| Failure::input(format!("error: {}.", words::error::journal_full()));
         self.takes(&operation)?;
         // A copy goes on, and takes the place of the writer once its lines are on the disk.
         let mut going_on = self.writer.clone();

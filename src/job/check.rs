@@ -1,11 +1,13 @@
 //! Checking files of any of our kinds.
 
+use std::convert::Infallible;
 use std::path::Path;
 
 use crate::catalogue;
 use crate::exercise::journal;
 use crate::store;
 use crate::text::{Document, Limits, Problems, decode};
+use crate::words;
 use crate::words::answer::torn_line;
 
 use super::{Failure, gear_sets, scenarios, supports};
@@ -48,7 +50,11 @@ pub fn check(source: &str) -> Result<String, Failure> {
         "{}: gear set \"{}\", {} to {} teeth: {verdict}",
         found.source, design.name, design.wheel_teeth, design.pinion_teeth
     )];
-    lines.extend(set.warnings().iter().map(|warning| format!("  Warning: {warning}.")));
+    lines.extend(
+        set.warnings()
+            .iter()
+            .map(|warning| format!("  Warning: {}", words::error::warning(warning).line())),
+    );
     Ok(lines.join("\n"))
 }
 
@@ -67,7 +73,8 @@ fn support_line(found: &supports::FoundSupport) -> String {
 /// What a journal is, without doing it again.
 fn journal_line(source: &str, path: &Path) -> Result<String, Failure> {
     let bytes = store::read_within(path, journal::LIMITS.bytes)?;
-    let read = journal::read(&bytes).map_err(|error| Failure::input(format!("error: {source}: {error}.")))?;
+    let read = journal::read(&bytes)
+        .map_err(|error| Failure::input(format!("error: {source}: {}", words::error::journal(&error).line())))?;
     let end = match (&read.sealed, &read.torn) {
         (Some(_), _) => "finished and sealed: no problem found".to_owned(),
         (None, None) => "not finished: no problem found".to_owned(),
@@ -94,7 +101,9 @@ fn scenario_line(found: &scenarios::FoundScenario) -> String {
 
 /// What a text calls itself, of whatever version. A text that is no TOML says nothing.
 fn says_kind(bytes: &[u8]) -> Option<String> {
-    let text = decode(bytes, Limits::HAND_WRITTEN).ok()?;
-    let document = Document::parse(text).ok()?;
-    document.root().text("format", 1..=60, &mut Problems::new())
+    let text = decode::<Infallible>(bytes, Limits::HAND_WRITTEN).ok()?;
+    let document = Document::parse::<Infallible>(text).ok()?;
+    document
+        .root()
+        .text("format", 1..=60, &mut Problems::<Infallible>::new())
 }

@@ -2,6 +2,8 @@
 
 use crate::store::StoreError;
 
+use super::store_error::store_error;
+
 /// Whose fault it is; decides the exit code.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum AtFault {
@@ -41,11 +43,10 @@ impl Failure {
 
 impl From<StoreError> for Failure {
     fn from(error: StoreError) -> Self {
+        let text = format!("error: {}", store_error(&error).line());
         match error {
-            StoreError::Read { .. } | StoreError::TooLarge { .. } | StoreError::Exists { .. } => {
-                Self::input(format!("error: {error}."))
-            }
-            StoreError::Write { .. } | StoreError::Locked { .. } => Self::other(format!("error: {error}.")),
+            StoreError::Read { .. } | StoreError::TooLarge { .. } | StoreError::Exists { .. } => Self::input(text),
+            StoreError::Write { .. } | StoreError::Changed { .. } | StoreError::Locked { .. } => Self::other(text),
         }
     }
 }

@@ -3,7 +3,7 @@
 use std::path::Path;
 
 use crate::catalogue;
-use crate::gear::{Design, GearSet, GeometryError, Side};
+use crate::gear::{Design, GearSet, GearSetProblem, GeometryError, Side};
 use crate::store;
 use crate::text::{Document, Limits, Problems, decode};
 
@@ -29,24 +29,12 @@ impl FoundGearSet {
         GearSet::new(self.design.clone()).map_err(|error| {
             let mut problems = Problems::new();
             let key = key_to_change(&self.design, &error);
-            let place = Document::parse(&self.text).map_or(0..0, |document| document.place_of(key));
-            let said = error.to_string();
-            // The text of a geometry error ends in what to do, after a semicolon or a colon.
-            let (what, remedy) = said
-                .rsplit_once("; ")
-                .or_else(|| said.rsplit_once(": "))
-                .unwrap_or((said.as_str(), "change the numbers of the pair"));
-            problems.note(place, what, "", sentence(remedy));
+            let document = Document::parse::<GeometryError>(&self.text);
+            let place = document.map_or(0..0, |document| document.place_of(key));
+            problems.note_own(place, error);
             Failure::input(problem_text(&self.source, &self.text, &problems))
         })
     }
-}
-
-/// With a capital at the start and a full stop at the end.
-fn sentence(text: &str) -> String {
-    let mut rest = text.chars();
-    let first: String = rest.next().map(|c| c.to_uppercase().collect()).unwrap_or_default();
-    format!("{first}{}.", rest.as_str())
 }
 
 /// The key of the file that a geometry error speaks of first.
@@ -116,7 +104,7 @@ pub fn embedded() -> Result<Vec<FoundGearSet>, Failure> {
 /// # Errors
 /// Everything that is wrong with the text.
 pub fn read(source: &str, bytes: &[u8]) -> Result<FoundGearSet, Failure> {
-    let text = decode(bytes, Limits::HAND_WRITTEN)
+    let text = decode::<GearSetProblem>(bytes, Limits::HAND_WRITTEN)
         .map_err(|problems| Failure::input(problem_text(source, &String::from_utf8_lossy(bytes), &problems)))?;
     let design = Design::from_toml(text).map_err(|problems| Failure::input(problem_text(source, text, &problems)))?;
     Ok(FoundGearSet {

@@ -4,8 +4,9 @@ use std::path::{Path, PathBuf};
 
 use crate::exercise::journal;
 use crate::store;
+use crate::words;
 
-use super::Failure;
+use super::{Failure, store_error};
 
 /// Ending of journals.
 const ENDING: &str = "jsonl";
@@ -48,8 +49,8 @@ pub fn list(folder: &Path) -> (Vec<Kept>, Vec<String>) {
 
 fn read(path: &Path) -> Result<Kept, String> {
     let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
-    let bytes = store::read_within(path, journal::LIMITS.bytes).map_err(|error| error.to_string())?;
-    let read = journal::read(&bytes).map_err(|error| format!("{name}: {error}."))?;
+    let bytes = store::read_within(path, journal::LIMITS.bytes).map_err(|error| store_error(&error).line())?;
+    let read = journal::read(&bytes).map_err(|error| format!("{name}: {}", words::error::journal(&error).line()))?;
     Ok(Kept {
         path: path.to_owned(),
         scenario: read.header.scenario,

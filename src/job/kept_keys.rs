@@ -16,7 +16,7 @@ const FILE: &str = "keys.json";
 #[derive(Debug, Error)]
 pub enum KeptKeysError {
     /// The file cannot be read.
-    #[error(transparent)]
+    #[error("{}", super::store_error(.0).what)]
     Store(#[from] StoreError),
     /// It holds something else.
     #[error("{} cannot be used: {source}", path.display())]

@@ -12,6 +12,7 @@ use crate::document::mesh::{
 use crate::gear::{Design, GearSet};
 use crate::quantity::degrees;
 use crate::store;
+use crate::words;
 
 use super::placements::{self, PlacementNumbers};
 use super::{Failure, gear_sets};
@@ -96,7 +97,12 @@ impl Mesh {
 
     /// What is doubtful about the gears, and about the fast route far from where it is good.
     fn warnings(&self, numbers: &PlacementNumbers) -> Vec<String> {
-        let mut warnings: Vec<String> = self.gears().warnings().iter().map(ToString::to_string).collect();
+        let mut warnings: Vec<String> = self
+            .gears()
+            .warnings()
+            .iter()
+            .map(|w| words::error::warning(w).line())
+            .collect();
         if self.route == Route::Fast && !FAST_REACH.holds(&numbers.placement()) {
             warnings.push(format!(
                 "the fast route is made for moves up to {} mm along the axes, {} mm of offset and {} degrees; farther out \

@@ -6,6 +6,7 @@ use crate::drawing::{Anchor, Field, Fill, Flank, Ink, Item, Outline, Path, Pictu
 use crate::gear::{DepthTaper, GearSet, Side};
 use crate::numerics::math;
 use crate::quantity::{self, Units, number};
+use crate::words;
 
 use super::mesh::Mesh;
 use super::placements::PlacementNumbers;
@@ -207,9 +208,7 @@ pub(super) fn foot(picture: &mut Picture, mesh: &Mesh) {
         } else {
             String::new()
         };
-        // Up to the first semicolon it says what is doubtful, after it what to do.
-        let what = first.to_string();
-        let what = what.split(';').next().unwrap_or_default();
+        let what = words::error::warning(first).what;
         let words = format!("Doubtful gears: {what}{more}.");
         let text = Text::new(Point::new(MARGIN, bottom - 18.0), words, SMALL);
         picture.draw(Item::Text(text.bold().ink(Ink::Off)));

@@ -7,7 +7,7 @@ use crate::quantity::{self, Units};
 /// What a technician wants to read.
 pub fn text(design: &Design, document: &MeshDocument) -> String {
     let mut lines = vec![design.name.clone(), teeth(design), String::new()];
-    lines.extend(document.warnings.iter().map(|warning| format!("Warning: {warning}.")));
+    lines.extend(document.warnings.iter().map(|warning| format!("Warning: {warning}")));
     if !document.warnings.is_empty() {
         lines.push(String::new());
     }
@@ -309,7 +309,7 @@ mod tests {
             gears: "sample".to_owned(),
             route: "exact".to_owned(),
             paste_um: 8.0,
-            warnings: vec!["the pinion's tooth is pointed at the heel".to_owned()],
+            warnings: vec!["the pinion's tooth is pointed at the heel.".to_owned()],
             placement: PlacementDocument {
                 pinion_axial_mm: 0.1,
                 wheel_axial_mm: -0.05,

@@ -26,9 +26,11 @@ pub mod preload_picture;
 mod problem_text;
 pub mod scenarios;
 pub mod shop_units;
+mod store_error;
 pub mod supports;
 pub mod text_file;
 pub mod tooth_room;
 
 pub use failure::{AtFault, Failure};
 pub use problem_text::problem_text;
+pub use store_error::store_error;

@@ -1,10 +1,10 @@
 //! Placements from outside: four numbers on the command line, or a CSV file with one placement a row.
 
-use std::fmt;
-
 use crate::contact::Placement;
 use crate::quantity::radians;
 use crate::text::{Limits, Problems, decode};
+use crate::words::problem::{Own, Told};
+use crate::words::say;
 
 use super::{Failure, problem_text};
 
@@ -41,13 +41,95 @@ enum Unfit {
     TooFar,
 }
 
-impl fmt::Display for Unfit {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+impl Unfit {
+    /// What to do.
+    fn cure(self) -> String {
         match self {
-            Self::NotANumber => write!(f, "a number is wanted, with a point for decimals"),
-            Self::TooFar => write!(
-                f,
-                "at most {FARTHEST_MM} mm or {LARGEST_DEG} degrees either way can be asked for"
+            Self::NotANumber => say!("problem-placements-no-number-cure"),
+            Self::TooFar => say!(
+                "problem-placements-too-far-cure",
+                millimeters = FARTHEST_MM.to_string(),
+                degrees = LARGEST_DEG.to_string()
+            ),
+        }
+    }
+}
+
+/// What only a placements file can have wrong.
+#[derive(Debug, Clone, PartialEq, Eq)]
+enum PlacementsProblem {
+    /// It cannot be read as CSV.
+    NotCsv,
+    /// Its first line is another one.
+    Header {
+        /// Whether it is parted by semicolons.
+        semicolons: bool,
+    },
+    /// More rows than are read.
+    TooMany,
+    /// No row.
+    NoRows,
+    /// A row of more or fewer fields.
+    Fields { line: usize, count: usize },
+    /// A field that is no part of a placement.
+    Number {
+        line: usize,
+        given: String,
+        column: &'static str,
+        unfit: Unfit,
+    },
+}
+
+impl Own for PlacementsProblem {
+    fn file() -> String {
+        say!("problem-file-placements")
+    }
+
+    fn told(&self) -> Told {
+        let header = HEADER.join(",");
+        match self {
+            Self::NotCsv => Told::new(
+                say!("problem-placements-not-csv"),
+                say!("problem-placements-not-csv-cure"),
+            ),
+            Self::Header { semicolons } => Told::new(
+                say!("problem-placements-header"),
+                if *semicolons {
+                    say!("problem-placements-header-semicolons-cure", header = header)
+                } else {
+                    say!("problem-placements-header-cure", header = header)
+                },
+            ),
+            Self::TooMany => Told::new(
+                say!("problem-placements-too-many", most = MOST_ROWS.to_string()),
+                say!("problem-placements-too-many-cure"),
+            ),
+            Self::NoRows => Told::new(
+                say!("problem-placements-none"),
+                say!("problem-placements-none-cure", header = header),
+            ),
+            Self::Fields { line, count } => Told::new(
+                say!(
+                    "problem-placements-fields",
+                    line = *line,
+                    count = *count,
+                    wanted = HEADER.len()
+                ),
+                say!("problem-placements-fields-cure", columns = HEADER.join(", ")),
+            ),
+            Self::Number {
+                line,
+                given,
+                column,
+                unfit,
+            } => Told::new(
+                say!(
+                    "problem-placements-number",
+                    line = *line,
+                    given = given.as_str(),
+                    column = *column
+                ),
+                unfit.cure(),
             ),
         }
     }
@@ -86,7 +168,9 @@ impl PlacementNumbers {
             .enumerate()
             .filter_map(|(column, (option, value))| {
                 let unfit = fit(column, value).err()?;
-                Some(format!("error: `{option} {value}`: {unfit}."))
+                let option = format!("{option} {value}");
+                let told = Told::new(say!("problem-placements-option", option = option), unfit.cure());
+                Some(format!("error: {}", told.line()))
             })
             .collect();
         if texts.is_empty() {
@@ -122,12 +206,12 @@ impl PlacementNumbers {
 /// A file that is too large or not text, another header than [`HEADER`], no row or more than [`MOST_ROWS`], and every
 /// row that is not four numbers within reach, each with its line.
 pub fn read(source: &str, bytes: &[u8]) -> Result<Vec<PlacementNumbers>, Failure> {
-    let text = decode(bytes, LIMITS)
+    let text = decode::<PlacementsProblem>(bytes, LIMITS)
         .map_err(|problems| Failure::input(problem_text(source, &String::from_utf8_lossy(bytes), &problems)))?;
     rows(text).map_err(|problems| Failure::input(problem_text(source, text, &problems)))
 }
 
-fn rows(text: &str) -> Result<Vec<PlacementNumbers>, Problems> {
+fn rows(text: &str) -> Result<Vec<PlacementNumbers>, Problems<PlacementsProblem>> {
     let mut problems = Problems::new();
     let mut reader = csv::ReaderBuilder::new()
         .has_headers(false)
@@ -143,12 +227,7 @@ fn rows(text: &str) -> Result<Vec<PlacementNumbers>, Problems> {
         let Ok(record) = record else {
             // The text is UTF-8 and rows may have any length, so that reading from memory does not fail; if it ever
             // does, the rows that were read are not all there are.
-            problems.note(
-                0..0,
-                "this file cannot be read as CSV",
-                "",
-                "Save it again as plain CSV with commas.",
-            );
+            problems.note_own(0..0, PlacementsProblem::NotCsv);
             break;
         };
         let start = record.position().map_or(0, |p| usize::try_from(p.byte()).unwrap_or(0));
@@ -159,32 +238,14 @@ fn rows(text: &str) -> Result<Vec<PlacementNumbers>, Problems> {
             header_seen = true;
             if record.iter().ne(HEADER) {
                 let semicolons = record.iter().any(|field| field.contains(';'));
-                problems.note(
-                    span,
-                    "this is not the header of a placements file",
-                    "",
-                    format!(
-                        "The first line must be `{}`{}.",
-                        HEADER.join(","),
-                        if semicolons {
-                            ", parted by commas and not by semicolons"
-                        } else {
-                            ""
-                        }
-                    ),
-                );
+                problems.note_own(span, PlacementsProblem::Header { semicolons });
                 return problems.verdict(None);
             }
             continue;
         }
         count += 1;
         if count > MOST_ROWS {
-            problems.note(
-                span,
-                format!("more than {MOST_ROWS} placements"),
-                "",
-                "Split the file and run it in parts.",
-            );
+            problems.note_own(span, PlacementsProblem::TooMany);
             break;
         }
         if let Some(placement) = row(&record, line, span, &mut problems) {
@@ -192,15 +253,7 @@ fn rows(text: &str) -> Result<Vec<PlacementNumbers>, Problems> {
         }
     }
     if count == 0 && problems.is_empty() {
-        problems.note(
-            0..0,
-            "this file holds no placement",
-            "",
-            format!(
-                "Give the header `{}` and below it one row a placement.",
-                HEADER.join(",")
-            ),
-        );
+        problems.note_own(0..0, PlacementsProblem::NoRows);
     }
     problems.verdict(Some(placements))
 }
@@ -218,14 +271,15 @@ fn row(
     record: &csv::StringRecord,
     line: usize,
     span: std::ops::Range<usize>,
-    problems: &mut Problems,
+    problems: &mut Problems<PlacementsProblem>,
 ) -> Option<PlacementNumbers> {
     if record.len() != HEADER.len() {
-        problems.note(
+        problems.note_own(
             span,
-            format!("line {line} has {} fields and not {}", record.len(), HEADER.len()),
-            "",
-            format!("A row holds {}.", HEADER.join(", ")),
+            PlacementsProblem::Fields {
+                line,
+                count: record.len(),
+            },
         );
         return None;
     }
@@ -239,13 +293,14 @@ fn row(
             Ok(v) => *number = v,
             Err(unfit) => {
                 good = false;
-                let name = HEADER.get(column).copied().unwrap_or_default();
-                let shown: String = field.chars().take(40).collect();
-                problems.note(
+                problems.note_own(
                     span.clone(),
-                    format!("line {line}: `{shown}` cannot be `{name}`"),
-                    "",
-                    format!("Change it: {unfit}."),
+                    PlacementsProblem::Number {
+                        line,
+                        given: field.chars().take(40).collect(),
+                        column: HEADER.get(column).copied().unwrap_or_default(),
+                        unfit,
+                    },
                 );
             }
         }
@@ -262,6 +317,7 @@ fn row(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::problem;
 
     const GOOD: &str = "pinion_axial_mm,wheel_axial_mm,offset_mm,shaft_angle_deg\n";
 
@@ -270,7 +326,7 @@ mod tests {
             .expect_err("must be refused")
             .list()
             .iter()
-            .map(|p| p.what.clone())
+            .map(|p| problem::told(p).what)
             .collect()
     }
 
@@ -288,7 +344,7 @@ mod tests {
             problems(&text),
             [
                 "line 3: `x` cannot be `wheel_axial_mm`",
-                "line 4 has 3 fields and not 4",
+                "line 4 has 3 fields, not 4",
                 "line 6: `nan` cannot be `wheel_axial_mm`",
                 "line 6: `2000` cannot be `offset_mm`",
                 "line 6: `90` cannot be `shaft_angle_deg`",
@@ -306,7 +362,10 @@ mod tests {
             assert_eq!(problems(text).len(), 1, "{text:?}");
         }
         let semicolons = rows("pinion_axial_mm;wheel_axial_mm;offset_mm;shaft_angle_deg\n").expect_err("refused");
-        assert!(semicolons.list()[0].remedy.contains("semicolons"), "says what is wrong");
+        assert!(
+            problem::told(&semicolons.list()[0]).cure.contains("semicolons"),
+            "says what is wrong"
+        );
     }
 
     #[test]

@@ -4,6 +4,7 @@ use crate::bearing::friction::Running;
 use crate::bearing::{LengthFault, Overload, SpacerMemory, Support, Tightened, Torque};
 use crate::document::preload::PreloadDocument;
 use crate::quantity;
+use crate::words;
 
 use super::supports::{self, FoundSupport};
 use super::{AtFault, Failure};
@@ -224,16 +225,24 @@ pub(super) fn solve(found: &FoundSupport, conditions: Conditions) -> Result<Prel
     let support = found.support.with_spacer_length_mm(conditions.spacer_mm);
     let state = support
         .tightened_to(conditions.nut_torque_nm, SpacerMemory::default())
-        .map_err(|error| Failure::other(format!("error: the support could not be solved: {error}.")))?;
+        .map_err(|error| {
+            Failure::other(format!(
+                "error: the support could not be solved: {}",
+                words::error::root(error).line()
+            ))
+        })?;
     let overload = support.overload(&state);
     let tears = matches!(overload, Some(Overload::Thread { .. } | Overload::Spacer { .. }));
     if let Some(overload) = overload
         && (tears || state.spacer_loaded_length_mm <= 0.0)
     {
         return Err(Failure::input(format!(
-            "error: with the nut at {} N·m and a spacer of {} mm {overload}. Give less torque or another spacer, and check \
+            "error: with the nut at {} N·m and a spacer of {} mm {}. Give less torque or another spacer, and check \
              the nut and the spacer in {}.",
-            conditions.nut_torque_nm, conditions.spacer_mm, found.source
+            conditions.nut_torque_nm,
+            conditions.spacer_mm,
+            words::error::overload(overload),
+            found.source
         )));
     }
     let running = support.running(conditions.turn_rpm, conditions.temperature_c);
@@ -244,7 +253,7 @@ pub(super) fn solve(found: &FoundSupport, conditions: Conditions) -> Result<Prel
             .total_nm
     };
     let mut notes = notes(&support, &conditions, &state, running);
-    notes.extend(overload.map(|overload| format!("In a shop {overload}.")));
+    notes.extend(overload.map(|overload| format!("In a shop {}.", words::error::overload(overload))));
     Ok(Preload {
         source: found.source.clone(),
         conditions,
@@ -461,5 +470,6 @@ fn length_problem(support: &Support, name: &str, value: f64) -> Option<String> {
     } else {
         String::new()
     };
-    Some(format!("error: {name} {value}: {fault}. {}{hint}", fault.remedy()))
+    let told = words::problem::support::length(fault);
+    Some(format!("error: {name} {value}: {}{hint}", told.line()))
 }

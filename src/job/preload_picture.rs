@@ -11,6 +11,7 @@ use crate::drawing::{
 use crate::numerics::root;
 use crate::quantity::{self, inch_pounds, number};
 use crate::store;
+use crate::words;
 
 use super::Failure;
 use super::preload::{NEW_FRICTION_FACTOR, Preload, RUN_IN_FRICTION_FACTOR, TorqueWindow};
@@ -91,7 +92,8 @@ struct Chart<'p> {
 
 fn unsolved(error: root::RootError) -> Failure {
     Failure::other(format!(
-        "error: the support could not be solved for the picture: {error}."
+        "error: the support could not be solved for the picture: {}",
+        words::error::root(error).line()
     ))
 }
 

@@ -5,9 +5,10 @@ use codespan_reporting::files::SimpleFile;
 use codespan_reporting::term;
 
 use crate::text::Problems;
+use crate::words::problem::{self, Own};
 
 /// All `problems` of the file shown as `file`, whose text is `text`, with the lines they are about.
-pub fn problem_text(file: &str, text: &str, problems: &Problems) -> String {
+pub fn problem_text<F: Own>(file: &str, text: &str, problems: &Problems<F>) -> String {
     let source = SimpleFile::new(file, text);
     // Plain characters: the text must be readable on any terminal and in any log.
     let config = term::Config {
@@ -17,26 +18,21 @@ pub fn problem_text(file: &str, text: &str, problems: &Problems) -> String {
     };
     let mut out = String::new();
     for problem in problems.list() {
+        let told = problem::told(problem);
         let mut label = Label::primary((), problem.span.clone());
-        if !problem.label.is_empty() {
-            label = label.with_message(&problem.label);
+        if let Some(said) = &told.label {
+            label = label.with_message(said);
         }
         let diagnostic = Diagnostic::error()
-            .with_message(&problem.what)
+            .with_message(&told.what)
             .with_label(label)
-            .with_notes(vec![problem.remedy.clone()]);
+            .with_notes(vec![told.cure.clone()]);
         if let Ok(drawn) = term::emit_into_string(&config, &source, &diagnostic) {
             out.push_str(&drawn);
         } else {
             // Drawing can only fail for a place outside the text; the words are still worth having.
-            out.push_str(&["error: ", &problem.what, "\n = ", &problem.remedy, "\n\n"].concat());
+            out.push_str(&["error: ", &told.what, "\n = ", &told.cure, "\n\n"].concat());
         }
     }
-    let (shown, more) = (problems.list().len(), problems.left_out());
-    let count = match (shown, more) {
-        (1, 0) => "1 problem".to_owned(),
-        (_, 0) => format!("{shown} problems"),
-        _ => format!("{shown} problems shown, {more} more left out"),
-    };
-    out + file + ": " + &count
+    out + &problem::count(file, problems.list().len(), problems.left_out())
 }

@@ -1,9 +1,10 @@
 //! Finding and reading scenarios: a file, or one that ships with the program.
 
+use std::convert::Infallible;
 use std::path::{Path, PathBuf};
 
 use crate::catalogue::{self, Shelf};
-use crate::exercise::{Exercise, ExerciseError, Scenario, Source, Sources};
+use crate::exercise::{Exercise, ExerciseError, Scenario, ScenarioProblem, Source, Sources, Unread};
 use crate::store;
 use crate::text::{Document, Limits, Problems, decode};
 
@@ -32,7 +33,9 @@ impl Sources for Beside {
             let plain = Path::new(name).components().count() == 1;
             let file = self.0.as_ref().filter(|_| plain)?.join(name);
             let bytes = store::read_within(&file, Limits::HAND_WRITTEN.bytes).ok()?;
-            decode(&bytes, Limits::HAND_WRITTEN).ok().map(str::to_owned)
+            decode::<Infallible>(&bytes, Limits::HAND_WRITTEN)
+                .ok()
+                .map(str::to_owned)
         })
     }
 }
@@ -75,7 +78,7 @@ pub fn embedded() -> Result<Vec<FoundScenario>, Failure> {
 /// # Errors
 /// Everything that is wrong with the text or with what it names.
 pub fn read(source: &str, bytes: &[u8], folder: Option<PathBuf>) -> Result<FoundScenario, Failure> {
-    let text = decode(bytes, Limits::HAND_WRITTEN)
+    let text = decode::<ScenarioProblem>(bytes, Limits::HAND_WRITTEN)
         .map_err(|problems| Failure::input(problem_text(source, &String::from_utf8_lossy(bytes), &problems)))?;
     let scenario =
         Scenario::from_toml(text).map_err(|problems| Failure::input(problem_text(source, text, &problems)))?;
@@ -84,7 +87,7 @@ pub fn read(source: &str, bytes: &[u8], folder: Option<PathBuf>) -> Result<Found
         (Source::Gears, scenario.gears.clone()),
         (Source::Support, scenario.support.clone()),
     ];
-    let exercise = Exercise::prepare(scenario, &sources).map_err(|error| unprepared(source, text, &error))?;
+    let exercise = Exercise::prepare(scenario, &sources).map_err(|error| unprepared(source, text, error))?;
     // Both were there when the exercise was prepared.
     let parts = named.map(|(kind, name)| sources.text(kind, &name).unwrap_or_default());
     Ok(FoundScenario {
@@ -96,27 +99,22 @@ pub fn read(source: &str, bytes: &[u8], folder: Option<PathBuf>) -> Result<Found
 }
 
 /// Why an exercise cannot be prepared, shown at the line that names it.
-fn unprepared(source: &str, text: &str, error: &ExerciseError) -> Failure {
-    let (key, remedy) = match error {
-        ExerciseError::NotThere { what, .. } => (
-            if *what == "gear set" { "gears" } else { "support" },
-            "Name one that ships with the program, or a file in the folder of the scenario.".to_owned(),
-        ),
-        ExerciseError::Unreadable { what, name, .. } => (
-            if *what == "gear set" { "gears" } else { "support" },
-            format!("Run `lashwright check {name}` to see what is wrong with it."),
-        ),
-        ExerciseError::Gears { name, .. } => (
-            "gears",
-            format!("Run `lashwright check {name}` to see what has to change."),
-        ),
-        ExerciseError::Axle(_) | ExerciseError::Start(_) | ExerciseError::NotFinished => (
-            "layout",
-            "Choose a layout, a depth shim and a support that belong together.".to_owned(),
-        ),
+fn unprepared(source: &str, text: &str, error: ExerciseError) -> Failure {
+    let key = match &error {
+        ExerciseError::NotThere { what, .. } => match what {
+            Source::Gears => "gears",
+            Source::Support => "support",
+        },
+        ExerciseError::Unreadable { problems, .. } => match problems {
+            Unread::Gears(_) => "gears",
+            Unread::Support(_) => "support",
+        },
+        ExerciseError::Gears { .. } => "gears",
+        ExerciseError::Axle(_) | ExerciseError::Start(_) | ExerciseError::NotFinished => "layout",
     };
     let mut problems = Problems::new();
-    let place = Document::parse(text).map_or(0..0, |document| document.place_of(key));
-    problems.note(place, error.to_string(), "", remedy);
+    let document = Document::parse::<ExerciseError>(text);
+    let place = document.map_or(0..0, |document| document.place_of(key));
+    problems.note_own(place, error);
     Failure::input(problem_text(source, text, &problems))
 }

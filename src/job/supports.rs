@@ -2,7 +2,7 @@
 
 use std::path::Path;
 
-use crate::bearing::Support;
+use crate::bearing::{Support, SupportProblem};
 use crate::catalogue;
 use crate::store;
 use crate::text::{Limits, decode};
@@ -57,7 +57,7 @@ pub fn embedded() -> Result<Vec<FoundSupport>, Failure> {
 /// # Errors
 /// Everything that is wrong with the text.
 pub fn read(source: &str, bytes: &[u8]) -> Result<FoundSupport, Failure> {
-    let text = decode(bytes, Limits::HAND_WRITTEN)
+    let text = decode::<SupportProblem>(bytes, Limits::HAND_WRITTEN)
         .map_err(|problems| Failure::input(problem_text(source, &String::from_utf8_lossy(bytes), &problems)))?;
     let support = Support::from_toml(text).map_err(|problems| Failure::input(problem_text(source, text, &problems)))?;
     Ok(FoundSupport {

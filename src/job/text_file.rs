@@ -1,5 +1,6 @@
 //! Lines of text that are given to a command, in a file or on standard input.
 
+use std::convert::Infallible;
 use std::io::{BufRead, Read as _};
 use std::path::Path;
 
@@ -19,7 +20,7 @@ const LIMITS: Limits = Limits {
 /// A file that cannot be read, is too large or no text.
 pub fn read_lines(path: &Path) -> Result<Vec<String>, Failure> {
     let bytes = store::read_within(path, LIMITS.bytes)?;
-    let text = decode(&bytes, LIMITS).map_err(|problems| {
+    let text = decode::<Infallible>(&bytes, LIMITS).map_err(|problems| {
         Failure::input(problem_text(
             &path.display().to_string(),
             &String::from_utf8_lossy(&bytes),

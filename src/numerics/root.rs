@@ -6,11 +6,9 @@ use thiserror::Error;
 
 /// Why no root was found.
 #[derive(Debug, Clone, Copy, PartialEq, Error)]
+#[error("{self:?}")]
 pub enum RootError {
     /// The function has the same sign at both ends.
-    #[error(
-        "no change of sign between {low} ({value_low}) and {high} ({value_high}): choose ends on both sides of the root"
-    )]
     NoBracket {
         /// Lower end.
         low: f64,
@@ -22,13 +20,11 @@ pub enum RootError {
         value_high: f64,
     },
     /// The function gave NaN, or an end of the bracket is not a finite number.
-    #[error("the function has no value at {at}: keep the bracket inside the range where it is defined")]
     NotANumber {
         /// Where.
         at: f64,
     },
     /// The accuracy asked for is not a positive number.
-    #[error("accuracy {accuracy} must be greater than 0")]
     BadAccuracy {
         /// As asked for.
         accuracy: f64,

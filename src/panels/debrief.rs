@@ -286,7 +286,7 @@ fn truth_row(ui: &mut Ui, ink: &Ink, units: Units, standing: &Standing) {
             range = range.as_str(),
             truth = truth.as_str(),
             belief = belief.as_str(),
-            worth = verdict,
+            worth = verdict.clone(),
         );
         WidgetInfo::labeled(WidgetType::Label, true, words)
     });

@@ -8,9 +8,9 @@ use thiserror::Error;
 
 /// Why a file could not be read or written.
 #[derive(Debug, Error)]
+#[error("{self:?}")]
 pub enum StoreError {
     /// It cannot be opened or read.
-    #[error("cannot read {}: {source}. Check the name and that you may read it", path.display())]
     Read {
         /// The file.
         path: PathBuf,
@@ -18,7 +18,6 @@ pub enum StoreError {
         source: std::io::Error,
     },
     /// It is larger than any file of its kind.
-    #[error("{} has more than {limit} bytes, the most that is read. Check that this is the right file", path.display())]
     TooLarge {
         /// The file.
         path: PathBuf,
@@ -26,19 +25,21 @@ pub enum StoreError {
         limit: usize,
     },
     /// There is a file already that is never written over.
-    #[error("{} is there already. Give another name, or move it away", path.display())]
     Exists {
         /// The file.
         path: PathBuf,
     },
     /// Another program is writing it.
-    #[error("{} is being written by another Lashwright. Close that one first", path.display())]
     Locked {
         /// The file.
         path: PathBuf,
     },
+    /// Another program made it longer or shorter while it was open here.
+    Changed {
+        /// The file.
+        path: PathBuf,
+    },
     /// It cannot be written.
-    #[error("cannot write {}: {source}. Check that the folder is there, that you may write to it and that the disk is not full", path.display())]
     Write {
         /// The file.
         path: PathBuf,

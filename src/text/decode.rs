@@ -1,6 +1,6 @@
 //! From bytes to text, within limits.
 
-use super::Problems;
+use super::{ProblemKind, Problems};
 
 /// How large a text may be.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -19,18 +19,15 @@ impl Limits {
 /// # Errors
 /// A text that is too large, is not UTF-8, or holds a NUL character, with the place where it goes wrong. For a text
 /// that is not UTF-8 the place counts in bytes of the text as shown by [`String::from_utf8_lossy`].
-pub fn decode(bytes: &[u8], limits: Limits) -> Result<&str, Problems> {
+pub fn decode<F>(bytes: &[u8], limits: Limits) -> Result<&str, Problems<F>> {
     let mut problems = Problems::new();
     if bytes.len() > limits.bytes {
         problems.note(
             0..0,
-            format!(
-                "the file has {} bytes, and at most {} are read",
-                bytes.len(),
-                limits.bytes
-            ),
-            "",
-            "Check that this is the right file; a hand-written file is far smaller.",
+            ProblemKind::TooLarge {
+                bytes: bytes.len(),
+                most: limits.bytes,
+            },
         );
         return Err(problems);
     }
@@ -39,24 +36,14 @@ pub fn decode(bytes: &[u8], limits: Limits) -> Result<&str, Problems> {
         Ok(text) => match text.find('\0') {
             None => Ok(text),
             Some(at) => {
-                problems.note(
-                    at..at + 1,
-                    "the file holds a NUL character, so it is not a text",
-                    "here",
-                    "Save it as plain text in UTF-8.",
-                );
+                problems.note(at..at + 1, ProblemKind::Nul);
                 Err(problems)
             }
         },
         Err(error) => {
             // Up to here the lossy text is the text itself; the damaged place is shown as one replacement character.
             let at = error.valid_up_to();
-            problems.note(
-                at..at + '\u{fffd}'.len_utf8(),
-                "the file is not plain text in UTF-8",
-                "the first byte that is not",
-                "Save it again as plain text in UTF-8.",
-            );
+            problems.note(at..at + '\u{fffd}'.len_utf8(), ProblemKind::NotUtf8);
             Err(problems)
         }
     }
@@ -64,13 +51,19 @@ pub fn decode(bytes: &[u8], limits: Limits) -> Result<&str, Problems> {
 
 #[cfg(test)]
 mod tests {
+    use std::convert::Infallible;
+
     use super::*;
 
     #[test]
     fn text_passes_and_its_mark_is_dropped() {
-        assert_eq!(decode(b"a = 1", Limits::HAND_WRITTEN), Ok("a = 1"), "plain");
         assert_eq!(
-            decode(b"\xef\xbb\xbfa = 1", Limits::HAND_WRITTEN),
+            decode::<Infallible>(b"a = 1", Limits::HAND_WRITTEN),
+            Ok("a = 1"),
+            "plain"
+        );
+        assert_eq!(
+            decode::<Infallible>(b"\xef\xbb\xbfa = 1", Limits::HAND_WRITTEN),
             Ok("a = 1"),
             "byte order mark"
         );
@@ -79,7 +72,9 @@ mod tests {
     #[test]
     fn what_is_no_text_is_refused_with_its_place() {
         let place = |bytes: &[u8]| {
-            decode(bytes, Limits { bytes: 16 }).expect_err("refused").list()[0]
+            decode::<Infallible>(bytes, Limits { bytes: 16 })
+                .expect_err("refused")
+                .list()[0]
                 .span
                 .clone()
         };

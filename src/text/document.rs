@@ -7,8 +7,10 @@ use std::ops::{Range, RangeInclusive};
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
+use super::problem::{ProblemKind, Problems, ValueKind, Wanted};
+use super::range::NumberRange;
 use super::suggest::closest;
-use super::{Problem, Problems};
+use super::unit::MixUp;
 
 /// A parsed text with the place of everything in it.
 #[derive(Debug)]
@@ -23,7 +25,7 @@ impl<'t> Document<'t> {
     /// # Errors
     /// Every place where the text is not TOML. Nothing is read from a text with such a place, since what stands after
     /// it may mean something else than was meant.
-    pub fn parse(text: &'t str) -> Result<Self, Problems> {
+    pub fn parse<F>(text: &'t str) -> Result<Self, Problems<F>> {
         let (root, errors) = DeTable::parse_recoverable(text);
         if errors.is_empty() {
             return Ok(Self { text, root });
@@ -37,19 +39,9 @@ impl<'t> Document<'t> {
             if last_line.replace(line) == Some(line) {
                 continue;
             }
-            let first_line = error
-                .message()
-                .lines()
-                .next()
-                .unwrap_or_default()
-                .trim_end_matches('.')
-                .to_owned();
-            problems.note(
-                span,
-                format!("this is not TOML: {first_line}"),
-                "here",
-                "Write one `key = value` a line, texts in double quotes, tables as `[name]`.",
-            );
+            let said = error.message().lines().next().unwrap_or_default();
+            let said = said.trim_end_matches('.').to_owned();
+            problems.note(span, ProblemKind::NotToml { said });
         }
         Err(problems.verdict::<()>(None).err().unwrap_or_default())
     }
@@ -91,84 +83,6 @@ fn on_characters(text: &str, span: Range<usize>) -> Range<usize> {
         end += 1;
     }
     start..end
-}
-
-/// Which numbers a key takes.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct NumberRange {
-    low: f64,
-    high: f64,
-    low_excluded: bool,
-}
-
-impl NumberRange {
-    /// `low` ≤ x ≤ `high`.
-    pub const fn closed(low: f64, high: f64) -> Self {
-        Self {
-            low,
-            high,
-            low_excluded: false,
-        }
-    }
-
-    /// `low` < x ≤ `high`.
-    pub const fn above(low: f64, high: f64) -> Self {
-        Self {
-            low,
-            high,
-            low_excluded: true,
-        }
-    }
-
-    /// Whether `x` is a number inside.
-    pub fn holds(self, x: f64) -> bool {
-        x <= self.high && if self.low_excluded { x > self.low } else { x >= self.low }
-    }
-
-    fn words(self) -> String {
-        if self.low_excluded {
-            format!("above {} and at most {}", self.low, self.high)
-        } else {
-            format!("{} to {}", self.low, self.high)
-        }
-    }
-}
-
-/// Other units that people give by mistake: ending of the key, factor from the mistaken unit to the right one, the
-/// mistaken unit, the right one. Endings are tried in this order; the longest must come first.
-const MIX_UPS: [(&str, f64, &str, &str); 13] = [
-    ("_n_per_um", 0.001, "newtons per millimetre", "newtons per micrometre"),
-    (
-        "_n_per_um",
-        0.175_126_835,
-        "thousands of pounds per inch",
-        "newtons per micrometre",
-    ),
-    ("_n_per_mm", 0.175_126_835, "pounds per inch", "newtons per millimetre"),
-    ("_mm2", 645.16, "square inches", "square millimetres"),
-    ("_mm", 25.4, "inches", "millimetres"),
-    ("_mm", 0.001, "micrometres", "millimetres"),
-    ("_um", 25.4, "thousandths of an inch", "micrometres"),
-    ("_um", 1000.0, "millimetres", "micrometres"),
-    ("_deg", 180.0 / std::f64::consts::PI, "radians", "degrees"),
-    ("_n", 4.448_221_615_260_5, "pounds", "newtons"),
-    ("_n", 1000.0, "kilonewtons", "newtons"),
-    ("_nm", 1.355_817_948_331_4, "foot-pounds", "newton metres"),
-    ("_nm", 0.112_984_829_027_616_7, "inch-pounds", "newton metres"),
-];
-
-/// What the trainee or teacher may have meant by a value outside its range; empty where nothing fits.
-fn mix_up(key: &str, value: f64, range: NumberRange) -> String {
-    MIX_UPS
-        .iter()
-        .find(|(ending, factor, ..)| key.ends_with(ending) && range.holds(value * factor))
-        .map(|(_, factor, wrong, right)| {
-            // Seven digits are enough for any dimension and hide the noise of the product.
-            let shown = format!("{:.4}", value * factor);
-            let shown = shown.trim_end_matches('0').trim_end_matches('.');
-            format!(" Did you give {wrong}? {value} {wrong} are {shown} {right}.")
-        })
-        .unwrap_or_default()
 }
 
 /// One table of a document. Each question names a key; what is wrong with it is noted and answered with `None`.
@@ -214,65 +128,51 @@ impl<'d> Table<'d> {
         self.entries.get(key)
     }
 
-    fn missing(&self, key: &str, wanted: &str, problems: &mut Problems) {
-        let place = self.place();
-        let where_to = if self.name.is_empty() {
-            "at the top of the file".to_owned()
-        } else {
-            format!("below `[{}]`", self.name)
-        };
+    fn missing<F>(&self, key: &str, wanted: Wanted, problems: &mut Problems<F>) {
         problems.note(
-            place,
-            format!("`{}` is missing", self.path(key)),
-            "",
-            format!("Add a line `{key} = …` {where_to}: {wanted}."),
+            self.place(),
+            ProblemKind::Missing {
+                key: key.to_owned(),
+                table: self.name.clone(),
+                wanted,
+            },
         );
     }
 
-    fn wrong_kind(
-        &self,
-        key: &str,
-        value: &Spanned<DeValue<'_>>,
-        wanted: &str,
-        example: &str,
-        problems: &mut Problems,
-    ) {
+    fn wrong_kind<F>(&self, key: &str, value: &Spanned<DeValue<'_>>, wanted: Wanted, problems: &mut Problems<F>) {
         problems.note(
             on_characters(self.text, value.span()),
-            format!(
-                "`{}` is {}, and {wanted} is wanted",
-                self.path(key),
-                kind(value.get_ref())
-            ),
-            format!("{wanted} is wanted here"),
-            format!("Write `{key} = …` with {example}."),
+            ProblemKind::WrongKind {
+                path: self.path(key),
+                found: kind(value.get_ref()),
+                wanted,
+            },
         );
     }
 
     /// Notes that `key`, which the file gives, does not belong here, and that nothing else need be said of it.
-    pub fn refuse(
-        &mut self,
-        key: &'static str,
-        what: impl Into<String>,
-        remedy: impl Into<String>,
-        problems: &mut Problems,
-    ) {
+    pub fn refuse<F>(&mut self, key: &'static str, why: F, problems: &mut Problems<F>) {
         self.value(key);
-        problems.note(self.place_of(key), what, "", remedy);
+        problems.note_own(self.place_of(key), why);
     }
 
     /// A number that must be there, inside `range`. Whole numbers count as numbers.
-    pub fn number(&mut self, key: &'static str, range: NumberRange, problems: &mut Problems) -> Option<f64> {
+    pub fn number<F>(&mut self, key: &'static str, range: NumberRange, problems: &mut Problems<F>) -> Option<f64> {
         if !self.has(key) {
             self.value(key);
-            self.missing(key, &format!("a number {}", range.words()), problems);
+            self.missing(key, Wanted::Number(range), problems);
             return None;
         }
         self.optional_number(key, range, problems)
     }
 
     /// A number that may be left out, inside `range`.
-    pub fn optional_number(&mut self, key: &'static str, range: NumberRange, problems: &mut Problems) -> Option<f64> {
+    pub fn optional_number<F>(
+        &mut self,
+        key: &'static str,
+        range: NumberRange,
+        problems: &mut Problems<F>,
+    ) -> Option<f64> {
         let found = self.value(key)?;
         let number = match found.get_ref() {
             DeValue::Float(float) => float.as_str().parse::<f64>().ok(),
@@ -283,13 +183,7 @@ impl<'d> Table<'d> {
             _ => None,
         };
         let Some(number) = number else {
-            self.wrong_kind(
-                key,
-                found,
-                "a number",
-                &format!("a number {}, without quotes", range.words()),
-                problems,
-            );
+            self.wrong_kind(key, found, Wanted::Number(range), problems);
             return None;
         };
         if range.holds(number) {
@@ -297,30 +191,29 @@ impl<'d> Table<'d> {
         }
         problems.note(
             on_characters(self.text, found.span()),
-            format!("`{}` is {number}, outside {}", self.path(key), range.words()),
-            format!("{} is allowed", range.words()),
-            format!("Give a number {}.{}", range.words(), mix_up(key, number, range)),
+            ProblemKind::OutOfRange {
+                path: self.path(key),
+                value: number,
+                range,
+                mix_up: MixUp::of(key, number, range),
+            },
         );
         None
     }
 
     /// A whole number that must be there, inside `range`.
-    pub fn integer(&mut self, key: &'static str, range: RangeInclusive<u32>, problems: &mut Problems) -> Option<u32> {
+    pub fn integer<F>(
+        &mut self,
+        key: &'static str,
+        range: RangeInclusive<u32>,
+        problems: &mut Problems<F>,
+    ) -> Option<u32> {
         let Some(found) = self.value(key) else {
-            self.missing(
-                key,
-                &format!("a whole number {} to {}", range.start(), range.end()),
-                problems,
-            );
+            self.missing(key, Wanted::Whole(range), problems);
             return None;
         };
         let DeValue::Integer(integer) = found.get_ref() else {
-            let words = format!(
-                "a whole number {} to {}, without quotes or decimal point",
-                range.start(),
-                range.end()
-            );
-            self.wrong_kind(key, found, "a whole number", &words, problems);
+            self.wrong_kind(key, found, Wanted::Whole(range), problems);
             return None;
         };
         let number = i64::from_str_radix(integer.as_str(), integer.radix()).ok();
@@ -329,73 +222,67 @@ impl<'d> Table<'d> {
         {
             return Some(number);
         }
-        let words = format!("{} to {}", range.start(), range.end());
         problems.note(
             on_characters(self.text, found.span()),
-            format!("`{}` is {}, outside {words}", self.path(key), integer.as_str()),
-            format!("{words} is allowed"),
-            format!("Give a whole number {words}."),
+            ProblemKind::WholeOutOfRange {
+                path: self.path(key),
+                value: integer.as_str().to_owned(),
+                range,
+            },
         );
         None
     }
 
     /// A text that must be there, of `length` characters, without control characters.
-    pub fn text(
+    pub fn text<F>(
         &mut self,
         key: &'static str,
         length: RangeInclusive<usize>,
-        problems: &mut Problems,
+        problems: &mut Problems<F>,
     ) -> Option<String> {
         let Some(found) = self.value(key) else {
-            self.missing(
-                key,
-                &format!("a text in quotes, {} to {} characters", length.start(), length.end()),
-                problems,
-            );
+            self.missing(key, Wanted::Text(length), problems);
             return None;
         };
         let DeValue::String(text) = found.get_ref() else {
-            self.wrong_kind(key, found, "a text in quotes", "a text between double quotes", problems);
+            self.wrong_kind(key, found, Wanted::Text(length), problems);
             return None;
         };
         let span = on_characters(self.text, found.span());
         let count = text.chars().count();
         if !length.contains(&count) {
-            let words = format!("{} to {} characters", length.start(), length.end());
             problems.note(
                 span,
-                format!("`{}` has {count} characters, and {words} are allowed", self.path(key)),
-                "",
-                format!("Give a text of {words}."),
+                ProblemKind::Length {
+                    path: self.path(key),
+                    count,
+                    length,
+                },
             );
             return None;
         }
         if text.chars().any(char::is_control) {
-            problems.note(
-                span,
-                format!("`{}` holds a line end or another control character", self.path(key)),
-                "",
-                "Write it on one line.",
-            );
+            problems.note(span, ProblemKind::ControlCharacter { path: self.path(key) });
             return None;
         }
         Some(text.clone().into_owned())
     }
 
     /// One of the words in `choices`, which must be there.
-    pub fn choice<T: Copy>(&mut self, key: &'static str, choices: &[(&str, T)], problems: &mut Problems) -> Option<T> {
+    pub fn choice<T: Copy, F>(
+        &mut self,
+        key: &'static str,
+        choices: &[(&str, T)],
+        problems: &mut Problems<F>,
+    ) -> Option<T> {
         let words: Vec<&str> = choices.iter().map(|(word, _)| *word).collect();
-        let quoted = words
-            .iter()
-            .map(|w| format!("\"{w}\""))
-            .collect::<Vec<_>>()
-            .join(" or ");
+        let owned = || -> Vec<String> { words.iter().map(|word| (*word).to_owned()).collect() };
         let Some(found) = self.value(key) else {
-            self.missing(key, &quoted, problems);
+            self.missing(key, Wanted::Words(owned()), problems);
             return None;
         };
         let DeValue::String(text) = found.get_ref() else {
-            self.wrong_kind(key, found, "a word in quotes", &quoted, problems);
+            self.wrong_kind(key, found, Wanted::Words(owned()), problems);
             return None;
         };
         let chosen = choices
@@ -403,41 +290,34 @@ impl<'d> Table<'d> {
             .find(|(word, _)| *word == text.as_ref())
             .map(|(_, value)| *value);
         if chosen.is_none() {
-            let near = closest(text, &words)
-                .map(|w| format!(" Did you mean \"{w}\"?"))
-                .unwrap_or_default();
             problems.note(
                 on_characters(self.text, found.span()),
-                format!("`{}` does not know this word", self.path(key)),
-                format!("{quoted} is allowed"),
-                format!("Write `{key} = {quoted}`.{near}"),
+                ProblemKind::UnknownWord {
+                    path: self.path(key),
+                    words: owned(),
+                    near: closest(text, &words).map(str::to_owned),
+                },
             );
         }
         chosen
     }
 
-    /// The key `format`, which must say `kind`/`version`, for example "lashwright-gears/1". `people` is what people
-    /// call such a file. Answers whether the rest of the file can be read.
-    pub fn format(&mut self, kind: &str, version: u32, people: &str, problems: &mut Problems) -> bool {
-        self.version(kind, version..=version, people, problems).is_some()
+    /// The key `format`, which must say `kind`/`version`, for example "lashwright-gears/1". Answers whether the rest of the
+    /// file can be read.
+    pub fn format<F>(&mut self, kind: &str, version: u32, problems: &mut Problems<F>) -> bool {
+        self.version(kind, version..=version, problems).is_some()
     }
 
     /// The key `format` of a file of which several versions are read: which of them it is. People are told of the newest.
-    pub fn version(
-        &mut self,
-        kind: &str,
-        versions: RangeInclusive<u32>,
-        people: &str,
-        problems: &mut Problems,
-    ) -> Option<u32> {
+    pub fn version<F>(&mut self, kind: &str, versions: RangeInclusive<u32>, problems: &mut Problems<F>) -> Option<u32> {
         let version = *versions.end();
         let wanted = format!("{kind}/{version}");
         let Some(found) = self.value("format") else {
-            self.missing("format", &format!("\"{wanted}\""), problems);
+            self.missing("format", Wanted::Words(vec![wanted]), problems);
             return None;
         };
         let DeValue::String(text) = found.get_ref() else {
-            self.wrong_kind("format", found, "a text in quotes", &format!("\"{wanted}\""), problems);
+            self.wrong_kind("format", found, Wanted::Words(vec![wanted]), problems);
             return None;
         };
         if let Some(known) = versions.into_iter().find(|v| *text == format!("{kind}/{v}")) {
@@ -449,50 +329,36 @@ impl<'d> Table<'d> {
             .parse::<u32>()
             .ok()
             .filter(|v| its_kind == kind && *v > version);
-        if let Some(newer) = newer {
-            problems.note(
-                span,
-                format!("this {people} file is of version {newer}, and this program reads up to version {version}"),
-                "a newer version",
-                "Use a newer program, or ask for the file in the older version.",
-            );
-        } else {
-            problems.note(
-                span,
-                format!("this is not a {people} file that this program knows"),
-                format!("\"{wanted}\" is wanted"),
-                format!("Use a file that says `format = \"{wanted}\"`."),
-            );
-        }
+        let kind = newer.map_or(ProblemKind::OtherFormat { wanted }, |newer| ProblemKind::NewerFormat {
+            version: newer,
+            newest: version,
+        });
+        problems.note(span, kind);
         None
     }
 
     /// A table that must be there.
-    pub fn table(&mut self, key: &'static str, problems: &mut Problems) -> Option<Self> {
+    pub fn table<F>(&mut self, key: &'static str, problems: &mut Problems<F>) -> Option<Self> {
         if self.has(key) {
             return self.optional_table(key, problems);
         }
         self.value(key);
-        let path = self.path(key);
-        problems.note(
-            self.place(),
-            format!("the table `[{path}]` is missing"),
-            "",
-            format!("Add a line `[{path}]` with its keys below it."),
-        );
+        problems.note(self.place(), ProblemKind::MissingTable { path: self.path(key) });
         None
     }
 
     /// A table that may be left out.
-    pub fn optional_table(&mut self, key: &'static str, problems: &mut Problems) -> Option<Self> {
+    pub fn optional_table<F>(&mut self, key: &'static str, problems: &mut Problems<F>) -> Option<Self> {
         let found = self.value(key)?;
         let path = self.path(key);
         let DeValue::Table(entries) = found.get_ref() else {
             problems.note(
                 on_characters(self.text, found.span()),
-                format!("`{path}` is {}, and a table is wanted", kind(found.get_ref())),
-                "a table is wanted here",
-                format!("Write `[{path}]` on a line of its own, with its keys below it."),
+                ProblemKind::NotATable {
+                    path,
+                    found: kind(found.get_ref()),
+                    item: false,
+                },
             );
             return None;
         };
@@ -506,28 +372,26 @@ impl<'d> Table<'d> {
     }
 
     /// Notes every key that nobody asked for.
-    pub fn finish(self, problems: &mut Problems) {
+    pub fn finish<F>(self, problems: &mut Problems<F>) {
         for (key, value) in self.entries {
             let name = key.get_ref().as_ref();
             if self.asked.contains(&name) {
                 continue;
             }
-            let remedy = closest(name, &self.asked).map_or_else(
-                || format!("Take it out. Known here: {}.", self.asked.join(", ")),
-                |near| format!("Did you mean `{near}`?"),
-            );
             // A table's own place says more than the key inside its header.
             let span = if matches!(value.get_ref(), DeValue::Table(_)) {
                 value.span()
             } else {
                 key.span()
             };
-            problems.add(Problem {
-                span: on_characters(self.text, span),
-                what: format!("`{}` is not known", self.path(&shortened(name))),
-                label: "nothing reads this".to_owned(),
-                remedy,
-            });
+            problems.note(
+                on_characters(self.text, span),
+                ProblemKind::UnknownKey {
+                    path: self.path(&shortened(name)),
+                    near: closest(name, &self.asked),
+                    known: self.asked.clone(),
+                },
+            );
         }
     }
 }
@@ -545,15 +409,15 @@ fn shortened(name: &str) -> String {
     short
 }
 
-/// What people call a kind of TOML value.
-fn kind(value: &DeValue<'_>) -> &'static str {
+/// Of which kind a value is.
+fn kind(value: &DeValue<'_>) -> ValueKind {
     match value {
-        DeValue::String(_) => "a text",
-        DeValue::Integer(_) => "a whole number",
-        DeValue::Float(_) => "a number with a decimal point",
-        DeValue::Boolean(_) => "true or false",
-        DeValue::Datetime(_) => "a date",
-        DeValue::Array(_) => "a list",
-        DeValue::Table(_) => "a table",
+        DeValue::String(_) => ValueKind::Text,
+        DeValue::Integer(_) => ValueKind::Whole,
+        DeValue::Float(_) => ValueKind::Decimal,
+        DeValue::Boolean(_) => ValueKind::Flag,
+        DeValue::Datetime(_) => ValueKind::Date,
+        DeValue::Array(_) => ValueKind::List,
+        DeValue::Table(_) => ValueKind::Table,
     }
 }

@@ -8,15 +8,20 @@
 //!    as well.
 //! 4. [`Problems::verdict`] gives the checked value only where nothing was noted.
 //!
-//! A [`Problem`] knows its place in the text, what is wrong there and what to do about it. It is drawn, with file, line
-//! and caret, by the job floor.
+//! A [`Problem`] knows its place in the text and what is wrong there, as a value: a [`ProblemKind`], which holds what the
+//! format alone can have wrong (`F`) beside what any text can. Its words are those of `words::problem`; it is drawn, with
+//! file, line and caret, by the job floor.
 
 mod decode;
 mod document;
 mod problem;
+mod range;
 mod suggest;
+mod unit;
 
 pub use decode::{Limits, decode};
-pub use document::{Document, NumberRange, Table};
-pub use problem::{Problem, Problems};
+pub use document::{Document, Table};
+pub use problem::{ItemKind, Problem, ProblemKind, Problems, ValueKind, Wanted};
+pub use range::NumberRange;
 pub(crate) use suggest::closest;
+pub use unit::{FileUnit, MixUp};

@@ -10,6 +10,7 @@ use crate::contact::{self, FAST_REACH, Film, FilmLeft, Pair, Placement, Route};
 use crate::gear::{Design, Detail, FlankPoint, GearSet, Side, Solid, SolidError};
 use crate::numerics::math;
 use crate::quantity::radians;
+use crate::words;
 
 /// A gear set made ready for the stage. Made once, off the thread that draws; immutable.
 #[derive(Clone)]
@@ -62,8 +63,9 @@ impl StagePair {
     /// # Errors
     /// Why such gears cannot exist or cannot be drawn, as a sentence.
     pub fn new(design: &Design) -> Result<Self, String> {
-        let gears = GearSet::new(design.clone()).map_err(|error| sentence(&error.to_string()))?;
-        let drawn = |solid: Result<Solid, SolidError>| solid.map_err(|error| sentence(&error.to_string()));
+        let gears = GearSet::new(design.clone()).map_err(|error| sentence(&words::error::geometry(&error).line()))?;
+        let drawn =
+            |solid: Result<Solid, SolidError>| solid.map_err(|error| sentence(&words::error::solid(error).line()));
         let wheel = drawn(Solid::wheel(&gears, Detail::WINDOW))?;
         let pinion = drawn(Solid::pinion(&gears, Detail::WINDOW))?;
         let pair = Pair::new(gears);
@@ -189,7 +191,7 @@ fn angle_about_z(point: Vector3<f64>) -> f64 {
 fn sentence(error: &str) -> String {
     let mut letters = error.chars();
     let first: String = letters.next().map(char::to_uppercase).into_iter().flatten().collect();
-    format!("{first}{}.", letters.as_str())
+    format!("{first}{}.", letters.as_str().trim_end_matches('.'))
 }
 
 /// How far the wheel stands from its roll when it is held against one side of the pinion's teeth or the other.

@@ -2,7 +2,7 @@
 
 use super::bench::{part, ring};
 use super::debrief::amount::{both, both_nut_torque, both_torque};
-use super::{Amount, say};
+use super::{Amount, error, say};
 use crate::bearing::Overload;
 use crate::bench::instrument::CannotRead;
 use crate::bench::{
@@ -232,7 +232,7 @@ pub fn reading_part(of: ReadingPart) -> String {
 pub fn refusal(of: &Refusal) -> String {
     match of {
         Refusal::HandedOver => say!("answer-signed-off"),
-        Refusal::NotTaken { error } => error.to_string(),
+        Refusal::NotTaken { error } => error::operation(error).line(),
         Refusal::AlreadyFitted { item } => already(*item),
         Refusal::NotFitted { item } => missing(*item),
         Refusal::PinionInTheWay => say!("answer-pinion-in-the-way"),

@@ -7,6 +7,7 @@
 //! - [`mod@bench`]: parts, places, quantities, instruments. [`operation`]: what is done. [`answer`]: what the bench answers.
 //! - [`approval`]: the maker's approval prints. [`score`]: what counts, and why points were lost.
 //! - [`debrief`]: what is told after an attempt.
+//! - [`problem`]: what is wrong in a file. [`error`]: what else can go wrong, and doubtful gears.
 //! - [`Amount`]: numbers that people type and read, each in the unit of its kind.
 
 mod amount;
@@ -14,9 +15,11 @@ pub mod answer;
 pub mod approval;
 pub mod bench;
 pub mod debrief;
+pub mod error;
 mod hazard;
 pub mod message;
 pub mod operation;
+pub mod problem;
 pub mod score;
 
 pub use crate::__say as say;

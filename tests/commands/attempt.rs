@@ -262,9 +262,9 @@ fn all_wrong_fields_of_a_line_are_told_at_once() {
     let run = attempt(EXERCISE, 1, &bad, &[]);
     assert_eq!(run.code, 2, "{}", run.out);
     for said in [
-        "`measure` does not take `colour` or `instrumnt` (did you mean `instrument`?), and lacks `instrument`",
+        "`measure` does not take `colour`, `instrumnt` (did you mean `instrument`?), and needs `instrument`",
         "`lash` in `what` does not take `teeth`",
-        "and lacks `tooth`",
+        "and needs `tooth`",
         "lashwright operations",
     ] {
         assert!(run.err.contains(said), "{said}: {}", run.err);

@@ -261,7 +261,7 @@ fn an_attempt_that_is_not_finished_has_no_debrief() {
     );
     assert_eq!(refused.code, 2, "{}", refused.out);
     assert!(
-        refused.err.contains("was not handed over") && refused.err.contains("finish"),
+        refused.err.contains("not signed off yet") && refused.err.contains("finish"),
         "says what to do: {}",
         refused.err
     );

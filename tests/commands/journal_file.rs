@@ -9,7 +9,7 @@ use lashwright::bench::Operation;
 use lashwright::exercise::journal::{self, Writer};
 use lashwright::job::attempt::{LONGEST_LINE, OpenAttempt, operation_of};
 use lashwright::job::attempt_journal::Journal;
-use lashwright::job::{AtFault, text_file};
+use lashwright::job::{AtFault, store_error, text_file};
 use lashwright::numerics::random::Stream;
 use lashwright::store::{JournalFile, StoreError, read_within, write_whole};
 use serde_json::{Value, json};
@@ -491,7 +491,10 @@ fn a_journal_that_was_changed_meanwhile_is_not_written_on() {
     for length in [0, before.len() - 1, before.len() + 26] {
         change(length);
         let error = file.append(&line).expect_err("changed");
-        assert!(error.to_string().contains("another program changed it"), "{error}");
+        assert!(
+            store_error(&error).what.contains("another program changed it"),
+            "{error}"
+        );
         assert_eq!(bytes_of(&path).len(), length, "left as it was found");
     }
     change(before.len());
@@ -602,7 +605,7 @@ fn a_full_journal_takes_only_the_end() {
     for refused in [journal.takes(&turn), journal.keep(turn, &json!({}), None)] {
         let failure = refused.expect_err("full");
         assert!(
-            failure.text.contains("as large as one can be") && failure.text.contains("`finish`"),
+            failure.text.contains("as large as it can be") && failure.text.contains("`finish`"),
             "{failure}"
         );
     }

@@ -10,6 +10,7 @@ use lashwright::bench::{
 use lashwright::contact::Pair;
 use lashwright::gear::GearSet;
 use lashwright::words::answer::refusal;
+use lashwright::words::error;
 
 use super::axles::{axle_with, gears, gears_of};
 use super::guide::{Row, Source, checks};
@@ -521,7 +522,7 @@ fn operations_are_checked_before_they_are_done() -> Vec<Row> {
         ),
         (r"[]", "operations"),
     ] {
-        let error = Operation::from_json(json).expect_err(json).to_string();
+        let error = error::operation(&Operation::from_json(json).expect_err(json)).line();
         errors.is(format_args!("{json}: {error}"), error.contains(what));
     }
     let schema = Operation::schema().to_string();

@@ -47,7 +47,7 @@ pub(crate) fn mesh(design: &Design, placement: &Placement, film_mm: f64) -> Resu
 
 /// Contact by a route under a film, mm.
 pub(crate) fn mesh_by(route: Route, design: &Design, placement: &Placement, film_mm: f64) -> Result<Mesh, String> {
-    let set = GearSet::new(design.clone()).map_err(|error| error.to_string())?;
+    let set = GearSet::new(design.clone()).map_err(|error| lashwright::words::error::geometry(&error).what)?;
     let film = Film {
         thickness_um: 1e3 * film_mm,
     };

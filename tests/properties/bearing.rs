@@ -7,6 +7,7 @@ use lashwright::bearing::{
     SpacerKind, SpacerMemory, Support, TaperedBearing, UnderLoad,
 };
 use lashwright::numerics::math;
+use lashwright::words::problem::told;
 use proptest::prelude::*;
 
 const NEW: SpacerMemory = SpacerMemory {
@@ -399,7 +400,7 @@ fn springs_under_load_are_read_in_both_versions() {
         panic!("one problem: {:?}", problems.list());
     };
     assert!(
-        problem.what.contains("not short of the head bearing at 127.6 mm"),
+        told(problem).what.contains("not short of the head bearing at 127.6 mm"),
         "{problem:?}"
     );
     assert_eq!(far.get(problem.span.clone()), Some("128.0"));

@@ -11,6 +11,7 @@ use lashwright::bench::{
     StartingState, StemChoice, limits,
 };
 use lashwright::contact::{FilmLeft, Pair, Placement};
+use lashwright::words;
 use proptest::prelude::*;
 use serde_json::Value;
 
@@ -145,7 +146,8 @@ proptest! {
         for name in &unknown {
             value[name] = Value::from(1);
         }
-        let error = Operation::from_json(&value.to_string()).expect_err("there are no such fields").to_string();
+        let error = Operation::from_json(&value.to_string()).expect_err("there are no such fields");
+        let error = words::error::operation(&error).line();
         for name in &unknown {
             prop_assert!(error.contains(&format!("`{name}`")), "{name}: {error}");
         }
@@ -156,7 +158,7 @@ proptest! {
     #[test]
     fn any_text_is_read_or_refused(text in "\\PC{0,200}") {
         if let Err(error) = Operation::from_json(&text) {
-            prop_assert!(!error.to_string().is_empty(), "says why");
+            prop_assert!(!words::error::operation(&error).what.is_empty(), "says why");
         }
     }
 }

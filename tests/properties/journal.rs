@@ -2,6 +2,7 @@
 
 use lashwright::exercise::journal::{JournalError, ReadJournal, read};
 use lashwright::numerics::random::Stream;
+use lashwright::words;
 use proptest::prelude::*;
 use serde_json::{Value, json};
 
@@ -97,7 +98,7 @@ fn cut_at_every_byte_it_loads_to_the_last_whole_operation_or_names_the_damage() 
                 }
                 Err(error) => {
                     assert!(whole == 0, "cut at {cut}: {error}");
-                    assert!(!error.to_string().is_empty(), "says what it is");
+                    assert!(!words::error::journal(&error).what.is_empty(), "says what it is");
                 }
             }
         }
@@ -179,7 +180,10 @@ fn newer_journals_and_other_files_are_refused_by_name() {
     let hash = blake3::hash(body.as_bytes()).to_hex();
     let newer = format!("{body},\"hash\":\"{hash}\"}}\n");
     let error = read(newer.as_bytes()).expect_err("newer");
-    assert!(error.to_string().contains("lashwright-journal/9"), "{error}");
+    assert!(
+        words::error::journal(&error).what.contains("lashwright-journal/9"),
+        "{error}"
+    );
     for other in ["", "\n", "hello\n", "{}\n", "{\"format\":\"lashwright-gears/1\"}\n"] {
         assert_eq!(
             read(other.as_bytes()).expect_err("no journal"),

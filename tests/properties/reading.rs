@@ -1,10 +1,11 @@
 //! Files from anywhere: no bytes make a reader panic, and every problem can be drawn.
 
 use lashwright::catalogue;
-use lashwright::gear::Design;
+use lashwright::gear::{Design, GearSetProblem};
 use lashwright::job::{gear_sets, problem_text, scenarios};
 use lashwright::numerics::random::Stream;
 use lashwright::text::{Limits, decode};
+use lashwright::words::problem::told;
 use proptest::prelude::*;
 
 /// Inputs a run, as the project's rule for parsers says.
@@ -175,14 +176,15 @@ proptest! {
     #[test]
     fn every_problem_has_a_place(tail in ".{0,200}") {
         let text = format!("format = \"lashwright-gears/1\"\n{tail}");
-        let shown = decode(text.as_bytes(), Limits::HAND_WRITTEN);
+        let shown = decode::<GearSetProblem>(text.as_bytes(), Limits::HAND_WRITTEN);
         if let Ok(shown) = shown
             && let Err(problems) = Design::from_toml(shown)
         {
             prop_assert!(!problems.is_empty());
             for problem in problems.list() {
                 prop_assert!(shown.get(problem.span.clone()).is_some(), "{problem:?}");
-                prop_assert!(!problem.what.is_empty() && !problem.remedy.is_empty());
+                let told = told(problem);
+                prop_assert!(!told.what.is_empty() && !told.cure.is_empty());
             }
             prop_assert!(problem_text("x.toml", shown, &problems).contains("error: "));
         }

@@ -5,9 +5,12 @@ use std::sync::Arc;
 use lashwright::axle::{Assembly, Member, PerMember, Truth, settle};
 use lashwright::catalogue::{self, SCENARIOS, Shelf};
 use lashwright::contact::{self, Film, Pair, Placement, Route};
-use lashwright::exercise::{ApprovalPrint, Counted, Exercise, Factor, FaultKind, Fitted, Outcome, Scenario};
+use lashwright::exercise::{
+    ApprovalPrint, Counted, Exercise, Factor, FaultKind, Fitted, Outcome, Scenario, ScenarioProblem,
+};
 use lashwright::gear::{EaseOff, GearSet, Side};
 use lashwright::words;
+use lashwright::words::problem::told;
 
 use super::begun::begin;
 
@@ -363,7 +366,9 @@ fn faults_have_names_of_their_own() {
     let named = catalogue::scenario("say-no").expect("embedded").text;
     let names = |text: &str| {
         let scenario = Scenario::from_toml(text)?;
-        Ok::<_, lashwright::text::Problems>(scenario.faults.into_iter().map(|f| f.name).collect::<Vec<_>>())
+        Ok::<_, lashwright::text::Problems<ScenarioProblem>>(
+            scenario.faults.into_iter().map(|f| f.name).collect::<Vec<_>>(),
+        )
     };
     assert_eq!(names(named).expect("good"), ["0", "1", "2", "3"]);
     let mut unnamed = named.to_owned();
@@ -375,7 +380,7 @@ fn faults_have_names_of_their_own() {
         assert_eq!(truth_by(&unnamed, seed), truth_by(named, seed), "{seed}");
     }
     for (name, said, cure) in [
-        ("0", "two faults named \"0\"", "no other fault"),
+        ("0", "two faults are named \"0\"", "no other fault"),
         ("", "0 characters", "1 to 40 characters"),
         (&"x".repeat(41), "41 characters", "1 to 40 characters"),
         ("0 there", "cannot be named", "does not end in"),
@@ -386,8 +391,9 @@ fn faults_have_names_of_their_own() {
             panic!("one problem: {:?}", problems.list());
         };
         assert!(
-            problem.what.contains(said) && problem.remedy.contains(cure),
-            "{problem:?}"
+            told(problem).what.contains(said) && told(problem).cure.contains(cure),
+            "{:?}",
+            told(problem)
         );
         assert_eq!(
             text.get(problem.span.clone()),
@@ -398,7 +404,7 @@ fn faults_have_names_of_their_own() {
     // The place of an unnamed one may be the name of another.
     let problems = names(&unnamed.replacen("[[fault]]\n", "[[fault]]\nname = \"3\"\n", 1)).expect_err("3 twice");
     assert!(
-        problems.list()[0].what.contains("two faults named \"3\""),
+        told(&problems.list()[0]).what.contains("two faults are named \"3\""),
         "{:?}",
         problems.list()
     );
@@ -413,11 +419,7 @@ fn a_file_gives_all_its_problems_at_once() {
         .replace("fitted = \"everything\"", "fitted = \"all\"")
         .replace("nut_friction_times = [0.9, 1.1]", "nut_friction_times = [0.9, 11]");
     let problems = Scenario::from_toml(&text).expect_err("five slips");
-    let all: Vec<String> = problems
-        .list()
-        .iter()
-        .map(|p| format!("{}: {}", p.what, p.remedy))
-        .collect();
+    let all: Vec<String> = problems.list().iter().map(|p| told(p).line()).collect();
     println!("{all:#?}");
     for said in [
         "layout",
@@ -435,7 +437,7 @@ fn a_member_of_another_layout_is_refused() {
     let text = layout_c_text().replace("housing_depth =", "cartridge_face =");
     let problems = Scenario::from_toml(&text).expect_err("layout C has no cartridge");
     assert!(
-        problems.list()[0].what.contains("cartridge_face"),
+        told(&problems.list()[0]).what.contains("cartridge_face"),
         "{:?}",
         problems.list()
     );
@@ -531,19 +533,23 @@ fn what_counts_is_said_or_follows_from_the_kind_of_exercise() {
     let lash = oat_barn.replace(line, "counts = [\"lash\"]\n");
     assert_eq!(counts(&lash).expect("good"), ["lash"]);
     for (bad, said) in [
-        ("counts = [\"depht\"]\n", "nothing that counts"),
+        ("counts = [\"depht\"]\n", "`counts` does not take `depht`"),
         ("counts = [\"depth\", \"depth\"]\n", "twice"),
         ("counts = []\n", "counts"),
         ("face_runout_mm = 0\n", "face_runout_mm"),
     ] {
         let problems = Scenario::from_toml(&oat_barn.replace(line, bad)).expect_err(bad);
         assert!(
-            problems.list().iter().any(|p| p.what.contains(said)),
+            problems.list().iter().any(|p| told(p).what.contains(said)),
             "{bad}: {:?}",
             problems.list()
         );
     }
     let narrow = oat_barn.replace("pinion_torque_zero_nm = [0.56", "pinion_torque_zero_nm = [2.56");
     let problems = Scenario::from_toml(&narrow).expect_err("narrower than the window");
-    assert!(problems.list()[0].what.contains("full marks"), "{:?}", problems.list());
+    assert!(
+        told(&problems.list()[0]).what.contains("full marks"),
+        "{:?}",
+        problems.list()
+    );
 }

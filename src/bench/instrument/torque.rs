@@ -48,20 +48,16 @@ pub struct RollingReading {
 /// Why a wrench shows nothing of use.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error, Serialize, Deserialize, JsonSchema)]
 #[serde(tag = "why", rename_all = "snake_case")]
+#[error("{self:?}")]
 pub enum CannotRead {
     /// A click wrench has no pointer.
-    #[error(
-        "a click wrench only clicks at its set torque; rotating torque is read with a beam, a dial, an electronic wrench or a cord and scale"
-    )]
     Clicks,
     /// The torque lies outside of its range.
-    #[error("the pointer stays below its first mark: the wrench begins at {least_nm:.1} N·m; take a smaller one")]
     TooLarge {
         /// Where it begins, N m.
         least_nm: f64,
     },
     /// The torque is more than it shows.
-    #[error("the pointer is at its stop: the wrench ends at {most_nm:.1} N·m; take a larger one")]
     TooSmall {
         /// Where it ends, N m.
         most_nm: f64,

@@ -130,14 +130,20 @@ pub struct Triangle {
     pub tooth: Option<u32>,
 }
 
+/// A member of the pair.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum ToothedPart {
+    /// The wheel.
+    Wheel,
+    /// The pinion.
+    Pinion,
+}
+
 /// Why a mesh cannot be made although the gear set exists.
 #[derive(Debug, Clone, Copy, PartialEq, Error)]
+#[error("{self:?}")]
 pub enum SolidError {
     /// The cutter does not reach part of a wheel flank.
-    #[error(
-        "the wheel cannot be drawn: its {side} flank does not exist at x = {x:.2}; bring cutter_radius_mm nearer to the cone \
-         distance or reduce wheel_face_width_mm"
-    )]
     WheelFlank {
         /// Flank.
         side: Side,
@@ -145,10 +151,6 @@ pub enum SolidError {
         x: f64,
     },
     /// No regular envelope at all across part of a pinion flank.
-    #[error(
-        "the pinion cannot be drawn: its {side} flank is undercut over its whole height {along:.0} % of the way from toe to \
-         heel; raise pressure_angle_{side}_deg or reduce wheel_face_width_mm"
-    )]
     PinionFlank {
         /// Flank.
         side: Side,
@@ -156,10 +158,9 @@ pub enum SolidError {
         along: f64,
     },
     /// Flanks of one tooth, or of one tooth space, overlap over the whole height.
-    #[error("the {member} cannot be drawn: its teeth have no thickness or no space between them; reduce depth_factor")]
     NoTooth {
-        /// `"wheel"` or `"pinion"`.
-        member: &'static str,
+        /// Which of them.
+        member: ToothedPart,
     },
 }
 

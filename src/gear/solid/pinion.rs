@@ -9,7 +9,7 @@ use crate::gear::{GearSet, PinionFlank, Side};
 use crate::numerics::math;
 
 use super::section::{FlankSample, Numbering, Place, Section, Teeth, index, turn_of};
-use super::{Detail, SolidError};
+use super::{Detail, SolidError, ToothedPart};
 
 /// Narrowest land or space, mm, where flanks would meet.
 const LEAST_WIDTH_MM: f64 = 0.05;
@@ -105,7 +105,9 @@ pub(super) fn teeth(set: &GearSet, detail: Detail) -> Result<Teeth, SolidError> 
         let mut here = seeds;
         return Err(section(&lines, sides, middle_s, 50.0, up, &mut here, None)
             .err()
-            .unwrap_or(SolidError::NoTooth { member: "pinion" }));
+            .unwrap_or(SolidError::NoTooth {
+                member: ToothedPart::Pinion,
+            }));
     };
     let follow = |indices: &mut dyn Iterator<Item = usize>| -> Result<Vec<Section>, SolidError> {
         let mut seeds = seeds;
@@ -424,7 +426,9 @@ fn section(
         let bottom = fillets(lines, s, root, &low, &high, bottoms, (up / 3).max(2));
         return Ok(Section { low, bottom, high });
     }
-    Err(SolidError::NoTooth { member: "pinion" })
+    Err(SolidError::NoTooth {
+        member: ToothedPart::Pinion,
+    })
 }
 
 /// From the first flank of a tooth to the second, rad, −π to π.

@@ -8,7 +8,7 @@ use crate::gear::{GearSet, Side};
 use crate::numerics::math;
 
 use super::section::{FlankSample, Numbering, Place, Section, Teeth, index, turn_of};
-use super::{Detail, SolidError};
+use super::{Detail, SolidError, ToothedPart};
 
 /// Narrowest land that is left where the flanks of a tooth would meet below the face cone, mm.
 const LEAST_LAND_MM: f64 = 0.02;
@@ -80,7 +80,9 @@ fn section(set: &GearSet, detail: Detail, low_side: Side, x: f64) -> Result<Sect
         }
         top -= 0.1;
     }
-    Err(SolidError::NoTooth { member: "wheel" })
+    Err(SolidError::NoTooth {
+        member: ToothedPart::Wheel,
+    })
 }
 
 /// Angle brought into half a turn on either side of 0.

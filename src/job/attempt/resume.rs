@@ -7,6 +7,7 @@ use super::{Journal, OpenAttempt, answered, begin, texts};
 use crate::exercise::{journal, score};
 use crate::job::{Failure, scenarios};
 use crate::store::JournalFile;
+use crate::words;
 use crate::words::answer::torn_line;
 
 impl OpenAttempt {
@@ -19,14 +20,14 @@ impl OpenAttempt {
     pub fn resume(path: &Path) -> Result<(Self, Option<String>), Failure> {
         let (mut file, bytes) = JournalFile::open(path, journal::LIMITS.bytes)?;
         let fail = |what: String| Failure::input(format!("error: {}: {what}", path.display()));
-        let read = journal::read(&bytes).map_err(|error| fail(format!("{error}.")))?;
+        let read = journal::read(&bytes).map_err(|error| fail(words::error::journal(&error).line()))?;
         let found = scenarios::find(&read.header.scenario)?;
         let mut attempt = begin(&found, read.header.seed)?;
         let mut operations = Vec::with_capacity(read.entries.len());
         for (index, entry) in read.entries.iter().enumerate() {
             let operation = read
                 .operation(entry)
-                .map_err(|error| fail(format!("operation {} cannot be read any more: {error}.", index + 1)))?;
+                .map_err(|error| fail(format!("operation {} cannot be read any more: {}.", index + 1, error)))?;
             let answer = answered(&mut attempt, &operation);
             if !read.is_answer(entry, &answer) {
                 let why = if read.same_physics() && read.same_texts(texts(&found)) {

@@ -67,7 +67,12 @@ pub fn write(attempt: &Attempt, name: &str, journal: Option<&str>, file: &Path) 
 /// # Errors
 /// An attempt that is not finished.
 pub fn page(attempt: &Attempt, name: &str, journal: Option<&str>) -> Result<String, Failure> {
-    let debrief = Debrief::of(attempt).map_err(|error| Failure::input(format!("error: no debrief: {error}.")))?;
+    let debrief = Debrief::of(attempt).map_err(|error| {
+        Failure::input(format!(
+            "error: no debrief: {}",
+            crate::words::error::exercise(&error).line()
+        ))
+    })?;
     let mut page = Page::new();
     head(&mut page, attempt, &debrief, name, journal);
     points::section(&mut page, attempt, &debrief);

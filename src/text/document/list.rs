@@ -5,46 +5,40 @@ use std::ops::RangeInclusive;
 use toml::Spanned;
 use toml::de::DeValue;
 
-use super::{NumberRange, Table, kind, on_characters};
-use crate::text::Problems;
+use super::{Table, kind, on_characters};
+use crate::text::problem::{ItemKind, ProblemKind, Problems, Wanted};
+use crate::text::range::NumberRange;
 
 impl<'d> Table<'d> {
     /// True or false; `default` where the key is left out.
-    pub fn flag(&mut self, key: &'static str, default: bool, problems: &mut Problems) -> Option<bool> {
+    pub fn flag<F>(&mut self, key: &'static str, default: bool, problems: &mut Problems<F>) -> Option<bool> {
         let Some(found) = self.value(key) else {
             return Some(default);
         };
         if let DeValue::Boolean(flag) = found.get_ref() {
             return Some(*flag);
         }
-        self.wrong_kind(key, found, "true or false", "true or false, without quotes", problems);
+        self.wrong_kind(key, found, Wanted::Flag, problems);
         None
     }
 
     /// The items of a list of `count` items; an empty list where the key may be left out and is.
-    fn items(
+    fn items<F>(
         &mut self,
         key: &'static str,
-        wanted: &str,
+        of: ItemKind,
         count: &RangeInclusive<usize>,
-        problems: &mut Problems,
+        problems: &mut Problems<F>,
     ) -> Option<Vec<&'d Spanned<DeValue<'d>>>> {
-        let words = format!("{} to {} of {wanted}", count.start(), count.end());
         let Some(found) = self.value(key) else {
             if *count.start() == 0 {
                 return Some(Vec::new());
             }
-            self.missing(key, &format!("a list in square brackets, {words}"), problems);
+            self.missing(key, Wanted::List(of, count.clone()), problems);
             return None;
         };
         let DeValue::Array(array) = found.get_ref() else {
-            self.wrong_kind(
-                key,
-                found,
-                "a list",
-                &format!("a list in square brackets, {words}"),
-                problems,
-            );
+            self.wrong_kind(key, found, Wanted::List(of, count.clone()), problems);
             return None;
         };
         let items: Vec<_> = array.iter().collect();
@@ -53,35 +47,29 @@ impl<'d> Table<'d> {
         }
         problems.note(
             on_characters(self.text, found.span()),
-            format!(
-                "`{}` has {} items, and {words} are allowed",
-                self.path(key),
-                items.len()
-            ),
-            "",
-            format!("Give {words}."),
+            ProblemKind::ListLength {
+                path: self.path(key),
+                of,
+                count: items.len(),
+                allowed: count.clone(),
+            },
         );
         None
     }
 
     /// A list of `count` texts of `length` characters each, without control characters.
-    pub fn texts(
+    pub fn texts<F>(
         &mut self,
         key: &'static str,
         count: &RangeInclusive<usize>,
         length: &RangeInclusive<usize>,
-        problems: &mut Problems,
+        problems: &mut Problems<F>,
     ) -> Option<Vec<String>> {
-        let items = self.items(key, "texts", count, problems)?;
+        let items = self.items(key, ItemKind::Texts, count, problems)?;
         let path = self.path(key);
         let mut texts = Vec::with_capacity(items.len());
         let mut good = true;
         for item in items {
-            let words = format!(
-                "a text of {} to {} characters on one line",
-                length.start(),
-                length.end()
-            );
             match item.get_ref() {
                 DeValue::String(text)
                     if length.contains(&text.chars().count()) && !text.chars().any(char::is_control) =>
@@ -92,9 +80,11 @@ impl<'d> Table<'d> {
                     good = false;
                     problems.note(
                         on_characters(self.text, item.span()),
-                        format!("an item of `{path}` is {} that does not fit", kind(other)),
-                        format!("{words} is wanted here"),
-                        format!("Give {words}, between double quotes."),
+                        ProblemKind::ItemNoText {
+                            path: path.clone(),
+                            found: kind(other),
+                            length: length.clone(),
+                        },
                     );
                 }
             }
@@ -103,14 +93,14 @@ impl<'d> Table<'d> {
     }
 
     /// A list of `count` numbers, each inside `range`.
-    pub fn numbers(
+    pub fn numbers<F>(
         &mut self,
         key: &'static str,
         count: &RangeInclusive<usize>,
         range: NumberRange,
-        problems: &mut Problems,
+        problems: &mut Problems<F>,
     ) -> Option<Vec<f64>> {
-        let items = self.items(key, "numbers", count, problems)?;
+        let items = self.items(key, ItemKind::Numbers, count, problems)?;
         let path = self.path(key);
         let mut numbers = Vec::with_capacity(items.len());
         let mut good = true;
@@ -128,9 +118,10 @@ impl<'d> Table<'d> {
                 good = false;
                 problems.note(
                     on_characters(self.text, item.span()),
-                    format!("an item of `{path}` is not a number {}", range.words()),
-                    format!("{} is allowed", range.words()),
-                    format!("Give a number {}, without quotes.", range.words()),
+                    ProblemKind::ItemNoNumber {
+                        path: path.clone(),
+                        range,
+                    },
                 );
             }
         }
@@ -138,8 +129,8 @@ impl<'d> Table<'d> {
     }
 
     /// The tables written as `[[key]]`, at most `most` of them; none where there are none.
-    pub fn tables(&mut self, key: &'static str, most: usize, problems: &mut Problems) -> Vec<Self> {
-        let Some(items) = self.items(key, "tables", &(0..=most), problems) else {
+    pub fn tables<F>(&mut self, key: &'static str, most: usize, problems: &mut Problems<F>) -> Vec<Self> {
+        let Some(items) = self.items(key, ItemKind::Tables, &(0..=most), problems) else {
             return Vec::new();
         };
         let path = self.path(key);
@@ -156,9 +147,11 @@ impl<'d> Table<'d> {
             } else {
                 problems.note(
                     on_characters(self.text, item.span()),
-                    format!("an item of `{path}` is {}, and a table is wanted", kind(item.get_ref())),
-                    "a table is wanted here",
-                    format!("Write `[[{path}]]` on a line of its own, with its keys below it."),
+                    ProblemKind::NotATable {
+                        path: path.clone(),
+                        found: kind(item.get_ref()),
+                        item: true,
+                    },
                 );
             }
         }

@@ -5,7 +5,7 @@ use serde_json::Value;
 use super::{Amount, AxlePart};
 use crate::bench::Operation;
 use crate::quantity::Units;
-use crate::words::say;
+use crate::words::{self, say};
 
 /// Something that can be done at a part.
 #[derive(Debug, Clone, PartialEq)]
@@ -185,7 +185,9 @@ impl Work {
         }
         let operation: Operation =
             serde_json::from_value(operation).map_err(|error| say!("work-not-possible", error = error.to_string()))?;
-        operation.check().map_err(|error| capital(&error.to_string()))?;
+        operation
+            .check()
+            .map_err(|error| capital(&words::error::operation(&error).line()))?;
         Ok(operation)
     }
 }
