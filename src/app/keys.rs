@@ -29,10 +29,7 @@ impl KeyDesk {
         match desk.folder.as_deref().map(kept_keys::read) {
             Some(Ok(keys)) => desk.keys = keys,
             Some(Err(error)) => {
-                desk.said = Some(say!(
-                    "notices-usual-keys",
-                    error = crate::job::store_error(&error).line()
-                ));
+                desk.said = Some(say!("notices-usual-keys", error = error.to_string()));
             }
             None => {}
         }

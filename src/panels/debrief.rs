@@ -23,7 +23,7 @@ pub(super) fn debrief_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Co
     let head = Dock::fixed("verdict", Edge::Top, ink.scaled(64.0) + ink.space(12.0))
         .margin(margin)
         .show(ui, &ink, view, out, |ui, out| {
-            verdict(ui, &ink, view, board, debrief, out)
+            verdict(ui, &ink, view, board, debrief, out);
         })
         .response
         .rect;

@@ -115,7 +115,7 @@ impl Choices {
         if document.format != FORMAT {
             return Err(ChoicesError::Format(document.format.chars().take(40).collect()));
         }
-        let fits = |points: &f32| *points >= PANEL_POINTS[0] && *points <= PANEL_POINTS[1];
+        let fits = |points: &f32| (PANEL_POINTS[0]..=PANEL_POINTS[1]).contains(points);
         if document.panels.len() > MOST_PANELS || !document.panels.values().all(fits) {
             return Err(ChoicesError::Panels);
         }
@@ -132,7 +132,7 @@ impl Choices {
     /// Remembers a panel's size.
     pub fn keep_panel(&mut self, name: &str, points: f32) {
         let known = self.panels.contains_key(name) || self.panels.len() < MOST_PANELS;
-        if known && points >= PANEL_POINTS[0] && points <= PANEL_POINTS[1] {
+        if known && (PANEL_POINTS[0]..=PANEL_POINTS[1]).contains(&points) {
             self.panels.insert(name.to_owned(), points.round());
         }
     }

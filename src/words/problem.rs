@@ -75,6 +75,7 @@ impl Own for Infallible {
 }
 
 /// The words of a problem.
+#[expect(clippy::too_many_lines, reason = "an arm a kind of problem")]
 pub fn told<F: Own>(problem: &Problem<F>) -> Told {
     match &problem.kind {
         ProblemKind::TooLarge { bytes, most } => Told::new(

@@ -164,7 +164,7 @@ fn values(reading: &Reading, view: &WindowView<'_>) -> String {
     let all: Vec<String> = reading
         .values
         .iter()
-        .map(|s| one(reading_part(s.part).to_owned(), s.value))
+        .map(|s| one(reading_part(s.part), s.value))
         .collect();
     all.join(", ")
 }

@@ -101,7 +101,7 @@ fn three_columns(
         .margin(vec2(margin, ink.space(10.0)))
         .fill(|t| t.panel)
         .show(ui, ink, view, out, |ui, out| {
-            card::card(ui, ink, view, board, state, out)
+            card::card(ui, ink, view, board, state, out);
         })
         .response
         .rect;
@@ -148,7 +148,7 @@ fn three_columns(
             .rect;
         works = Dock::new("works", Edge::Left, ink.space(212.0), [ink.space(140.0), 0.45 * width])
             .show(ui, ink, view, out, |ui, out| {
-                work::works(ui, ink, view, board, state, out)
+                work::works(ui, ink, view, board, state, out);
             })
             .response
             .rect;

@@ -23,9 +23,9 @@ pub(super) fn slip(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskSt
             let cells: Vec<Cell<Option<usize>>> = outcomes(about)
                 .into_iter()
                 .enumerate()
-                .map(|(outcome, label)| Cell::new(label.to_owned(), Some(outcome)))
+                .map(|(outcome, label)| Cell::new(label, Some(outcome)))
                 .collect();
-            let name = predicted(about).to_owned();
+            let name = predicted(about);
             ui.horizontal_wrapped(|ui| {
                 let width = ink.scaled(76.0);
                 let galley = ui.painter().layout_no_wrap(name.clone(), ink.body(), text);

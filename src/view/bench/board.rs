@@ -216,11 +216,7 @@ impl LogEntry {
         );
         all.extend(answer.noticed.iter().map(|said| words::answer::notice(said, hints)));
         if !answer.spoiled.is_empty() {
-            let parts: Vec<String> = answer
-                .spoiled
-                .iter()
-                .map(|p| words::bench::part(*p).to_owned())
-                .collect();
+            let parts: Vec<String> = answer.spoiled.iter().map(|p| words::bench::part(*p)).collect();
             all.push(say!("board-spoiled", parts = parts.join(", ")));
         }
         if !answer.stale.is_empty() {
@@ -274,7 +270,7 @@ impl BenchView {
             told: seen.card.told.clone(),
             cautions: seen.card.cautions.clone(),
             wanted: Vec::new(),
-            stem: words::bench::stem(seen.card.targets.stem).to_owned(),
+            stem: words::bench::stem(seen.card.targets.stem),
             reads_lash: reads_lash(&seen.card),
             works: if seen.finished {
                 Vec::new()

@@ -148,7 +148,7 @@ impl DebriefView {
                 .faults
                 .iter()
                 .filter(|f| f.there)
-                .map(|f| words::debrief::hidden::fault(&f.kind).to_owned())
+                .map(|f| words::debrief::hidden::fault(&f.kind))
                 .collect(),
             prints: true_prints(&debrief.outcome),
             total: score.total,
@@ -182,9 +182,9 @@ fn made_line(size: &HiddenSize) -> MadeLine {
         SizeUnit::Degree => [(); 2].map(|()| format!("{}°", signed(size.off, 3))),
     };
     MadeLine {
-        name: words::debrief::hidden::member(size.member).to_owned(),
+        name: words::debrief::hidden::member(size.member),
         off,
-        found_by: words::debrief::hidden::found_by(size.member).to_owned(),
+        found_by: words::debrief::hidden::found_by(size.member),
     }
 }
 

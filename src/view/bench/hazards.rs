@@ -41,13 +41,13 @@ pub(super) fn hazards(bench: &Bench, template: &Value, fields: &[Field]) -> Vec<
     let solvent = washing.then_some((words::solvent(), Precaution::EyeProtection));
     let others = cautions
         .into_iter()
-        .map(|caution| (answer::caution(caution).to_owned(), caution.precaution()));
+        .map(|caution| (answer::caution(caution), caution.precaution()));
     solvent
         .into_iter()
         .chain(others)
         .map(|(text, precaution)| Hazard {
             text,
-            precaution: words::precaution(precaution).to_owned(),
+            precaution: words::precaution(precaution),
             value: json!(precaution),
         })
         .collect()

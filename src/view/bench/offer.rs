@@ -333,7 +333,7 @@ impl Table<'_> {
             return;
         };
         let template = json!({"do": "clean", "what": what, "precautions": []});
-        self.add(part, words::cleaned(cleaned).to_owned(), template, Vec::new());
+        self.add(part, words::cleaned(cleaned), template, Vec::new());
     }
 
     fn replace(&mut self, part: AxlePart, of: Part) {

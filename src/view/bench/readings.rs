@@ -94,7 +94,7 @@ impl Reading {
             title: words::measurand(record.what),
             // How the stem was laid is half of a reading of lash.
             stem: match (record.what, took) {
-                (Measurand::Lash { .. }, Some(Operation::Measure { stem, .. })) => Some(words::stem(*stem).to_owned()),
+                (Measurand::Lash { .. }, Some(Operation::Measure { stem, .. })) => Some(words::stem(*stem)),
                 _ => None,
             },
             instrument: words::tool(&record.instrument),
