@@ -216,7 +216,7 @@ fn a_choice_is_made_with_the_arrows() {
     harness.run();
     assert!(
         harness
-            .query_by_label(&stem(StemChoice::AlongNormal).to_string())
+            .query_by_label(&stem(StemChoice::AlongNormal))
             .is_some(),
         "the list is open"
     );
@@ -227,7 +227,7 @@ fn a_choice_is_made_with_the_arrows() {
     assert_eq!(asked(&mut harness), [], "only chosen");
     assert!(
         harness
-            .query_by_label(&stem(StemChoice::AlongNormal).to_string())
+            .query_by_label(&stem(StemChoice::AlongNormal))
             .is_none(),
         "the list is closed"
     );
@@ -252,7 +252,7 @@ fn choices_stay_for_the_next_reading() {
             harness.run();
             assert!(harness.query_by_label(&square).is_some(), "the form is still there");
             press(&mut harness, &square);
-            press(&mut harness, &stem(StemChoice::AlongMotion).to_string());
+            press(&mut harness, &stem(StemChoice::AlongMotion));
         }
         // People count teeth from 1.
         type_over(&mut harness, "Tooth in mesh", &(tooth + 1).to_string());
@@ -278,7 +278,7 @@ fn a_form_is_filled_in_with_precautions_and_done_with_enter() {
         "the hazard is said before"
     );
     type_over(&mut harness, "Torque", "230,5");
-    press(&mut harness, &precaution(Precaution::HoldingBar).to_string());
+    press(&mut harness, &precaution(Precaution::HoldingBar));
     press(&mut harness, "Do it");
     let commands = asked(&mut harness);
     let Operation::TightenNut {
@@ -302,7 +302,7 @@ fn escape_puts_the_form_away_and_nothing_else() {
         press(&mut harness, "Tighten to a torque");
         if !in_the_form {
             // A press beside the box takes the keyboard out of it.
-            press(&mut harness, &precaution(Precaution::HoldingBar).to_string());
+            press(&mut harness, &precaution(Precaution::HoldingBar));
         }
         let open = harness.get_by_label("Torque").accesskit_node().is_focused();
         assert_eq!(open, in_the_form, "where the keyboard is");
