@@ -5,7 +5,6 @@ use crate::exercise::score::reason::{Checked, ProcessReason, ReusedPart, UnsafeA
 use crate::quantity::number;
 use crate::words::{answer, bench, say};
 
-#[expect(clippy::too_many_lines, reason = "one arm a reason")]
 pub(super) fn words(reason: &ProcessReason) -> String {
     match reason {
         ProcessReason::NumbersNotCompared {} => say!("score-numbers-not-compared"),
