@@ -199,7 +199,7 @@ score-plate = { $needs ->
         [deeper] Plate { $plate } needs the pinion toward the ring gear (deeper), and you gave that { $chance } %.
         [shallower] Plate { $plate } needs the pinion away from the ring gear (shallower), and you gave that { $chance } %.
        *[nothing] Plate { $plate } needs nothing, and you gave that { $chance } %.
-    } Read the height on both flanks first: both toward the face (top) asks for deeper, both toward the flank (root) for shallower.
+    } Read the height on both flanks first; length comes second.
 
 ## Economy: what it took. Par is what the reference technician takes for the same axle.
 # $missing: the state of the axle, a whole sentence.
