@@ -1,6 +1,7 @@
 //! Why a job was not done, in words for people.
 
 use crate::store::StoreError;
+use crate::words::say;
 
 /// Whose fault it is; decides the exit code.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -37,15 +38,56 @@ impl Failure {
             text: text.into(),
         }
     }
+
+    /// Something that was given cannot be used: a sentence that begins small, marked as an error.
+    pub fn bad_input(what: impl Into<String>) -> Self {
+        Self::input(error_line(what))
+    }
+
+    /// Something else went wrong: a sentence that begins small, marked as an error.
+    pub fn went_wrong(what: impl Into<String>) -> Self {
+        Self::other(error_line(what))
+    }
+
+    /// A fault of the program itself, by what a library says of it.
+    pub fn of_program(error: impl std::fmt::Display) -> Self {
+        Self::went_wrong(say!("files-program-fault", why = error.to_string()))
+    }
+}
+
+/// A sentence that begins small, marked as an error.
+pub(super) fn error_line(what: impl Into<String>) -> String {
+    say!("files-error", what = what.into())
+}
+
+/// What is wrong with a file, in a sentence that begins small.
+pub(super) fn store_text(error: &StoreError) -> String {
+    match error {
+        StoreError::Read { path, source } => say!(
+            "files-cannot-read",
+            path = path.display().to_string(),
+            why = source.to_string()
+        ),
+        StoreError::TooLarge { path, limit } => {
+            say!("files-too-large", path = path.display().to_string(), limit = *limit)
+        }
+        StoreError::Exists { path } => say!("files-exists", path = path.display().to_string()),
+        StoreError::Locked { path } => say!("files-in-use", path = path.display().to_string()),
+        StoreError::Changed { path } => say!("files-changed", path = path.display().to_string()),
+        StoreError::Write { path, source } => say!(
+            "files-cannot-write",
+            path = path.display().to_string(),
+            why = source.to_string()
+        ),
+    }
 }
 
 impl From<StoreError> for Failure {
     fn from(error: StoreError) -> Self {
+        let what = store_text(&error);
         match error {
-            StoreError::Read { .. } | StoreError::TooLarge { .. } | StoreError::Exists { .. } => {
-                Self::input(format!("error: {error}."))
-            }
-            StoreError::Write { .. } | StoreError::Locked { .. } => Self::other(format!("error: {error}.")),
+            StoreError::Read { .. } | StoreError::TooLarge { .. } | StoreError::Exists { .. } => Self::bad_input(what),
+            StoreError::Write { .. } | StoreError::Changed { .. } | StoreError::Locked { .. } => Self::went_wrong(what),
         }
     }
 }

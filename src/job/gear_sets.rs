@@ -6,6 +6,7 @@ use crate::catalogue;
 use crate::gear::{Design, GearSet, GeometryError, Side};
 use crate::store;
 use crate::text::{Document, Limits, Problems, decode};
+use crate::words::say;
 
 use super::{Failure, problem_text};
 
@@ -32,10 +33,11 @@ impl FoundGearSet {
             let place = Document::parse(&self.text).map_or(0..0, |document| document.place_of(key));
             let said = error.to_string();
             // The text of a geometry error ends in what to do, after a semicolon or a colon.
+            let change = say!("files-change-pair");
             let (what, remedy) = said
                 .rsplit_once("; ")
                 .or_else(|| said.rsplit_once(": "))
-                .unwrap_or((said.as_str(), "change the numbers of the pair"));
+                .unwrap_or((said.as_str(), change.as_str()));
             problems.note(place, what, "", sentence(remedy));
             Failure::input(problem_text(&self.source, &self.text, &problems))
         })
@@ -47,6 +49,11 @@ fn sentence(text: &str) -> String {
     let mut rest = text.chars();
     let first: String = rest.next().map(|c| c.to_uppercase().collect()).unwrap_or_default();
     format!("{first}{}.", rest.as_str())
+}
+
+/// Names of what ships with the program, one a line.
+pub(super) fn listed(names: &[&str]) -> String {
+    ["  ", &names.join("\n  ")].concat()
 }
 
 /// The key of the file that a geometry error speaks of first.
@@ -78,9 +85,10 @@ pub fn find(source: &str) -> Result<FoundGearSet, Failure> {
         || !path.exists() && path.extension().is_none_or(|e| e != "toml")
     {
         let names: Vec<&str> = catalogue::GEAR_SETS.iter().map(|e| e.name).collect();
-        return Err(Failure::input(format!(
-            "error: there is no gear set and no file named `{source}`.\nGear sets that ship with the program:\n  {}",
-            names.join("\n  ")
+        return Err(Failure::bad_input(say!(
+            "files-no-gear-set",
+            name = source,
+            names = listed(&names)
         )));
     }
     read(source, &store::read_within(path, Limits::HAND_WRITTEN.bytes)?)

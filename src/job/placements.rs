@@ -1,15 +1,22 @@
 //! Placements from outside: four numbers on the command line, or a CSV file with one placement a row.
 
-use std::fmt;
-
 use crate::contact::Placement;
 use crate::quantity::radians;
 use crate::text::{Limits, Problems, decode};
+use crate::words::say;
 
+use super::failure::error_line;
 use super::{Failure, problem_text};
 
-/// The header of a placements file, exactly.
-pub const HEADER: [&str; 4] = ["pinion_axial_mm", "wheel_axial_mm", "offset_mm", "shaft_angle_deg"];
+/// The header of a placements file, exactly: the names of the options with their units.
+pub const HEADER: [&str; 4] = [
+    "pinion_axial_mm",
+    "wheel_axial_mm",
+    "offset_shift_mm",
+    "shaft_angle_shift_deg",
+];
+/// The header of earlier files, read as well: the keys of the document.
+const KEYS: [&str; 4] = ["pinion_axial_mm", "wheel_axial_mm", "offset_mm", "shaft_angle_deg"];
 /// How large a placements file may be.
 pub const LIMITS: Limits = Limits {
     bytes: 16 * 1024 * 1024,
@@ -24,13 +31,13 @@ const LARGEST_DEG: f64 = 45.0;
 /// A placement as people write it.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct PlacementNumbers {
-    /// P, mm.
+    /// Pinion away from the crossing point, mm.
     pub pinion_axial_mm: f64,
-    /// G, mm.
+    /// Ring gear away from the pinion, mm.
     pub wheel_axial_mm: f64,
-    /// E, mm.
+    /// Offset beyond the designed one, mm.
     pub offset_mm: f64,
-    /// Σ, degrees.
+    /// Shaft angle beyond the designed one, degrees.
     pub shaft_angle_deg: f64,
 }
 
@@ -41,13 +48,15 @@ enum Unfit {
     TooFar,
 }
 
-impl fmt::Display for Unfit {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+impl Unfit {
+    /// What to give instead.
+    fn text(self) -> String {
         match self {
-            Self::NotANumber => write!(f, "a number is wanted, with a point for decimals"),
-            Self::TooFar => write!(
-                f,
-                "at most {FARTHEST_MM} mm or {LARGEST_DEG} degrees either way can be asked for"
+            Self::NotANumber => say!("files-placement-not-number"),
+            Self::TooFar => say!(
+                "files-placement-too-far",
+                most_mm = FARTHEST_MM.to_string(),
+                most_degrees = LARGEST_DEG.to_string()
             ),
         }
     }
@@ -86,7 +95,12 @@ impl PlacementNumbers {
             .enumerate()
             .filter_map(|(column, (option, value))| {
                 let unfit = fit(column, value).err()?;
-                Some(format!("error: `{option} {value}`: {unfit}."))
+                Some(error_line(say!(
+                    "files-placement-option",
+                    option = option,
+                    value = value.to_string(),
+                    unfit = unfit.text()
+                )))
             })
             .collect();
         if texts.is_empty() {
@@ -136,7 +150,7 @@ fn rows(text: &str) -> Result<Vec<PlacementNumbers>, Problems> {
         .from_reader(text.as_bytes());
     let mut placements = Vec::new();
     let mut count = 0_usize;
-    let mut header_seen = false;
+    let mut names: Option<[&str; 4]> = None;
     // Where the reader is: byte and line, for the rows below.
     let (mut at, mut line) = (0_usize, 1_usize);
     for record in reader.records() {
@@ -145,9 +159,9 @@ fn rows(text: &str) -> Result<Vec<PlacementNumbers>, Problems> {
             // does, the rows that were read are not all there are.
             problems.note(
                 0..0,
-                "this file cannot be read as CSV",
+                say!("files-placement-not-csv"),
                 "",
-                "Save it again as plain CSV with commas.",
+                say!("files-placement-not-csv-remedy"),
             );
             break;
         };
@@ -155,51 +169,40 @@ fn rows(text: &str) -> Result<Vec<PlacementNumbers>, Problems> {
         let span = line_at(text, start);
         line += text.get(at..span.start).unwrap_or("").matches('\n').count();
         at = span.start;
-        if !header_seen {
-            header_seen = true;
-            if record.iter().ne(HEADER) {
-                let semicolons = record.iter().any(|field| field.contains(';'));
-                problems.note(
-                    span,
-                    "this is not the header of a placements file",
-                    "",
-                    format!(
-                        "The first line must be `{}`{}.",
-                        HEADER.join(","),
-                        if semicolons {
-                            ", parted by commas and not by semicolons"
-                        } else {
-                            ""
-                        }
-                    ),
-                );
+        let Some(names) = names else {
+            names = [HEADER, KEYS].into_iter().find(|names| record.iter().eq(*names));
+            if names.is_none() {
+                let header = HEADER.join(",");
+                let remedy = if record.iter().any(|field| field.contains(';')) {
+                    say!("files-placement-header-semicolons", header = header)
+                } else {
+                    say!("files-placement-header-remedy", header = header)
+                };
+                problems.note(span, say!("files-placement-header"), "", remedy);
                 return problems.verdict(None);
             }
             continue;
-        }
+        };
         count += 1;
         if count > MOST_ROWS {
             problems.note(
                 span,
-                format!("more than {MOST_ROWS} placements"),
+                say!("files-placement-too-many", most = MOST_ROWS),
                 "",
-                "Split the file and run it in parts.",
+                say!("files-placement-too-many-remedy"),
             );
             break;
         }
-        if let Some(placement) = row(&record, line, span, &mut problems) {
+        if let Some(placement) = row(&record, names, line, span, &mut problems) {
             placements.push(placement);
         }
     }
     if count == 0 && problems.is_empty() {
         problems.note(
             0..0,
-            "this file holds no placement",
+            say!("files-placement-none"),
             "",
-            format!(
-                "Give the header `{}` and below it one row a placement.",
-                HEADER.join(",")
-            ),
+            say!("files-placement-none-remedy", header = HEADER.join(",")),
         );
     }
     problems.verdict(Some(placements))
@@ -216,16 +219,22 @@ fn line_at(text: &str, at: usize) -> std::ops::Range<usize> {
 
 fn row(
     record: &csv::StringRecord,
+    names: [&str; 4],
     line: usize,
     span: std::ops::Range<usize>,
     problems: &mut Problems,
 ) -> Option<PlacementNumbers> {
-    if record.len() != HEADER.len() {
+    if record.len() != names.len() {
         problems.note(
             span,
-            format!("line {line} has {} fields and not {}", record.len(), HEADER.len()),
+            say!(
+                "files-placement-fields",
+                line = line,
+                count = record.len(),
+                wanted = names.len()
+            ),
             "",
-            format!("A row holds {}.", HEADER.join(", ")),
+            say!("files-placement-fields-remedy", names = names.join(", ")),
         );
         return None;
     }
@@ -239,13 +248,13 @@ fn row(
             Ok(v) => *number = v,
             Err(unfit) => {
                 good = false;
-                let name = HEADER.get(column).copied().unwrap_or_default();
+                let name = names.get(column).copied().unwrap_or_default();
                 let shown: String = field.chars().take(40).collect();
                 problems.note(
                     span.clone(),
-                    format!("line {line}: `{shown}` cannot be `{name}`"),
+                    say!("files-placement-field", line = line, given = shown, name = name),
                     "",
-                    format!("Change it: {unfit}."),
+                    say!("files-placement-remedy", unfit = unfit.text()),
                 );
             }
         }
@@ -279,6 +288,16 @@ mod tests {
         let found = rows(&format!("{GOOD}0.1, -0.2,0,1e-1\r\n\n-0.05,0,0.3,0\n")).expect("good rows");
         let all: Vec<[f64; 4]> = found.iter().map(PlacementNumbers::row).collect();
         assert_eq!(all, [[0.1, -0.2, 0.0, 0.1], [-0.05, 0.0, 0.3, 0.0]]);
+    }
+
+    #[test]
+    fn columns_are_named_as_the_options_or_as_the_keys() {
+        let row = "0.1,-0.2,0,1e-1\n";
+        let [options, keys] = [HEADER, KEYS].map(|names| rows(&format!("{}\n{row}", names.join(","))).expect("read"));
+        assert_eq!(options, keys);
+        let mixed =
+            rows("pinion_axial_mm,wheel_axial_mm,offset_mm,shaft_angle_shift_deg\n0,0,0,0\n").expect_err("refused");
+        assert!(mixed.list()[0].remedy.contains(&HEADER.join(",")), "how it is written");
     }
 
     #[test]

@@ -5,6 +5,9 @@ use codespan_reporting::files::SimpleFile;
 use codespan_reporting::term;
 
 use crate::text::Problems;
+use crate::words::say;
+
+use super::failure::error_line;
 
 /// All `problems` of the file shown as `file`, whose text is `text`, with the lines they are about.
 pub fn problem_text(file: &str, text: &str, problems: &Problems) -> String {
@@ -29,14 +32,13 @@ pub fn problem_text(file: &str, text: &str, problems: &Problems) -> String {
             out.push_str(&drawn);
         } else {
             // Drawing can only fail for a place outside the text; the words are still worth having.
-            out.push_str(&["error: ", &problem.what, "\n = ", &problem.remedy, "\n\n"].concat());
+            out.push_str(&[&error_line(&problem.what), "\n = ", &problem.remedy, "\n\n"].concat());
         }
     }
     let (shown, more) = (problems.list().len(), problems.left_out());
-    let count = match (shown, more) {
-        (1, 0) => "1 problem".to_owned(),
-        (_, 0) => format!("{shown} problems"),
-        _ => format!("{shown} problems shown, {more} more left out"),
-    };
-    out + file + ": " + &count
+    out + &if more == 0 {
+        say!("files-problems", file = file, count = shown)
+    } else {
+        say!("files-problems-left-out", file = file, count = shown, more = more)
+    }
 }

@@ -6,7 +6,9 @@ use crate::catalogue::{self, Shelf};
 use crate::exercise::{Exercise, ExerciseError, Scenario, Source, Sources};
 use crate::store;
 use crate::text::{Document, Limits, Problems, decode};
+use crate::words::say;
 
+use super::gear_sets::listed;
 use super::{Failure, problem_text};
 
 /// A scenario with the name under which it was found.
@@ -50,9 +52,10 @@ pub fn find(source: &str) -> Result<FoundScenario, Failure> {
     let path = Path::new(source);
     if !path.exists() && path.extension().is_none_or(|e| e != "toml") {
         let names: Vec<&str> = catalogue::SCENARIOS.iter().map(|e| e.name).collect();
-        return Err(Failure::input(format!(
-            "error: there is no exercise and no file named `{source}`.\nExercises that ship with the program:\n  {}",
-            names.join("\n  ")
+        return Err(Failure::bad_input(say!(
+            "files-no-exercise",
+            name = source,
+            names = listed(&names)
         )));
     }
     let folder = path.parent().map(Path::to_path_buf);
@@ -100,20 +103,16 @@ fn unprepared(source: &str, text: &str, error: &ExerciseError) -> Failure {
     let (key, remedy) = match error {
         ExerciseError::NotThere { what, .. } => (
             if *what == "gear set" { "gears" } else { "support" },
-            "Name one that ships with the program, or a file in the folder of the scenario.".to_owned(),
+            say!("files-name-part"),
         ),
         ExerciseError::Unreadable { what, name, .. } => (
             if *what == "gear set" { "gears" } else { "support" },
-            format!("Run `lashwright check {name}` to see what is wrong with it."),
+            say!("files-check-part", name = name.clone()),
         ),
-        ExerciseError::Gears { name, .. } => (
-            "gears",
-            format!("Run `lashwright check {name}` to see what has to change."),
-        ),
-        ExerciseError::Axle(_) | ExerciseError::Start(_) | ExerciseError::NotFinished => (
-            "layout",
-            "Choose a layout, a depth shim and a support that belong together.".to_owned(),
-        ),
+        ExerciseError::Gears { name, .. } => ("gears", say!("files-check-gears", name = name.clone())),
+        ExerciseError::Axle(_) | ExerciseError::Start(_) | ExerciseError::NotFinished => {
+            ("layout", say!("files-parts-together"))
+        }
     };
     let mut problems = Problems::new();
     let place = Document::parse(text).map_or(0..0, |document| document.place_of(key));

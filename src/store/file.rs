@@ -37,6 +37,12 @@ pub enum StoreError {
         /// The file.
         path: PathBuf,
     },
+    /// Another program made it longer or shorter since it was opened.
+    #[error("another program changed it: {}", path.display())]
+    Changed {
+        /// The file.
+        path: PathBuf,
+    },
     /// It cannot be written.
     #[error("cannot write {}: {source}. Check that the folder is there, that you may write to it and that the disk is not full", path.display())]
     Write {

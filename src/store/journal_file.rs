@@ -108,11 +108,11 @@ impl JournalFile {
     ///
     /// # Errors
     /// [`StoreError::Write`]; the lines are then taken off again, so that a full disk leaves no torn line before those that
-    /// are written once there is room. Should even that fail, it is done before anything else is written. A file that
-    /// another program made longer or shorter meanwhile is left as it is.
+    /// are written once there is room. Should even that fail, it is done before anything else is written.
+    /// [`StoreError::Changed`]: a file that another program made longer or shorter meanwhile is left as it is.
     pub fn append(&mut self, lines: &str) -> Result<(), StoreError> {
         let added = u64::try_from(lines.len()).unwrap_or(u64::MAX);
-        self.at_its_end().map_err(|source| write_failed(&self.path, source))?;
+        self.at_its_end()?;
         let written = self
             .file
             .write_all(lines.as_bytes())
@@ -128,15 +128,22 @@ impl JournalFile {
 
     /// Sees to it that the file ends after the acknowledged lines: takes off what a failure of ours left, and refuses a file
     /// that somebody else made longer or shorter meanwhile.
-    fn at_its_end(&mut self) -> std::io::Result<()> {
+    fn at_its_end(&mut self) -> Result<(), StoreError> {
         if self.torn {
-            self.keep(self.length)?;
+            self.keep(self.length)
+                .map_err(|source| write_failed(&self.path, source))?;
             self.torn = false;
         }
-        if self.file.metadata()?.len() == self.length {
+        let there = self
+            .file
+            .metadata()
+            .map_err(|source| write_failed(&self.path, source))?;
+        if there.len() == self.length {
             Ok(())
         } else {
-            Err(std::io::Error::other("another program changed it meanwhile"))
+            Err(StoreError::Changed {
+                path: self.path.clone(),
+            })
         }
     }
 

@@ -7,6 +7,7 @@
 //! - [`mod@bench`]: parts, places, quantities, instruments. [`operation`]: what is done. [`answer`]: what the bench answers.
 //! - [`approval`]: the maker's approval prints. [`score`]: what counts, and why points were lost.
 //! - [`debrief`]: what is told after an attempt.
+//! - [`tooth`]: flanks and their edges.
 //! - [`Amount`]: numbers that people type and read, each in the unit of its kind.
 
 mod amount;
@@ -17,6 +18,7 @@ pub mod debrief;
 pub mod message;
 pub mod operation;
 pub mod score;
+pub mod tooth;
 
 pub use crate::__say as say;
 pub use amount::Amount;

@@ -10,6 +10,7 @@ use crate::panels::theme::Ink;
 use crate::quantity::{number, signed};
 use crate::view::bench::{Approved, SeenFlank, SeenPrint, ToothShape};
 use crate::view::{BenchView, WindowView};
+use crate::words;
 
 /// Draws both flanks over the room that there is.
 pub(super) fn teeth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView, state: &DeskState) {
@@ -96,6 +97,14 @@ struct Shown {
     painted: bool,
 }
 
+/// Heading of a flank.
+fn name(flank: Flank) -> String {
+    match flank {
+        Flank::Drive => words::tooth::drive_side(),
+        Flank::Coast => words::tooth::coast_side(),
+    }
+}
+
 fn one(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, height: f32, flank: Flank, shown: &Shown) {
     let width = ui.available_width();
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
@@ -103,11 +112,7 @@ fn one(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, height: f32, flank: Flank,
     response.widget_info(|| {
         let approved = shown.approved.as_ref().map(Approved::text);
         let approved = approved.map_or_else(String::new, |words| format!("; approval print: {words}"));
-        WidgetInfo::labeled(
-            WidgetType::Image,
-            true,
-            format!("{}: {numbers}{approved}", flank.name()),
-        )
+        WidgetInfo::labeled(WidgetType::Image, true, format!("{}: {numbers}{approved}", name(flank)))
     });
     // In points of the picture at 100 %.
     let scale = ink.factor();
@@ -119,7 +124,7 @@ fn one(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, height: f32, flank: Flank,
     let painter = ui.painter();
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     let head = rect.min + vec2(ink.scaled(26.0), ink.scaled(2.0));
-    painter.text(head, egui::Align2::LEFT_TOP, flank.name(), ink.body(), text);
+    painter.text(head, egui::Align2::LEFT_TOP, name(flank), ink.body(), text);
     painter.text(
         rect.right_top() + vec2(0.0, ink.scaled(2.0)),
         egui::Align2::RIGHT_TOP,
