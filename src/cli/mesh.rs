@@ -10,6 +10,8 @@ use crate::job::mesh_chart::{self, ChartRequest};
 use crate::job::mesh_picture;
 use crate::job::placements::PlacementNumbers;
 
+use crate::words::say;
+
 use super::{Answer, Page};
 
 /// Ways to find the contact.
@@ -111,10 +113,11 @@ fn at_one(arguments: &MeshArguments, request: &MeshRequest) -> Answer {
     if arguments.json {
         Ok(text)
     } else {
-        Ok(format!("{text}\n\nPicture written to {}", file.display()))
+        let written = say!("files-picture-written", path = file.display().to_string());
+        Ok([text, written].join("\n\n"))
     }
 }
 
 fn json(document: &MeshDocument) -> Answer {
-    serde_json::to_string_pretty(document).map_err(|error| Failure::other(format!("error: {error}.")))
+    serde_json::to_string_pretty(document).map_err(Failure::of_program)
 }

@@ -20,6 +20,7 @@ pub use mesh::{MeshArguments, RouteArgument};
 pub use preload::PreloadArguments;
 
 use crate::job::{AtFault, Failure};
+use crate::words::say;
 
 /// A command that needs no screen.
 #[derive(Debug, Clone, PartialEq)]
@@ -124,8 +125,9 @@ impl Page {
     fn end(self) -> ExitCode {
         match self.ended {
             // A reader that has seen enough is no failure.
-            Some(error) if error.kind() != std::io::ErrorKind::BrokenPipe => fail(&Failure::other(format!(
-                "error: cannot write to standard output: {error}."
+            Some(error) if error.kind() != std::io::ErrorKind::BrokenPipe => fail(&Failure::went_wrong(say!(
+                "files-cannot-write-output",
+                why = error.to_string()
             ))),
             _ => ExitCode::SUCCESS,
         }

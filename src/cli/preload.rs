@@ -124,7 +124,7 @@ pub(super) fn run(arguments: &PreloadArguments) -> Answer {
     if arguments.json || arguments.csv {
         Ok(text)
     } else {
-        let written = say!("preload-picture-written", path = file.display().to_string());
+        let written = say!("files-picture-written", path = file.display().to_string());
         Ok([text, written].join("\n\n"))
     }
 }

@@ -6,6 +6,7 @@ use serde_json::Value;
 use crate::bench::Operation;
 use crate::exercise::journal::{Full, Writer};
 use crate::store::JournalFile;
+use crate::words::say;
 
 use super::Failure;
 use super::attempt::value;
@@ -46,9 +47,9 @@ impl Journal {
     /// A journal that is sealed, or that has no room but for the end.
     pub fn takes(&self, operation: &Operation) -> Result<(), Failure> {
         match &self.writer {
-            None => Err(Failure::input("error: the axle has been handed over.")),
+            None => Err(Failure::bad_input(say!("card-signed-off-already"))),
             Some(writer) if writer.is_full() && !matches!(operation, Operation::Finish {}) => {
-                Err(Failure::input(format!("error: {Full}; only `finish` is taken now.")))
+                Err(Failure::bad_input(say!("card-journal-full", why = Full.to_string())))
             }
             Some(_) => Ok(()),
         }
@@ -64,7 +65,7 @@ impl Journal {
         answer: &impl Serialize,
         score: Option<&Value>,
     ) -> Result<(), Failure> {
-        let full = |error: Full| Failure::input(format!("error: {error}."));
+        let full = |error: Full| Failure::bad_input(say!("card-journal-too-large", why = error.to_string()));
         self.takes(&operation)?;
         // A copy goes on, and takes the place of the writer once its lines are on the disk.
         let mut going_on = self.writer.clone();

@@ -71,4 +71,7 @@ files-no-schema = there is no document named `{ $name }`.
 # The folder of a person's own attempts.
 files-folder-full = { $folder } holds { $most } attempts at this axle. Move some of them away.
 files-keys-damaged = cannot use the keys kept in { $path }: { $why }.
+# What is wrong with a journal.
 files-journal = { $path }: { $why }.
+# A picture that was asked for is there.
+files-picture-written = Picture written to { $path }

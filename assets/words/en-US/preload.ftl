@@ -37,7 +37,6 @@ preload-window-high = window { $low } to { $high } in·lb; would show { $feels }
 preload-degree-more = One more degree of nut: preload { $preload } kN, rotating torque { $torque } in·lb
 preload-shim-more = 0.001 in (0.025 mm) more shim: preload { $preload } kN, rotating torque { $torque } in·lb
 preload-note = Note: { $what }
-preload-picture-written = Picture written to { $path }
 
 # Tables: headings over columns.
 preload-table-window-new = window for new bearings: { $low } to { $high } in·lb
