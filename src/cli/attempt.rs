@@ -14,28 +14,28 @@ use super::{Answer, Page, fail};
 /// Arguments of `attempt`.
 #[derive(Debug, Clone, PartialEq, Eq, clap::Args)]
 pub struct AttemptArguments {
-    /// Exercise: a file, or the name of one that ships with the program (see `--list`)
+    /// Exercise: a file, or the name of one that ships with the program (see `--list`).
     #[arg(value_name = "SCENARIO", required_unless_present = "list")]
     pub scenario: Option<String>,
-    /// Which axle of the exercise
+    /// Which axle of the exercise.
     #[arg(long, value_name = "N", default_value_t = 1)]
     pub seed: u64,
-    /// Operations as JSON lines; without it they are read from standard input
+    /// Operations as JSON lines; without it they are read from standard input.
     #[arg(long, value_name = "IN.jsonl")]
     pub operations: Option<PathBuf>,
-    /// Have it played: reference, reversed or random
+    /// Have it played: reference, reversed or random.
     #[arg(long, value_name = "POLICY", conflicts_with = "operations")]
     pub play: Option<String>,
-    /// Keep the attempt in this file, which must not be there yet
+    /// Keep the attempt in this file, which must not be there yet.
     #[arg(long, value_name = "OUT.jsonl")]
     pub journal: Option<PathBuf>,
-    /// One JSON line for each operation, and one for the end
+    /// One JSON line for each operation, and one for the end.
     #[arg(long)]
     pub json: bool,
-    /// Write what was hidden beside what was believed, and better ways, as one HTML page; the attempt has to be finished
+    /// Write what was hidden beside what was believed, and better ways, as one HTML page; the attempt has to be finished.
     #[arg(long, value_name = "OUT.html")]
     pub debrief: Option<PathBuf>,
-    /// List the exercises that ship with the program
+    /// List the exercises that ship with the program.
     #[arg(long, conflicts_with_all = ["scenario", "operations", "journal", "play", "debrief"])]
     pub list: bool,
 }

@@ -7,6 +7,7 @@ mod arguments;
 mod attempt;
 mod check;
 mod gears;
+mod help;
 mod mesh;
 mod preload;
 mod schema;

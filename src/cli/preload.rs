@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use crate::document::preload::PreloadDocument;
 use crate::job::preload::{Over, Preload, Request, Step, Sweep, TorqueWindow, WindowVerdict, preload, table};
 use crate::job::shop_units::{foot_pounds, inch_pounds, inches, number, pounds_force, signed};
-use crate::job::{Failure, preload_picture, supports};
+use crate::job::{Failure, preload_picture};
 
 use crate::words::say;
 
@@ -16,45 +16,45 @@ use super::Answer;
 /// Without a table and without options it shows one case: the support as its file says.
 #[derive(Debug, Clone, PartialEq, clap::Args)]
 pub struct PreloadArguments {
-    /// Pinion support: an embedded name or a file
-    #[arg(value_name = "SUPPORT", help = support_help())]
+    /// Pinion support: an embedded name or a file.
+    #[arg(value_name = "SUPPORT")]
     support: String,
-    /// Free length of the spacer with its shims [default: as in the file]
+    /// Free length of the spacer with its shims [default: as in the file].
     #[arg(long, value_name = "MM", allow_negative_numbers = true)]
     spacer_mm: Option<f64>,
-    /// Torque on the pinion nut [default: what the support is meant for; 217 (160 ft·lb) where its file does not say]
+    /// Torque on the pinion nut [default: what the support is meant for; 217 (160 ft·lb) where its file does not say].
     #[arg(long, value_name = "NM", allow_negative_numbers = true)]
     nut_torque_nm: Option<f64>,
-    /// Speed at which the pinion is turned [default: 20]
+    /// Speed at which the pinion is turned [default: 20].
     #[arg(long, value_name = "RPM", allow_negative_numbers = true)]
     turn_rpm: Option<f64>,
-    /// Temperature of oil and bearings [default: 20]
+    /// Temperature of oil and bearings [default: 20].
     #[arg(long, value_name = "C", allow_negative_numbers = true)]
     temperature_c: Option<f64>,
-    /// Table over spacer length: first length
+    /// Table over spacer length: first length.
     #[arg(long, value_name = "MM", allow_negative_numbers = true, requires_all = ["spacer_to", "step"],
         conflicts_with_all = ["spacer_mm", "nut_torque_from"])]
     spacer_from: Option<f64>,
-    /// Table over spacer length: last length
+    /// Table over spacer length: last length.
     #[arg(long, value_name = "MM", allow_negative_numbers = true, requires = "spacer_from")]
     spacer_to: Option<f64>,
-    /// Table over nut torque: first torque
+    /// Table over nut torque: first torque.
     #[arg(long, value_name = "NM", allow_negative_numbers = true, requires_all = ["nut_torque_to", "step"],
         conflicts_with = "nut_torque_nm")]
     nut_torque_from: Option<f64>,
-    /// Table over nut torque: last torque
+    /// Table over nut torque: last torque.
     #[arg(long, value_name = "NM", allow_negative_numbers = true, requires = "nut_torque_from")]
     nut_torque_to: Option<f64>,
-    /// Step of the table, mm or N·m
+    /// Step of the table, mm or N·m.
     #[arg(long, value_name = "STEP", allow_negative_numbers = true)]
     step: Option<f64>,
-    /// Write the chart of rotating torque with its windows into an SVG file
+    /// Write the chart of rotating torque with its windows into an SVG file.
     #[arg(long, value_name = "OUT.svg")]
     picture: Option<PathBuf>,
-    /// One JSON document (a list of them for a table)
+    /// One JSON document (a list of them for a table).
     #[arg(long, conflicts_with = "csv")]
     json: bool,
-    /// The table as comma-separated values
+    /// The table as comma-separated values.
     #[arg(long, requires = "step")]
     csv: bool,
 }
@@ -83,14 +83,6 @@ impl PreloadArguments {
             (None, None) => Ok(None),
         }
     }
-}
-
-/// What `--help` says of the support, with the names that ship.
-fn support_help() -> String {
-    format!(
-        "Pinion support: an embedded name ({}) or a file",
-        supports::names().join(", ")
-    )
 }
 
 /// Computes one case or a table, and draws the chart where one is asked for.

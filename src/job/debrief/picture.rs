@@ -6,7 +6,6 @@ use crate::drawing::{
 };
 use crate::exercise::debrief::{Build, HiddenSize, Line, Place, Standing};
 use crate::gear::Side;
-use crate::quantity::number;
 use crate::words::debrief as words;
 use crate::words::{say, tooth};
 
