@@ -135,6 +135,11 @@ impl Page {
     }
 }
 
+/// Says that this program has no window, where one is asked for.
+pub fn no_window() -> ExitCode {
+    fail(&Failure::went_wrong(say!("command-line-no-window")))
+}
+
 /// Prints what went wrong on standard error.
 pub fn fail(failure: &Failure) -> ExitCode {
     // If standard error is closed there is nobody left to tell; the exit code still says it.

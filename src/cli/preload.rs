@@ -161,39 +161,39 @@ fn case_text(case: &Preload, default_torque: bool) -> String {
         String::new(),
     ];
     let mut force = |name: String, newtons: f64| {
-        lines.push(format!(
-            "{name:<28}{:>9} kN {:>9} lbf",
-            number(1.0e-3 * newtons, 2),
-            number(pounds_force(newtons), 0)
+        lines.push(measure_line(
+            &name,
+            [
+                (number(1.0e-3 * newtons, 2), "kN"),
+                (number(pounds_force(newtons), 0), "lbf"),
+            ],
         ));
     };
     force(say!("preload-clamp"), s.clamp_n);
     force(say!("preload-carried-by-spacer"), s.spacer_n);
     force(say!("preload-of-bearings"), s.preload_n);
     let mut micrometres = |name: String, millimetres: f64| {
-        lines.push(format!(
-            "{name:<28}{:>9} µm {:>9} in",
-            number(1.0e3 * millimetres, 1),
-            number(inches(millimetres), 5)
+        lines.push(measure_line(
+            &name,
+            [
+                (number(1.0e3 * millimetres, 1), "µm"),
+                (number(inches(millimetres), 5), "in"),
+            ],
         ));
     };
     micrometres(say!("preload-end-play"), s.play_mm);
     micrometres(say!("preload-head-gives"), s.head_deflection_mm);
     micrometres(say!("preload-tail-gives"), s.tail_deflection_mm);
     micrometres(say!("preload-pinion-out"), s.pinion_shift_mm);
-    lines.push(format!(
-        "{:<28}{:>9} mm {:>9} in",
-        say!("preload-spacer-loaded"),
-        number(s.spacer_loaded_length_mm, 4),
-        number(inches(s.spacer_loaded_length_mm), 5)
-    ));
-    if case.support.has_sleeve() {
-        lines.push(format!(
-            "{:<28}{:>9} mm {:>9} in",
-            say!("preload-crushed"),
-            number(s.memory.plastic_shortening_mm, 4),
-            number(inches(s.memory.plastic_shortening_mm), 5)
+    let mut millimetres = |name: String, length_mm: f64| {
+        lines.push(measure_line(
+            &name,
+            [(number(length_mm, 4), "mm"), (number(inches(length_mm), 5), "in")],
         ));
+    };
+    millimetres(say!("preload-spacer-loaded"), s.spacer_loaded_length_mm);
+    if case.support.has_sleeve() {
+        millimetres(say!("preload-crushed"), s.memory.plastic_shortening_mm);
     }
     lines.push(String::new());
     lines.push(format!(
@@ -227,11 +227,14 @@ fn case_text(case: &Preload, default_torque: bool) -> String {
 }
 
 fn both_units(torque_nm: f64) -> String {
-    format!(
-        "{:>7} N·m {:>5} in·lb",
-        number(torque_nm, 2),
-        number(inch_pounds(torque_nm), 1)
-    )
+    let (metric, inch) = (number(torque_nm, 2), number(inch_pounds(torque_nm), 1));
+    let [nm, in_lb] = ["N·m", "in·lb"];
+    format!("{metric:>7} {nm} {inch:>5} {in_lb}")
+}
+
+/// A name with its value in two systems of units.
+fn measure_line(name: &str, [(metric, unit), (inch, other)]: [(String, &str); 2]) -> String {
+    format!("{name:<28}{metric:>9} {unit} {inch:>9} {other}")
 }
 
 /// Where the preload lies for new and for run-in bearings.

@@ -7,6 +7,7 @@ use crate::quantity::{Units, fine_length, length, number, signed, torque};
 use crate::words::debrief::amount::{both, both_nut_torque, both_torque};
 use crate::words::{self, say};
 
+use super::mesh_sheet::with_unit;
 use super::mesh_text::in_columns;
 
 /// The card: the job, the targets, what lies on the bench.
@@ -308,7 +309,7 @@ fn off(value: f64, below: fn(String) -> String, above: fn(String) -> String) -> 
 fn truth_lines(truth: &TruthDocument) -> Vec<(String, String)> {
     let or_none = |value: Option<String>| value.unwrap_or_else(|| say!("card-not-assembled"));
     let nm = |value: Option<f64>| or_none(value.map(both_torque));
-    let kn = |value: Option<f64>| or_none(value.map(|v| format!("{} kN", number(1e-3 * v, 2))));
+    let kn = |value: Option<f64>| or_none(value.map(|v| with_unit(&number(1e-3 * v, 2), "kN")));
     let print = |print: &PrintDocument| {
         or_none(print.centroid.map(|[x, y]| {
             let area = number(100.0 * print.area_fraction.unwrap_or(0.0), 0);

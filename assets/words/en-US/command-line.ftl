@@ -79,3 +79,6 @@ command-line-picture-operations = What is done to it first: operations as JSON l
 command-line-picture-text = Size of text in percent, 100 to 200
 command-line-picture-units = Units: mm or inch
 command-line-picture-frames = Frames that are drawn afterward with the gears turning, to tell how long they take
+
+# Where a window is asked for.
+command-line-no-window = this program was built without its window. Build it again with the default features.
