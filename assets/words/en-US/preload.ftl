@@ -17,7 +17,7 @@ preload-of-bearings = preload of the bearings
 preload-end-play = end play
 preload-head-gives = head bearing gives
 preload-tail-gives = tail bearing gives
-preload-pinion-out = pinion moves outward
+preload-pinion-out = pinion away from ring gear
 preload-spacer-loaded = spacer under its load
 preload-crushed = spacer crushed for good by
 preload-torque = torque
@@ -49,7 +49,7 @@ preload-column-preload = preload
 preload-column-as-filed = rotating, as filed
 preload-column-new = rotating, new
 preload-column-run-in = rotating, run in
-preload-column-pinion-out = pinion out
+preload-column-pinion-out = pinion away
 # Beside a torque in a table: below, in, and above its window. At most four letters.
 preload-mark-low = low
 preload-mark-inside = ok
