@@ -171,7 +171,7 @@ mod tests {
         let mut found = Vec::new();
         without_words(&whole, "", &mut found);
         assert_eq!(found, Vec::<String>::new());
-        whole.debug_assert();
+        whole.clone().debug_assert();
         without_words(&bare(whole), "", &mut found);
         assert!(found.len() > 60, "the test sees what has no words: {found:?}");
     }

@@ -17,10 +17,10 @@ mesh-angle-closed = closed
 mesh-angle-opened = opened
 mesh-as-designed = as designed
 # The same where there is room for about 15 letters.
-mesh-short-deeper = in (deeper)
-mesh-short-shallower = out (shallower)
+mesh-short-deeper = toward ring gear
+mesh-short-shallower = from ring gear
 mesh-short-toward-pinion = toward pinion
-mesh-short-from-pinion = away from pinion
+mesh-short-from-pinion = from pinion
 
 mesh-none = none
 # high holds the unit.
