@@ -7,8 +7,7 @@ use crate::quantity::{Units, fine_length, length, number, signed, torque};
 use crate::words::debrief::amount::{both, both_nut_torque, both_torque};
 use crate::words::{self, say};
 
-use super::mesh_sheet::with_unit;
-use super::mesh_text::in_columns;
+use super::columns::{in_columns, with_unit};
 
 /// The card: the job, the targets, what lies on the bench.
 pub fn card_text(attempt: &Attempt) -> String {

@@ -13,10 +13,11 @@ use crate::store;
 use crate::words::say;
 
 use super::Failure;
+use super::columns::with_unit;
 use super::mesh::{Mesh, MeshRequest};
 use super::mesh_sheet::{
     BODY, HEADING_BOTTOM, MARGIN, SMALL, edge_name, flank_name, flank_of, flank_shape, foot, heading, on_edge, print,
-    tooth_words, with_unit,
+    tooth_words,
 };
 use super::placements::PlacementNumbers;
 

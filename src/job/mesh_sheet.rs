@@ -11,6 +11,7 @@ use crate::numerics::math;
 use crate::quantity::{self, Units, number};
 use crate::words::{say, tooth};
 
+use super::columns::with_unit;
 use super::mesh::Mesh;
 use super::placements::PlacementNumbers;
 
@@ -244,11 +245,6 @@ pub(super) fn trimmed(value: f64) -> String {
     } else {
         number(value, 1)
     }
-}
-
-/// A number with its unit behind it.
-pub(super) fn with_unit(number: &str, unit: &str) -> String {
-    [number, "\u{a0}", unit].concat()
 }
 
 /// Heading of a flank.

@@ -5,7 +5,7 @@ use crate::gear::{Design, Hunting, HuntingKind};
 use crate::quantity::{self, Units};
 use crate::words::{say, tooth};
 
-use super::mesh_sheet::with_unit;
+use super::columns::{in_columns, with_unit};
 
 /// What a technician wants to read.
 pub fn text(design: &Design, document: &MeshDocument) -> String {
@@ -36,13 +36,6 @@ pub fn text(design: &Design, document: &MeshDocument) -> String {
         lines.extend(geometry);
     }
     lines.join("\n")
-}
-
-/// Names and values below each other, the values in one column.
-pub(super) fn in_columns(rows: &[(String, String)]) -> impl Iterator<Item = String> {
-    let widest = rows.iter().map(|(name, _)| name.chars().count()).max().unwrap_or(0);
-    rows.iter()
-        .map(move |(name, value)| format!("  {name:widest$}  {value}"))
 }
 
 /// Metric with the inch value behind it.

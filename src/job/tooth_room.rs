@@ -8,9 +8,10 @@ use crate::gear::Side;
 use crate::quantity::{Units, degrees, deviation, number, signed};
 use crate::words::say;
 
+use super::columns::with_unit;
 use super::mesh_chart::{ChartRequest, cell_of};
 use super::mesh_picture::{flank_items, motion_in};
-use super::mesh_sheet::{chart_words, outline, print_of, with_unit};
+use super::mesh_sheet::{chart_words, outline, print_of};
 use super::placements::PlacementNumbers;
 
 /// What the tooth room shows.

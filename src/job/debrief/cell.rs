@@ -2,7 +2,7 @@
 
 use super::html::escaped;
 use crate::exercise::debrief::Measure;
-use crate::quantity::{Units, deviation, fine_length, nut_torque, signed, torque};
+use crate::quantity::{Units, deviation, fine_length, number, nut_torque, signed, torque};
 use crate::words::say;
 
 /// A link to an operation in the list at the end.
@@ -28,6 +28,11 @@ pub(super) fn around(markup: &str, said: impl FnOnce(&str) -> String) -> String 
     // A letter that no message and no name holds.
     const PLACE: &str = "\u{e000}";
     escaped(&said(PLACE)).replace(PLACE, markup)
+}
+
+/// So many points of so many.
+pub(super) fn points_of(reached: f64, full: f64) -> String {
+    say!("pages-points-of", reached = number(reached, 1), full = number(full, 0))
 }
 
 pub(super) fn in_line(v: f64, measure: Measure) -> String {

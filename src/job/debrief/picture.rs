@@ -9,8 +9,9 @@ use crate::gear::Side;
 use crate::words::debrief as words;
 use crate::words::{say, tooth};
 
-use super::points::points_of;
-use crate::job::mesh_sheet::{BODY, SMALL, print_of, with_unit};
+use super::cell::points_of;
+use crate::job::columns::with_unit;
+use crate::job::mesh_sheet::{BODY, SMALL, print_of};
 
 /// Width of a scale with bands.
 const SCALE: [f64; 2] = [244.0, 38.0];

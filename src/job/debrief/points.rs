@@ -1,6 +1,6 @@
 //! The score, what it took, and where points were lost.
 
-use super::cell::operation;
+use super::cell::{operation, points_of};
 use super::html::{Head, Page, escaped, row};
 use super::picture::bar;
 use crate::exercise::debrief::Debrief;
@@ -63,11 +63,6 @@ pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
         Head::Words(say!("pages-column-why")),
     ];
     page.table("", &heads, &rows);
-}
-
-/// So many of so many.
-pub(super) fn points_of(reached: f64, full: f64) -> String {
-    say!("pages-points-of", reached = number(reached, 1), full = number(full, 0))
 }
 
 /// Points as they are taken off.

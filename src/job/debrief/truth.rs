@@ -5,7 +5,7 @@ use super::html::{Head, Page, escaped, row};
 use super::{believed, judged, made, plates};
 use crate::exercise::Attempt;
 use crate::exercise::debrief::{Debrief, Measure};
-use crate::job::mesh_sheet::with_unit;
+use crate::job::columns::with_unit;
 use crate::quantity::{N_PER_POUND_FORCE, number, signed};
 use crate::words::debrief::{print, state as words};
 use crate::words::say;
