@@ -337,7 +337,7 @@ fn table_text(rows: &[Preload], over: Over) -> String {
     }
     columns.push(Column::new(say!("preload-column-new"), "in·lb (N·m)", 22));
     columns.push(Column::new(say!("preload-column-run-in"), "in·lb (N·m)", 22));
-    columns.push(Column::new(say!("preload-column-pinion-out"), "µm", 12));
+    columns.push(Column::new(say!("preload-column-pinion-out"), "µm", 13));
     let line = |cells: Vec<String>| {
         let padded = cells
             .iter()
