@@ -46,7 +46,5 @@ fn picture_request(
 
 #[cfg(not(feature = "window"))]
 fn on_screen(_: Request) -> ExitCode {
-    cli::fail(&lashwright::job::Failure::other(
-        "error: this program was built without its window. Build it again with the default features.",
-    ))
+    cli::no_window()
 }

@@ -1,7 +1,8 @@
 //! What stands on the command line.
 
-use clap::{Parser, Subcommand};
+use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
 
+use super::help::worded;
 use super::{AttemptArguments, Command, MeshArguments, PreloadArguments};
 
 /// What the person asks for.
@@ -18,47 +19,44 @@ pub enum Request {
 /// Arguments of `picture`.
 #[derive(Debug, Clone, PartialEq, Eq, clap::Args)]
 pub struct PictureArguments {
-    /// Gear set to show: an embedded name or a file
+    /// Gear set to show: an embedded name or a file.
     #[arg(value_name = "GEARS")]
     pub gears: Option<String>,
-    /// PNG file to write
+    /// PNG file to write.
     #[arg(long, value_name = "FILE.png")]
     pub out: std::path::PathBuf,
-    /// Size in pixels
+    /// Size in pixels.
     #[arg(long, value_name = "WxH", default_value = "1280x720")]
     pub size: String,
-    /// Where to look from: corner, pinion, ring-gear, above, mesh, drive or coast; or a page: tooth-room, start, bench or debrief
+    /// Where to look from: corner, pinion, ring-gear, above, mesh, drive or coast; or a page: tooth-room, start, bench or debrief.
     #[arg(long, value_name = "VIEW", default_value = "corner")]
     pub view: String,
-    /// paper or slate
+    /// paper or slate.
     #[arg(long, value_name = "THEME", default_value = "paper")]
     pub theme: String,
-    /// Exercise whose bench is shown: a name from `attempt --list`
+    /// Exercise whose bench is shown: a name from `attempt --list`.
     #[arg(long, value_name = "NAME")]
     pub scenario: Option<String>,
-    /// Which axle of the exercise
+    /// Which axle of the exercise.
     #[arg(long, value_name = "N", default_value_t = 1)]
     pub seed: u64,
-    /// What is done to it first: operations as JSON lines
+    /// What is done to it first: operations as JSON lines.
     #[arg(long, value_name = "IN.jsonl", requires = "scenario")]
     pub operations: Option<std::path::PathBuf>,
-    /// Size of text in percent, 100 to 200
+    /// Size of text in percent, 100 to 200.
     #[arg(long, value_name = "PERCENT", default_value_t = 100)]
     pub text: u16,
-    /// mm or inch
+    /// mm or inch.
     #[arg(long, value_name = "UNITS", default_value = "mm")]
     pub units: String,
-    /// Frames that are drawn afterwards with the gears turning, to say how long they take
+    /// Frames that are drawn afterwards with the gears turning, to say how long they take.
     #[arg(long, value_name = "N", default_value_t = 0, value_parser = clap::value_parser!(u32).range(0..=10_000))]
     pub frames: u32,
 }
 
-/// Teaching simulator for setting up a ring and pinion. Without a command it opens the window.
-///
-/// Simulated values are never a specification for a real axle: the maker's service information, local codes and
-/// qualified practice come first.
+/// The whole command line; what it says is in [`super::help`].
 #[derive(Debug, Parser)]
-#[command(name = "lashwright", version, about, long_about, disable_help_subcommand = true)]
+#[command(name = "lashwright", version, disable_help_subcommand = true)]
 struct Arguments {
     #[command(subcommand)]
     command: Option<Subcommands>,
@@ -66,56 +64,66 @@ struct Arguments {
 
 #[derive(Debug, Subcommand)]
 enum Subcommands {
-    /// Check files and show all their problems
+    /// Check files and show all their problems.
     Check {
-        /// Files, or names of embedded gear sets
+        /// Files, or names of embedded gear sets.
         #[arg(required = true, value_name = "FILE")]
         files: Vec<String>,
     },
-    /// List the gear sets that ship with the program
+    /// List the gear sets that ship with the program.
     Gears {
-        /// One JSON document
+        /// One JSON document.
         #[arg(long)]
         json: bool,
     },
-    /// Preload and rotating torque of a pinion support with its nut tightened
+    /// Preload and rotating torque of a pinion support with its nut tightened.
     Preload(PreloadArguments),
-    /// Contact pattern, lash and transmission error of a gear set at a placement
+    /// Contact pattern, lash and transmission error of a gear set at a placement.
     Mesh(MeshArguments),
-    /// Build up an axle without a screen: operations in, answers out
+    /// Build up an axle without a screen: operations in, answers out.
     Attempt(AttemptArguments),
-    /// Do an attempt again from its journal and compare every answer
+    /// Do an attempt again from its journal and compare every answer.
     Replay {
-        /// Journal
+        /// Journal.
         #[arg(value_name = "JOURNAL")]
         file: std::path::PathBuf,
-        /// Write the debrief of the finished attempt as one HTML page
+        /// Write the debrief of the finished attempt as one HTML page.
         #[arg(long, value_name = "OUT.html")]
         debrief: Option<std::path::PathBuf>,
-        /// One JSON document
+        /// One JSON document.
         #[arg(long)]
         json: bool,
     },
-    /// List all operations of an attempt with their fields
+    /// List all operations of an attempt with their fields.
     Operations {
-        /// As a JSON Schema
+        /// As a JSON Schema.
         #[arg(long)]
         json: bool,
     },
-    /// Print the schema of a JSON document
+    /// Print the schema of a JSON document.
     Schema {
-        /// Its name: the command that prints it
+        /// Its name: the command that prints it.
         #[arg(value_name = "NAME")]
         name: String,
     },
-    /// Draw what the window shows into a PNG file, without a window
+    /// Draw what the window shows into a PNG file, without a window.
     Picture(PictureArguments),
+}
+
+/// The command line with its words.
+pub(super) fn command() -> clap::Command {
+    worded(Arguments::command())
 }
 
 /// Reads the command line of this process; on a mistake there, or for `--help`, it prints what to say and ends the
 /// process with exit code 2 or 0.
 pub fn parse() -> Request {
-    match Arguments::parse().command {
+    let mut worded = command();
+    let arguments = worded
+        .try_get_matches_from_mut(std::env::args_os())
+        .and_then(|mut matches| Arguments::from_arg_matches_mut(&mut matches))
+        .unwrap_or_else(|error| error.format(&mut worded).exit());
+    match arguments.command {
         None => Request::Window,
         Some(Subcommands::Picture(arguments)) => Request::Picture(arguments),
         Some(Subcommands::Preload(arguments)) => Request::Command(Command::Preload(arguments)),

@@ -6,33 +6,36 @@ use std::process::ExitCode;
 use crate::job::attempt::{self, LONGEST_LINE, OpenAttempt, card_text, final_text};
 use crate::job::{Failure, debrief, operations, text_file};
 
+use crate::job::shop_units::number;
+use crate::words::say;
+
 use super::{Answer, Page, fail};
 
 /// Arguments of `attempt`.
 #[derive(Debug, Clone, PartialEq, Eq, clap::Args)]
 pub struct AttemptArguments {
-    /// Exercise: a file, or the name of one that ships with the program (see `--list`)
+    /// Exercise: a file, or the name of one that ships with the program (see `--list`).
     #[arg(value_name = "SCENARIO", required_unless_present = "list")]
     pub scenario: Option<String>,
-    /// Which axle of the exercise
+    /// Which axle of the exercise.
     #[arg(long, value_name = "N", default_value_t = 1)]
     pub seed: u64,
-    /// Operations as JSON lines; without it they are read from standard input
+    /// Operations as JSON lines; without it they are read from standard input.
     #[arg(long, value_name = "IN.jsonl")]
     pub operations: Option<PathBuf>,
-    /// Have it played: reference, reversed or random
+    /// Have it played: reference, reversed or random.
     #[arg(long, value_name = "POLICY", conflicts_with = "operations")]
     pub play: Option<String>,
-    /// Keep the attempt in this file, which must not be there yet
+    /// Keep the attempt in this file, which must not be there yet.
     #[arg(long, value_name = "OUT.jsonl")]
     pub journal: Option<PathBuf>,
-    /// One JSON line for each operation, and one for the end
+    /// One JSON line for each operation, and one for the end.
     #[arg(long)]
     pub json: bool,
-    /// Write what was hidden beside what was believed, and better ways, as one HTML page; the attempt has to be finished
+    /// Write what was hidden beside what was believed, and better ways, as one HTML page; the attempt has to be finished.
     #[arg(long, value_name = "OUT.html")]
     pub debrief: Option<PathBuf>,
-    /// List the exercises that ship with the program
+    /// List the exercises that ship with the program.
     #[arg(long, conflicts_with_all = ["scenario", "operations", "journal", "play", "debrief"])]
     pub list: bool,
 }
@@ -43,9 +46,7 @@ pub(super) fn run(arguments: &AttemptArguments) -> ExitCode {
         return super::finish(list(arguments.json));
     }
     let Some(scenario) = &arguments.scenario else {
-        return fail(&Failure::input(
-            "error: name an exercise; `--list` shows those that ship with the program.",
-        ));
+        return fail(&Failure::bad_input(say!("card-name-exercise")));
     };
     match play(arguments, scenario) {
         Ok(code) => code,
@@ -103,7 +104,7 @@ fn each(
     for (index, line) in lines.enumerate() {
         let at = |failure: Failure| Failure {
             fault: failure.fault,
-            text: format!("line {}: {}", index + 1, failure.text),
+            text: say!("files-at-line", line = index + 1, what = failure.text),
         };
         let line = line.map_err(at)?;
         let line = line.trim();
@@ -130,21 +131,24 @@ fn each(
 fn json_line<T: serde::Serialize>(of: &T) -> Answer {
     serde_json::to_string(of)
         .map(|text| text + "\n")
-        .map_err(|error| Failure::other(format!("error: {error}.")))
+        .map_err(Failure::of_program)
 }
 
 fn list(json: bool) -> Answer {
     let rows = attempt::list()?;
     if json {
-        return serde_json::to_string_pretty(&rows).map_err(|error| Failure::other(format!("error: {error}.")));
+        return serde_json::to_string_pretty(&rows).map_err(Failure::of_program);
     }
     let widest = rows.iter().map(|row| row.name.chars().count()).max().unwrap_or(0);
     let lines: Vec<String> = rows
         .iter()
         .map(|row| {
-            format!(
-                "{}  {:widest$}  layout {}  {}",
-                row.step, row.name, row.layout, row.title
+            say!(
+                "card-exercise",
+                step = row.step,
+                name = format!("{:widest$}", row.name),
+                layout = row.layout.clone(),
+                title = row.title.clone()
             )
         })
         .collect();
@@ -158,45 +162,46 @@ pub(super) fn replay(file: &Path, debrief: Option<&Path>, json: bool) -> Answer 
         None => attempt::replay(file)?,
     };
     if json {
-        return serde_json::to_string_pretty(&found).map_err(|error| Failure::other(format!("error: {error}.")));
+        return serde_json::to_string_pretty(&found).map_err(Failure::of_program);
     }
-    let mut lines = vec![format!(
-        "{}: {} operations at `{}`, seed {}, {}",
-        found.journal,
-        found.operations,
-        found.scenario,
-        found.seed,
-        if found.sealed {
-            "finished and sealed"
-        } else {
-            "not finished"
-        }
-    )];
+    let (journal, exercise, seed) = (found.journal.clone(), found.scenario.clone(), found.seed.to_string());
+    let mut lines = vec![if found.sealed {
+        say!(
+            "card-replayed-sealed",
+            journal = journal,
+            operations = found.operations,
+            exercise = exercise,
+            seed = seed
+        )
+    } else {
+        say!(
+            "card-replayed",
+            journal = journal,
+            operations = found.operations,
+            exercise = exercise,
+            seed = seed
+        )
+    }];
     lines.extend(found.notice.clone());
     lines.push(match (found.first_difference, found.recomputed) {
-        (None, _) => "Every answer came out again bit for bit.".to_owned(),
-        (Some(first), true) => format!(
-            "Recomputed: the journal was written with other physics, scenario or parts; answers differ from operation {first} on."
-        ),
-        (Some(first), false) => format!("Answers differ from operation {first} on: this journal was changed."),
+        (None, _) => say!("card-identical"),
+        (Some(first), true) => say!("card-recomputed", first = first),
+        (Some(first), false) => say!("card-changed", first = first),
     });
+    let score = number(found.score.total, 1);
     match found.score_identical {
-        Some(true) => lines.push(format!("So did the score: {:.1} of 100.", found.score.total)),
-        Some(false) => lines.push(format!(
-            "The score comes out as {:.1} of 100, and the journal holds another.",
-            found.score.total
-        )),
+        Some(true) => lines.push(say!("card-score-identical", score = score)),
+        Some(false) => lines.push(say!("card-score-other", score = score)),
         None => {}
     }
-    lines.push(format!("State {}", found.state_hash));
+    lines.push(say!("card-state", hash = found.state_hash.clone()));
     Ok(lines.join("\n"))
 }
 
 /// Lists all operations.
 pub(super) fn operations(json: bool) -> Answer {
     if json {
-        return serde_json::to_string_pretty(&operations::schema())
-            .map_err(|error| Failure::other(format!("error: {error}.")));
+        return serde_json::to_string_pretty(&operations::schema()).map_err(Failure::of_program);
     }
     Ok(operations::text())
 }

@@ -13,7 +13,7 @@ pub(super) fn run(json: bool) -> Answer {
         .map(|found| GearSetRow::new(&found.source, &found.design))
         .collect();
     if json {
-        return serde_json::to_string_pretty(&rows).map_err(|error| Failure::other(format!("error: {error}.")));
+        return serde_json::to_string_pretty(&rows).map_err(Failure::of_program);
     }
     let widest = rows.iter().map(|r| r.name.chars().count()).max().unwrap_or(0);
     let lines: Vec<String> = rows

@@ -3,6 +3,8 @@
 use std::path::PathBuf;
 use std::process::ExitCode;
 
+use clap::builder::PossibleValue;
+
 use crate::document::mesh::MeshDocument;
 use crate::job::Failure;
 use crate::job::mesh::{self, MeshRequest, Route};
@@ -10,56 +12,70 @@ use crate::job::mesh_chart::{self, ChartRequest};
 use crate::job::mesh_picture;
 use crate::job::placements::PlacementNumbers;
 
+use crate::words::say;
+
 use super::{Answer, Page};
 
 /// Ways to find the contact.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum RouteArgument {
-    /// Every point solved to the end: what readings and scores are made of
+    /// Every point solved to the end.
     Exact,
-    /// From numbers prepared for the set: what is drawn while a slider moves
+    /// From numbers prepared for the set.
     Fast,
+}
+
+impl clap::ValueEnum for RouteArgument {
+    fn value_variants<'a>() -> &'a [Self] {
+        &[Self::Exact, Self::Fast]
+    }
+
+    fn to_possible_value(&self) -> Option<PossibleValue> {
+        Some(match self {
+            Self::Exact => PossibleValue::new("exact").help(say!("command-line-mesh-route-exact")),
+            Self::Fast => PossibleValue::new("fast").help(say!("command-line-mesh-route-fast")),
+        })
+    }
 }
 
 /// Arguments of `mesh`.
 #[derive(Debug, Clone, PartialEq, clap::Args)]
 pub struct MeshArguments {
-    /// Gear set: a file, or the name of one that ships with the program (see `lashwright gears`)
+    /// Gear set: a file, or the name of one that ships with the program (see `lashwright gears`).
     #[arg(value_name = "GEARS")]
     pub gears: String,
-    /// Pinion away from the crossing point, mm (negative: deeper)
+    /// Pinion away from the crossing point, mm (negative: deeper).
     #[arg(long, value_name = "MM", default_value_t = 0.0, allow_negative_numbers = true)]
     pub pinion_axial: f64,
-    /// Ring gear away from the pinion, mm (positive: more lash)
+    /// Ring gear away from the pinion, mm (positive: more lash).
     #[arg(long, value_name = "MM", default_value_t = 0.0, allow_negative_numbers = true)]
     pub wheel_axial: f64,
-    /// Offset beyond the designed one, mm
+    /// Offset beyond the designed one, mm.
     #[arg(long, value_name = "MM", default_value_t = 0.0, allow_negative_numbers = true)]
     pub offset_shift: f64,
-    /// Shaft angle beyond the designed one, degrees
+    /// Shaft angle beyond the designed one, degrees.
     #[arg(long, value_name = "DEG", default_value_t = 0.0, allow_negative_numbers = true)]
     pub shaft_angle_shift: f64,
-    /// Thickness of the marking paste, µm
+    /// Thickness of the marking paste, µm.
     #[arg(long, value_name = "UM", default_value_t = 8.0, allow_negative_numbers = true)]
     pub paste: f64,
-    /// How to find the contact
+    /// How to find the contact.
     #[arg(long, value_enum, default_value_t = RouteArgument::Exact)]
     pub route: RouteArgument,
-    /// CSV file of placements; prints one JSON line a row, in order
+    /// CSV file of placements; prints one JSON line a row, in order.
     #[arg(
         long,
         value_name = "IN.csv",
         conflicts_with_all = ["pinion_axial", "wheel_axial", "offset_shift", "shaft_angle_shift"]
     )]
     pub placements: Option<PathBuf>,
-    /// Write a picture of both flanks, transmission error and lash into an SVG file
+    /// Write a picture of both flanks, transmission error and lash into an SVG file.
     #[arg(long, value_name = "OUT.svg", conflicts_with = "placements")]
     pub picture: Option<PathBuf>,
-    /// Make the picture a wall chart over two axes of P, G, E (mm), S (degrees): AXIS=from:to:step, first across, second
-    /// down, as in P=-0.2:0.2:0.1,G=-0.1:0.1:0.05
+    /// Axes of a wall chart that is drawn as the picture.
     #[arg(long, value_name = "AXES", requires = "picture")]
     pub chart: Option<String>,
-    /// One JSON document instead of text
+    /// One JSON document instead of text.
     #[arg(long)]
     pub json: bool,
 }
@@ -111,10 +127,11 @@ fn at_one(arguments: &MeshArguments, request: &MeshRequest) -> Answer {
     if arguments.json {
         Ok(text)
     } else {
-        Ok(format!("{text}\n\nPicture written to {}", file.display()))
+        let written = say!("files-picture-written", path = file.display().to_string());
+        Ok([text, written].join("\n\n"))
     }
 }
 
 fn json(document: &MeshDocument) -> Answer {
-    serde_json::to_string_pretty(document).map_err(|error| Failure::other(format!("error: {error}.")))
+    serde_json::to_string_pretty(document).map_err(Failure::of_program)
 }

@@ -7,6 +7,7 @@ mod arguments;
 mod attempt;
 mod check;
 mod gears;
+mod help;
 mod language;
 mod mesh;
 mod preload;
@@ -22,6 +23,7 @@ pub use mesh::{MeshArguments, RouteArgument};
 pub use preload::PreloadArguments;
 
 use crate::job::{AtFault, Failure};
+use crate::words::say;
 
 /// A command that needs no screen.
 #[derive(Debug, Clone, PartialEq)]
@@ -126,12 +128,18 @@ impl Page {
     fn end(self) -> ExitCode {
         match self.ended {
             // A reader that has seen enough is no failure.
-            Some(error) if error.kind() != std::io::ErrorKind::BrokenPipe => fail(&Failure::other(format!(
-                "error: cannot write to standard output: {error}."
+            Some(error) if error.kind() != std::io::ErrorKind::BrokenPipe => fail(&Failure::went_wrong(say!(
+                "files-cannot-write-output",
+                why = error.to_string()
             ))),
             _ => ExitCode::SUCCESS,
         }
     }
+}
+
+/// Says that this program has no window, where one is asked for.
+pub fn no_window() -> ExitCode {
+    fail(&Failure::went_wrong(say!("command-line-no-window")))
 }
 
 /// Prints what went wrong on standard error.

@@ -31,6 +31,6 @@ pub use ink::{Ink, Theme};
 pub use mark::Mark;
 pub use path::{Path, Point, Rect, Segment};
 pub use picture::{Anchor, Fill, Hatch, Item, LineStyle, Picture, Stroke, Text, Weight};
-pub use tooth::{Edge, Flank, Nearest, Outline, Place, Print};
+pub use tooth::{Edge, Flank, Nearest, Outline, Place, Print, ToothWords};
 pub use tooth_view::{ToothView, flag};
-pub use wall_chart::{Cell, CellFlank, ChartAxis, ChartLayout, WallChart};
+pub use wall_chart::{Cell, CellFlank, ChartAxis, ChartLayout, ChartWords, WallChart};

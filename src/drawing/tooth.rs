@@ -37,22 +37,6 @@ impl Flank {
             Self::Coast => "C",
         }
     }
-
-    /// Name for a heading.
-    pub fn name(self) -> &'static str {
-        match self {
-            Self::Drive => "Drive side",
-            Self::Coast => "Coast side",
-        }
-    }
-
-    /// Its shape on the ring gear.
-    pub fn shape(self) -> &'static str {
-        match self {
-            Self::Drive => "convex flank",
-            Self::Coast => "concave flank",
-        }
-    }
 }
 
 /// An edge of the flank.
@@ -71,16 +55,23 @@ pub enum Edge {
 impl Edge {
     /// All four.
     pub const ALL: [Self; 4] = [Self::Toe, Self::Heel, Self::Root, Self::Top];
+}
 
-    /// Its word.
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::Toe => "toe",
-            Self::Heel => "heel",
-            Self::Root => "root",
-            Self::Top => "top",
-        }
-    }
+/// Words that stand on the picture of a flank.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct ToothWords {
+    /// The inner end.
+    pub toe: String,
+    /// The outer end.
+    pub heel: String,
+    /// The lower edge.
+    pub root: String,
+    /// The upper edge.
+    pub top: String,
+    /// Why there is no print on a flank that the pinion does not reach.
+    pub cannot_touch: String,
+    /// Why there is no print on a flank that it does reach.
+    pub no_print: String,
 }
 
 /// The working flank unrolled: length along the pitch cone's generator, height square to it.

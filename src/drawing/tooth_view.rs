@@ -5,7 +5,7 @@ use super::ink::Ink;
 use super::mark::Mark;
 use super::path::{Path, Point, Rect};
 use super::picture::{Anchor, Fill, Hatch, Item, LineStyle, Stroke, Text};
-use super::tooth::{Edge, Flank, Print};
+use super::tooth::{Edge, Flank, Print, ToothWords};
 use crate::quantity::number;
 
 /// Levels of the contour lines as multiples of the film.
@@ -125,8 +125,8 @@ impl<'p> ToothView<'p> {
     }
 
     /// The whole picture: paste, print, nine fields, lines of equal gap with their levels, middle, way to the nearest
-    /// edge, and the words toe, heel, top and root around it with a scale bar.
-    pub fn large(&self) -> Vec<Item> {
+    /// edge, and the words of the four edges around it with a scale bar.
+    pub fn large(&self, words: &ToothWords) -> Vec<Item> {
         let mut items = self.surface();
         let contours = self.contours();
         items.extend(self.contour_lines(&contours));
@@ -146,12 +146,12 @@ impl<'p> ToothView<'p> {
         if self.print.marked().is_empty() {
             let extent = self.extent();
             let at = Point::new(0.5 * (extent.left + extent.right), self.point([0.0, 0.0]).y + 5.0);
-            let (words, halo) = if self.print.gap_um.present().is_empty() {
-                ("cannot touch: the pinion does not reach", Ink::Inset)
+            let (why, halo) = if self.print.gap_um.present().is_empty() {
+                (&words.cannot_touch, Ink::Inset)
             } else {
-                ("no print: nowhere comes as near as the paste is thick", Ink::Paste)
+                (&words.no_print, Ink::Paste)
             };
-            let text = Text::new(at, words, BODY).bold().anchored(Anchor::Middle);
+            let text = Text::new(at, why.clone(), BODY).bold().anchored(Anchor::Middle);
             let text = if halo == Ink::Paste {
                 text.ink(Ink::GhostDark)
             } else {
@@ -159,7 +159,7 @@ impl<'p> ToothView<'p> {
             };
             items.push(Item::Text(text.with_halo(halo)));
         }
-        items.extend(self.words());
+        items.extend(self.words(words));
         items
     }
 
@@ -278,7 +278,7 @@ impl<'p> ToothView<'p> {
         items.push(Item::stroked(path.clone(), Stroke::full(Ink::Paste, 5.0)));
         items.push(Item::stroked(path, Stroke::full(Ink::GhostDark, 1.4)));
         let middle = Point::new(0.5 * (from.x + to.x), 0.5 * (from.y + to.y));
-        let words = format!("{}\u{a0}mm", number(outline.distance_mm(nearest.edge, nearest.at), 1));
+        let words = in_mm(outline.distance_mm(nearest.edge, nearest.at), 1);
         let short = (to.y - from.y).abs() < SHORTEST_WITH_WORDS;
         let text = if upright && short {
             // No room inside: the words stand outside, beyond the edge.
@@ -357,7 +357,7 @@ impl<'p> ToothView<'p> {
         items
     }
 
-    fn words(&self) -> Vec<Item> {
+    fn words(&self, words: &ToothWords) -> Vec<Item> {
         let extent = self.extent();
         let (toe, heel) = (self.point([-1.0, 0.0]), self.point([1.0, 0.0]));
         let top = self.point([0.0, 1.0]);
@@ -366,12 +366,12 @@ impl<'p> ToothView<'p> {
             self.origin.y - self.scale * self.print.outline.place([0.0, -1.0]).up_mm,
         );
         let root_at = self.root_word_at();
-        let at = |x: f64, y: f64, words: &str| Text::new(Point::new(x, y), words, BODY).bold();
+        let at = |x: f64, y: f64, word: &String| Text::new(Point::new(x, y), word.clone(), BODY).bold();
         let mut items = vec![
-            Item::Text(at(toe.x - 26.0, toe.y + 4.5, "toe").anchored(Anchor::End)),
-            Item::Text(at(heel.x + 26.0, heel.y + 4.5, "heel")),
-            Item::Text(at(top.x, top.y - 24.0, "top").anchored(Anchor::Middle)),
-            Item::Text(at(root_at, root.y + 24.0, "root").anchored(Anchor::Middle)),
+            Item::Text(at(toe.x - 26.0, toe.y + 4.5, &words.toe).anchored(Anchor::End)),
+            Item::Text(at(heel.x + 26.0, heel.y + 4.5, &words.heel)),
+            Item::Text(at(top.x, top.y - 24.0, &words.top).anchored(Anchor::Middle)),
+            Item::Text(at(root_at, root.y + 24.0, &words.root).anchored(Anchor::Middle)),
         ];
         // The scale bar stands under the heel end.
         let (right, y) = (extent.right, extent.bottom + 20.0);
@@ -380,12 +380,17 @@ impl<'p> ToothView<'p> {
             .and(Path::line(Point::new(left, y - 4.0), Point::new(left, y + 4.0)))
             .and(Path::line(Point::new(right, y - 4.0), Point::new(right, y + 4.0)));
         items.push(Item::stroked(bar, Stroke::full(Ink::Text, 1.2)));
-        let words = format!("{}\u{a0}mm", number(BAR_MM, 0));
+        let length = in_mm(BAR_MM, 0);
         items.push(Item::Text(
-            Text::new(Point::new(left - 8.0, y + 4.5), words, SMALL).anchored(Anchor::End),
+            Text::new(Point::new(left - 8.0, y + 4.5), length, SMALL).anchored(Anchor::End),
         ));
         items
     }
+}
+
+/// A length with its unit.
+fn in_mm(length_mm: f64, decimals: usize) -> String {
+    [&number(length_mm, decimals), "\u{a0}mm"].concat()
 }
 
 /// The flag of a flank, its left edge at a place: D in a full frame, C in a dashed one.

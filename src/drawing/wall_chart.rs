@@ -67,6 +67,17 @@ pub struct Cell {
     pub lash_mm: Option<[f64; 2]>,
 }
 
+/// Words that stand on a chart.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct ChartWords {
+    /// What the tightest lash of a row stands under.
+    pub row_lash: String,
+    /// Instead of a row's lash, where no cell has any.
+    pub none: String,
+    /// Instead of a cell's lash, where a flank cannot touch.
+    pub no_lash: String,
+}
+
 /// Small prints over two axes.
 #[derive(Debug, Clone, PartialEq)]
 pub struct WallChart {
@@ -78,6 +89,8 @@ pub struct WallChart {
     pub cells: Vec<Cell>,
     /// Shape of the tooth, for the shape of the cells.
     pub outline: Outline,
+    /// What is written.
+    pub words: ChartWords,
 }
 
 /// A wall chart on a sheet.
@@ -225,7 +238,7 @@ impl ChartLayout<'_> {
         }
         if self.lash_in_cells() {
             let at = Point::new(0.5 * (rect.left + rect.right), rect.bottom - 4.5);
-            items.push(lash_text(at, cell.lash_mm.map(|[min, _]| min)));
+            items.push(self.lash_text(at, cell.lash_mm.map(|[min, _]| min)));
         }
         items
     }
@@ -341,7 +354,7 @@ impl ChartLayout<'_> {
         let grid = self.grid();
         let x = grid.right + 8.0;
         let mut items = vec![Item::Text(
-            Text::new(Point::new(x, grid.top - 43.0), "lash, mm", SMALL).ink(Ink::Muted),
+            Text::new(Point::new(x, grid.top - 43.0), self.chart.words.row_lash.clone(), SMALL).ink(Ink::Muted),
         )];
         for (row, cells) in self.chart.cells.chunks(columns.max(1)).enumerate() {
             let mut range: Option<[f64; 2]> = None;
@@ -353,8 +366,8 @@ impl ChartLayout<'_> {
                 ]);
             }
             let words = range.map_or_else(
-                || "none".to_owned(),
-                |[low, high]| format!("{} to {}", number(low, 2), number(high, 2)),
+                || self.chart.words.none.clone(),
+                |[low, high]| [&number(low, 2), " \u{2026} ", &number(high, 2)].concat(),
             );
             let y = grid.top + (row as f64 + 0.5) * self.cell[1] + 4.5;
             items.push(Item::Text(Text::new(Point::new(x, y), words, SMALL)));
@@ -394,16 +407,16 @@ impl ChartLayout<'_> {
         items.extend(Mark::Dot.items(middle, 13.0, Ink::Accent, Ink::Inset));
         items
     }
-}
 
-/// A tightest lash; interference stands out by its sign, its weight and its colour.
-fn lash_text(at: Point, lash_mm: Option<f64>) -> Item {
-    let text = |words: String| Text::new(at, words, SMALL).anchored(Anchor::Middle);
-    Item::Text(match lash_mm {
-        None => text("no lash".to_owned()).ink(Ink::Muted),
-        Some(lash) if lash < 0.0 => text(number(lash, 2)).bold().ink(Ink::Off),
-        Some(lash) => text(number(lash, 2)),
-    })
+    /// A tightest lash; interference stands out by its sign, its weight and its colour.
+    fn lash_text(&self, at: Point, lash_mm: Option<f64>) -> Item {
+        let text = |words: String| Text::new(at, words, SMALL).anchored(Anchor::Middle);
+        Item::Text(match lash_mm {
+            None => text(self.chart.words.no_lash.clone()).ink(Ink::Muted),
+            Some(lash) if lash < 0.0 => text(number(lash, 2)).bold().ink(Ink::Off),
+            Some(lash) => text(number(lash, 2)),
+        })
+    }
 }
 
 #[cfg(test)]
@@ -435,6 +448,11 @@ mod tests {
                 })
                 .collect(),
             outline: sample(Flank::Drive, 0.0, 0.0).outline,
+            words: ChartWords {
+                row_lash: "lash, mm".to_owned(),
+                none: "none".to_owned(),
+                no_lash: "no lash".to_owned(),
+            },
         }
     }
 
@@ -486,7 +504,7 @@ mod tests {
         let layout = small.fitted(SHEET);
         assert!(!layout.lash_in_cells());
         let said = words(&layout.items());
-        assert!(said.iter().any(|w| w == "0.25 to 0.49"), "second row: {said:?}");
+        assert!(said.iter().any(|w| w == "0.25 … 0.49"), "second row: {said:?}");
     }
 
     #[test]

@@ -15,7 +15,7 @@ use crate::exercise::technician::{Policy, play};
 use crate::exercise::{Attempt, Par, Score, par, score};
 use crate::store::{self, JournalFile};
 
-use crate::words;
+use crate::words::{self, say};
 
 use super::attempt_journal::Journal;
 use super::scenarios::{self, FoundScenario};
@@ -190,8 +190,12 @@ pub fn operation_of(line: &str) -> Result<Operation, Failure> {
     if line.len() > LONGEST_LINE {
         return Err(text_file::too_long(LONGEST_LINE));
     }
-    Operation::from_json(line)
-        .map_err(|error| Failure::input(format!("error: {}", words::error::operation(&error).line())))
+    Operation::from_json(line).map_err(|error| {
+        Failure::bad_input(say!(
+            "card-operation-wrong",
+            why = words::error::operation(&error).line()
+        ))
+    })
 }
 
 /// Does an operation. An operation that costs nothing costs 0 and not −0, which the sum of no prices is.
@@ -208,22 +212,19 @@ fn answered(attempt: &mut Attempt, operation: &Operation) -> Answer {
 pub fn played(scenario: &str, seed: u64, policy: &str) -> Result<Vec<String>, Failure> {
     let Some(policy) = Policy::ALL.into_iter().find(|p| p.name() == policy) else {
         let names: Vec<&str> = Policy::ALL.into_iter().map(Policy::name).collect();
-        return Err(Failure::input(format!(
-            "error: nobody plays like `{policy}`. Choose from: {}.",
-            names.join(", ")
+        return Err(Failure::bad_input(say!(
+            "card-nobody-plays",
+            policy = policy,
+            names = names.join(", ")
         )));
     };
     let found = scenarios::find(scenario)?;
-    let attempt = play(&Arc::new(found.exercise.clone()), seed, policy).map_err(|error| {
-        Failure::input(format!(
-            "error: seed {seed} of `{scenario}` cannot be played: {}",
-            words::error::exercise(&error).line()
-        ))
-    })?;
+    let attempt = play(&Arc::new(found.exercise.clone()), seed, policy)
+        .map_err(|error| unplayable(scenario, seed, &words::error::exercise(&error).line()))?;
     attempt
         .steps()
         .iter()
-        .map(|step| serde_json::to_string(&step.operation).map_err(|error| Failure::other(format!("error: {error}."))))
+        .map(|step| serde_json::to_string(&step.operation).map_err(Failure::of_program))
         .collect()
 }
 
@@ -234,27 +235,27 @@ fn texts(found: &FoundScenario) -> [&str; 3] {
 }
 
 fn begin(found: &FoundScenario, seed: u64) -> Result<Attempt, Failure> {
-    Attempt::begin(Arc::new(found.exercise.clone()), seed).map_err(|error| {
-        Failure::input(format!(
-            "error: seed {seed} of `{}` cannot be played: {}",
-            found.source,
-            words::error::exercise(&error).line()
-        ))
-    })
+    Attempt::begin(Arc::new(found.exercise.clone()), seed)
+        .map_err(|error| unplayable(&found.source, seed, &words::error::exercise(&error).line()))
 }
 
 fn par_of(found: &FoundScenario, seed: u64) -> Result<Par, Failure> {
-    par(&Arc::new(found.exercise.clone()), seed).map_err(|error| {
-        Failure::input(format!(
-            "error: seed {seed} of `{}` cannot be played: {}",
-            found.source,
-            words::error::exercise(&error).line()
-        ))
-    })
+    par(&Arc::new(found.exercise.clone()), seed)
+        .map_err(|error| unplayable(&found.source, seed, &words::error::exercise(&error).line()))
+}
+
+/// Why an axle of an exercise cannot be played.
+fn unplayable(exercise: &str, seed: u64, why: &str) -> Failure {
+    Failure::bad_input(say!(
+        "card-cannot-be-played",
+        seed = seed.to_string(),
+        exercise = exercise,
+        why = why
+    ))
 }
 
 pub(super) fn value<T: serde::Serialize>(of: &T) -> Result<Value, Failure> {
-    serde_json::to_value(of).map_err(|error| Failure::other(format!("error: {error}.")))
+    serde_json::to_value(of).map_err(Failure::of_program)
 }
 
 /// Reads a journal and does everything in it again.
@@ -273,37 +274,32 @@ pub fn replay_debrief(path: &Path, file: &Path) -> Result<ReplayDocument, Failur
     debrief::target_is_free(file, &[path])?;
     let (document, attempt) = done_again(path)?;
     let said = match (document.identical, document.recomputed) {
-        (true, _) => "Recomputed from its journal: every answer came out again bit for bit.".to_owned(),
-        (false, true) => "Recomputed from a journal that was written with other physics, scenario or parts: answers \
-                          differ from those that were shown then."
-            .to_owned(),
-        (false, false) => {
-            "Recomputed from its journal, which was changed: what it holds is not what comes out.".to_owned()
-        }
+        (true, _) => say!("pages-journal-identical"),
+        (false, true) => say!("pages-journal-other-version"),
+        (false, false) => say!("pages-journal-changed"),
     };
     debrief::write(&attempt, &document.scenario, Some(&said), file)?;
     Ok(document)
 }
 
+/// What is wrong with a journal.
+pub(super) fn journal_failure(path: &Path, why: &str) -> Failure {
+    Failure::bad_input(say!("files-journal", path = path.display().to_string(), why = why))
+}
+
 fn done_again(path: &Path) -> Result<(ReplayDocument, Attempt), Failure> {
     let bytes = store::read_within(path, journal::LIMITS.bytes)?;
-    let read = journal::read(&bytes).map_err(|error| {
-        Failure::input(format!(
-            "error: {}: {}",
-            path.display(),
-            words::error::journal(&error).line()
-        ))
-    })?;
+    let read = journal::read(&bytes).map_err(|error| journal_failure(path, &words::error::journal(&error).line()))?;
     let found = scenarios::find(&read.header.scenario)?;
     let mut attempt = begin(&found, read.header.seed)?;
     let mut first_difference = None;
     for (index, entry) in read.entries.iter().enumerate() {
         let operation = read.operation(entry).map_err(|error| {
-            Failure::input(format!(
-                "error: {}: operation {} cannot be read any more: {}.",
-                path.display(),
-                index + 1,
-                error
+            Failure::bad_input(say!(
+                "card-operation-unreadable",
+                path = path.display().to_string(),
+                number = index + 1,
+                why = error.to_string()
             ))
         })?;
         let answer = answered(&mut attempt, &operation);

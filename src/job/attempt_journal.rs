@@ -6,7 +6,7 @@ use serde_json::Value;
 use crate::bench::Operation;
 use crate::exercise::journal::{Full, Writer};
 use crate::store::JournalFile;
-use crate::words;
+use crate::words::{self, say};
 
 use super::Failure;
 use super::attempt::value;
@@ -47,9 +47,9 @@ impl Journal {
     /// A journal that is sealed, or that has no room but for the end.
     pub fn takes(&self, operation: &Operation) -> Result<(), Failure> {
         match &self.writer {
-            None => Err(Failure::input("error: the axle has been handed over.")),
-            Some(writer) if writer.is_full() && !matches!(operation, Operation::Finish {}) => Err(Failure::input(
-                format!("error: {}; only `finish` is taken now.", words::error::journal_full()),
+            None => Err(Failure::bad_input(say!("card-signed-off-already"))),
+            Some(writer) if writer.is_full() && !matches!(operation, Operation::Finish {}) => Err(Failure::bad_input(
+                say!("card-journal-full", why = words::error::journal_full()),
             )),
             Some(_) => Ok(()),
         }
@@ -65,7 +65,7 @@ impl Journal {
         answer: &impl Serialize,
         score: Option<&Value>,
     ) -> Result<(), Failure> {
-        let full = |_: Full| Failure::input(format!("error: {}.", words::error::journal_full()));
+        let full = |_: Full| Failure::bad_input(say!("card-journal-too-large", why = words::error::journal_full()));
         self.takes(&operation)?;
         // A copy goes on, and takes the place of the writer once its lines are on the disk.
         let mut going_on = self.writer.clone();

@@ -9,7 +9,9 @@ use crate::store;
 use crate::text::{Document, Limits, Problems, decode};
 use crate::words;
 use crate::words::answer::torn_line;
+use crate::words::say;
 
+use super::attempt::journal_failure;
 use super::{Failure, gear_sets, scenarios, supports};
 
 /// Checks a file, or an embedded one by its name, and says in one line what it is; doubtful geometry adds
@@ -41,61 +43,72 @@ pub fn check(source: &str) -> Result<String, Failure> {
     let found = gear_sets::find(source)?;
     let set = found.prepare()?;
     let design = &found.design;
-    let verdict = match set.warnings().len() {
-        0 => "no problem found".to_owned(),
-        1 => "usable, with 1 warning".to_owned(),
-        more => format!("usable, with {more} warnings"),
-    };
-    let mut lines = vec![format!(
-        "{}: gear set \"{}\", {} to {} teeth: {verdict}",
-        found.source, design.name, design.wheel_teeth, design.pinion_teeth
+    let mut lines = vec![say!(
+        "check-gears",
+        warnings = set.warnings().len(),
+        source = found.source.clone(),
+        name = design.name.clone(),
+        ring_gear = design.wheel_teeth,
+        pinion = design.pinion_teeth
     )];
-    lines.extend(
-        set.warnings()
-            .iter()
-            .map(|warning| format!("  Warning: {}", words::error::warning(warning).line())),
-    );
+    lines.extend(set.warnings().iter().map(|warning| {
+        format!(
+            "  {}",
+            say!("check-warning", what = words::error::warning(warning).line())
+        )
+    }));
     Ok(lines.join("\n"))
 }
 
 fn support_line(found: &supports::FoundSupport) -> String {
-    let kind = if found.support.has_sleeve() {
-        "collapsible"
+    let (source, name) = (found.source.clone(), found.support.name.clone());
+    if found.support.has_sleeve() {
+        say!("check-support-crush", source = source, name = name)
     } else {
-        "solid"
-    };
-    format!(
-        "{}: pinion support \"{}\", {kind} spacer: no problem found",
-        found.source, found.support.name
-    )
+        say!("check-support-solid", source = source, name = name)
+    }
 }
 
 /// What a journal is, without doing it again.
 fn journal_line(source: &str, path: &Path) -> Result<String, Failure> {
     let bytes = store::read_within(path, journal::LIMITS.bytes)?;
-    let read = journal::read(&bytes)
-        .map_err(|error| Failure::input(format!("error: {source}: {}", words::error::journal(&error).line())))?;
-    let end = match (&read.sealed, &read.torn) {
-        (Some(_), _) => "finished and sealed: no problem found".to_owned(),
-        (None, None) => "not finished: no problem found".to_owned(),
-        (None, Some(bytes)) => format!("not finished. {}", torn_line(*bytes)),
-    };
-    Ok(format!(
-        "{source}: journal of `{}`, seed {}, {} operations, {end}",
-        read.header.scenario,
-        read.header.seed,
-        read.entries.len()
-    ))
+    let read = journal::read(&bytes).map_err(|error| journal_failure(path, &words::error::journal(&error).line()))?;
+    let (exercise, seed) = (read.header.scenario.clone(), read.header.seed.to_string());
+    let operations = read.entries.len();
+    Ok(match (&read.sealed, &read.torn) {
+        (Some(_), _) => say!(
+            "check-journal-sealed",
+            source = source,
+            exercise = exercise,
+            seed = seed,
+            operations = operations
+        ),
+        (None, None) => say!(
+            "check-journal-open",
+            source = source,
+            exercise = exercise,
+            seed = seed,
+            operations = operations
+        ),
+        (None, Some(bytes)) => say!(
+            "check-journal-torn",
+            source = source,
+            exercise = exercise,
+            seed = seed,
+            operations = operations,
+            torn = torn_line(*bytes)
+        ),
+    })
 }
 
 fn scenario_line(found: &scenarios::FoundScenario) -> String {
     let scenario = found.exercise.scenario();
-    format!(
-        "{}: exercise \"{}\", step {}, layout {}: no problem found",
-        found.source,
-        scenario.title,
-        scenario.step,
-        scenario.layout.name()
+    say!(
+        "check-exercise",
+        source = found.source.clone(),
+        title = scenario.title.clone(),
+        step = scenario.step,
+        layout = scenario.layout.name()
     )
 }
 

@@ -1,6 +1,7 @@
 //! Why a job was not done, in words for people.
 
 use crate::store::StoreError;
+use crate::words::say;
 
 use super::store_error::store_error;
 
@@ -39,14 +40,34 @@ impl Failure {
             text: text.into(),
         }
     }
+
+    /// Something that was given cannot be used: a sentence that begins small, marked as an error.
+    pub fn bad_input(what: impl Into<String>) -> Self {
+        Self::input(error_line(what))
+    }
+
+    /// Something else went wrong: a sentence that begins small, marked as an error.
+    pub fn went_wrong(what: impl Into<String>) -> Self {
+        Self::other(error_line(what))
+    }
+
+    /// A fault of the program itself, by what a library says of it.
+    pub fn of_program(error: impl std::fmt::Display) -> Self {
+        Self::went_wrong(say!("files-program-fault", why = error.to_string()))
+    }
+}
+
+/// A sentence that begins small, marked as an error.
+pub(super) fn error_line(what: impl Into<String>) -> String {
+    say!("files-error", what = what.into())
 }
 
 impl From<StoreError> for Failure {
     fn from(error: StoreError) -> Self {
-        let text = format!("error: {}", store_error(&error).line());
+        let what = store_error(&error).line();
         match error {
-            StoreError::Read { .. } | StoreError::TooLarge { .. } | StoreError::Exists { .. } => Self::input(text),
-            StoreError::Write { .. } | StoreError::Changed { .. } | StoreError::Locked { .. } => Self::other(text),
+            StoreError::Read { .. } | StoreError::TooLarge { .. } | StoreError::Exists { .. } => Self::bad_input(what),
+            StoreError::Write { .. } | StoreError::Changed { .. } | StoreError::Locked { .. } => Self::went_wrong(what),
         }
     }
 }

@@ -6,6 +6,7 @@ use crate::catalogue;
 use crate::gear::{Design, GearSet, GearSetProblem, GeometryError, Side};
 use crate::store;
 use crate::text::{Document, Limits, Problems, decode};
+use crate::words::say;
 
 use super::{Failure, problem_text};
 
@@ -37,6 +38,11 @@ impl FoundGearSet {
     }
 }
 
+/// Names of what ships with the program, one a line.
+pub(super) fn listed(names: &[&str]) -> String {
+    ["  ", &names.join("\n  ")].concat()
+}
+
 /// The key of the file that a geometry error speaks of first.
 fn key_to_change(design: &Design, error: &GeometryError) -> &'static str {
     match error {
@@ -66,9 +72,10 @@ pub fn find(source: &str) -> Result<FoundGearSet, Failure> {
         || !path.exists() && path.extension().is_none_or(|e| e != "toml")
     {
         let names: Vec<&str> = catalogue::GEAR_SETS.iter().map(|e| e.name).collect();
-        return Err(Failure::input(format!(
-            "error: there is no gear set and no file named `{source}`.\nGear sets that ship with the program:\n  {}",
-            names.join("\n  ")
+        return Err(Failure::bad_input(say!(
+            "files-no-gear-set",
+            name = source,
+            names = listed(&names)
         )));
     }
     read(source, &store::read_within(path, Limits::HAND_WRITTEN.bytes)?)

@@ -4,8 +4,9 @@ use std::path::{Path, PathBuf};
 
 use crate::exercise::journal;
 use crate::store;
-use crate::words;
+use crate::words::{self, say};
 
+use super::failure::error_line;
 use super::{Failure, store_error};
 
 /// Ending of journals.
@@ -50,7 +51,8 @@ pub fn list(folder: &Path) -> (Vec<Kept>, Vec<String>) {
 fn read(path: &Path) -> Result<Kept, String> {
     let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
     let bytes = store::read_within(path, journal::LIMITS.bytes).map_err(|error| store_error(&error).line())?;
-    let read = journal::read(&bytes).map_err(|error| format!("{name}: {}", words::error::journal(&error).line()))?;
+    let read = journal::read(&bytes)
+        .map_err(|error| say!("files-journal", path = name, why = words::error::journal(&error).line()))?;
     Ok(Kept {
         path: path.to_owned(),
         scenario: read.header.scenario,
@@ -76,14 +78,24 @@ pub fn new_journal(folder: &Path, scenario: &str, seed: u64) -> Result<PathBuf, 
         .map(|number| folder.join(format!("{stem}-axle-{seed}-{number}.{ENDING}")))
         .find(|path| !path.exists())
         .ok_or_else(|| {
-            Failure::other(format!(
-                "error: {} holds {MOST} attempts at this axle. Move some of them away.",
-                folder.display()
+            Failure::went_wrong(say!(
+                "files-folder-full",
+                folder = folder.display().to_string(),
+                most = MOST
             ))
         })
 }
 
 /// Why a journal could not be opened, in one sentence without what a terminal wants.
 pub fn sentence(failure: &Failure) -> String {
-    failure.text.trim_start_matches("error: ").to_owned()
+    let mark = error_line("");
+    let text = &failure.text;
+    text.strip_prefix(mark.as_str()).map_or_else(|| text.clone(), capital)
+}
+
+/// With a capital at the start.
+fn capital(sentence: &str) -> String {
+    let mut rest = sentence.chars();
+    let first: String = rest.next().map(|c| c.to_uppercase().collect()).unwrap_or_default();
+    first + rest.as_str()
 }

@@ -12,7 +12,7 @@ use crate::document::mesh::{
 use crate::gear::{Design, GearSet};
 use crate::quantity::degrees;
 use crate::store;
-use crate::words;
+use crate::words::{self, say};
 
 use super::placements::{self, PlacementNumbers};
 use super::{Failure, gear_sets};
@@ -48,9 +48,10 @@ impl Mesh {
     pub(super) fn prepare(request: &MeshRequest) -> Result<Self, Failure> {
         let paste_um = request.paste_um;
         if !(paste_um > 0.0 && paste_um <= THICKEST_PASTE_UM) {
-            return Err(Failure::input(format!(
-                "error: `--paste {paste_um}`: the paste must be thicker than 0 and at most {THICKEST_PASTE_UM} µm. Marking \
-                 paste is about 8 µm thick."
+            return Err(Failure::bad_input(say!(
+                "mesh-compound-range",
+                given = paste_um.to_string(),
+                most = THICKEST_PASTE_UM.to_string()
             )));
         }
         let found = gear_sets::find(&request.gears)?;
@@ -104,12 +105,11 @@ impl Mesh {
             .map(|w| words::error::warning(w).line())
             .collect();
         if self.route == Route::Fast && !FAST_REACH.holds(&numbers.placement()) {
-            warnings.push(format!(
-                "the fast route is made for moves up to {} mm along the axes, {} mm of offset and {} degrees; farther out \
-                 its numbers may be far off. Leave `--route fast` out.",
-                FAST_REACH.axial_mm,
-                FAST_REACH.offset_mm,
-                degrees(FAST_REACH.shaft_angle_rad)
+            warnings.push(say!(
+                "mesh-fast-route-reach",
+                axial = FAST_REACH.axial_mm.to_string(),
+                offset = FAST_REACH.offset_mm.to_string(),
+                angle = degrees(FAST_REACH.shaft_angle_rad).to_string()
             ));
         }
         warnings
@@ -234,7 +234,7 @@ impl Rows {
                 }
             });
             for parts in receiver {
-                let parts = parts.map_err(|error| Failure::other(format!("error: {error}.")))?;
+                let parts = parts.map_err(Failure::of_program)?;
                 if !parts.iter().all(|part| take(part)) {
                     break;
                 }

@@ -12,10 +12,11 @@ use crate::drawing::{
 use crate::gear::Side;
 use crate::quantity::{self, inches};
 use crate::store;
+use crate::words::say;
 
 use super::Failure;
 use super::mesh::{Mesh, MeshRequest};
-use super::mesh_sheet::{Axis, HEADING_BOTTOM, MARGIN, SMALL, foot, heading, on_edge, outline, print_of};
+use super::mesh_sheet::{Axis, HEADING_BOTTOM, MARGIN, SMALL, chart_words, foot, heading, on_edge, outline, print_of};
 use super::placements::PlacementNumbers;
 
 /// Most cells each way.
@@ -44,12 +45,8 @@ pub struct ChartRequest {
     pub(super) down: Range,
 }
 
-fn refused(text: &str, why: &str) -> Failure {
-    Failure::input(format!(
-        "error: `--chart {text}`: {why}.\nWrite two different axes of P, G, E (mm) and S (degrees), each from:to:step, with a \
-         comma between: `--chart P=-0.2:0.2:0.1,G=-0.1:0.1:0.05`. The first runs across, the second down, each at most \
-         {MOST_CELLS} cells."
-    ))
+fn refused(text: &str, why: String) -> Failure {
+    Failure::bad_input(say!("chart-refused", given = text, why = why, most = MOST_CELLS))
 }
 
 impl ChartRequest {
@@ -60,14 +57,14 @@ impl ChartRequest {
     pub fn read(text: &str) -> Result<Self, Failure> {
         let parts: Vec<&str> = text.split(',').map(str::trim).collect();
         let [across, down] = parts.as_slice() else {
-            return Err(refused(text, "two axes are wanted"));
+            return Err(refused(text, say!("chart-two-axes")));
         };
         let (across, down) = (
-            Range::read(across).map_err(|why| refused(text, &why))?,
-            Range::read(down).map_err(|why| refused(text, &why))?,
+            Range::read(across).map_err(|why| refused(text, why))?,
+            Range::read(down).map_err(|why| refused(text, why))?,
         );
         if across.axis == down.axis {
-            return Err(refused(text, "both axes are the same"));
+            return Err(refused(text, say!("chart-same-axes")));
         }
         Ok(Self { across, down })
     }
@@ -75,37 +72,31 @@ impl ChartRequest {
 
 impl Range {
     fn read(text: &str) -> Result<Self, String> {
-        let (letter, numbers) = text
+        let (name, numbers) = text
             .split_once('=')
-            .ok_or_else(|| format!("`{text}` has no `=` between the axis and its numbers"))?;
-        let axis = match letter.trim() {
-            "P" | "p" => Axis::PinionAxial,
-            "G" | "g" => Axis::WheelAxial,
-            "E" | "e" => Axis::Offset,
-            "S" | "s" | "Σ" => Axis::ShaftAngle,
-            other => return Err(format!("there is no axis `{other}`")),
-        };
+            .ok_or_else(|| say!("chart-no-equals", text = text))?;
+        let axis = Axis::named(name.trim()).ok_or_else(|| say!("chart-no-axis", axis = name.trim()))?;
         let parts: Vec<&str> = numbers.split(':').map(str::trim).collect();
         let [from, to, step] = parts.as_slice() else {
-            return Err(format!("`{text}` does not say from:to:step"));
+            return Err(say!("chart-not-from-to-step", text = text));
         };
         let read = |part: &str| {
             part.parse::<f64>()
                 .ok()
                 .filter(|v| v.is_finite())
-                .ok_or_else(|| format!("`{part}` is no number"))
+                .ok_or_else(|| say!("chart-not-a-number", text = part))
         };
         let (from, to, step) = (read(from)?, read(to)?, read(step)?);
         if step <= 0.0 {
-            return Err(format!("the step of `{text}` must be greater than 0"));
+            return Err(say!("chart-step", text = text));
         }
         if to < from {
-            return Err(format!("`{text}` runs backward: put the smaller value first"));
+            return Err(say!("chart-backward", text = text));
         }
         // A hair more, so that 0.2 in steps of 0.1 is reached.
         let steps = ((to - from) / step + 1.0e-6).floor();
         if steps >= MOST_CELLS as f64 {
-            return Err(format!("`{text}` has more than {MOST_CELLS} cells: take a larger step"));
+            return Err(say!("chart-too-many", text = text, most = MOST_CELLS));
         }
         let values = (0..MOST_CELLS)
             .map(|k| k as f64)
@@ -138,23 +129,33 @@ impl Range {
         };
         let places = decimals(self.step, 4);
         let labels = self.values.iter().map(|&v| quantity::signed(v, places)).collect();
-        let [less, more] = self.axis.words();
+        let [less, more] = ends(self.axis);
         let (name, second_labels) = if self.axis.is_angle() {
-            (format!("{}, degrees", self.axis.name()), Vec::new())
+            (say!("chart-axis-degrees", name = self.axis.name()), Vec::new())
         } else {
             (
-                format!("{}, mm (inch)", self.axis.name()),
+                say!("chart-axis-mm", name = self.axis.name()),
                 self.values.iter().map(|&v| quantity::signed(inches(v), 4)).collect(),
             )
         };
         ChartAxis {
             name,
-            less: less.to_owned(),
-            more: more.to_owned(),
+            less,
+            more,
             labels,
             second_labels,
             present: (self.axis.of(numbers) - self.from) / self.step,
         }
+    }
+}
+
+/// What the first and the last value of an axis mean.
+fn ends(axis: Axis) -> [String; 2] {
+    match axis {
+        Axis::PinionAxial => [say!("chart-deeper"), say!("chart-shallower")],
+        Axis::WheelAxial => [say!("chart-toward-pinion"), say!("chart-from-pinion")],
+        Axis::Offset => [say!("chart-less-offset"), say!("chart-more-offset")],
+        Axis::ShaftAngle => [say!("chart-angle-closed"), say!("chart-angle-opened")],
     }
 }
 
@@ -232,6 +233,7 @@ fn picture(
         down: request.down.chart_axis(numbers),
         cells: placements.par_iter().map(|at| cell(mesh, at)).collect(),
         outline: outline(mesh.gears()),
+        words: chart_words(),
     };
     // The sheet on which the cells are larger.
     let area = |[width, height]: [f64; 2]| Rect {
@@ -255,22 +257,16 @@ fn picture(
         Ink::Panel,
         sheet[0],
         grid.bottom + BELOW,
-        format!("Wall chart of {}", design.name),
-        format!(
-            "Contact patterns of both flanks over {} ({} values) and {} ({} values).",
-            request.across.axis.name(),
-            request.across.values.len(),
-            request.down.axis.name(),
-            request.down.values.len()
+        say!("chart-title", gears = design.name.clone()),
+        say!(
+            "chart-description",
+            across = request.across.axis.name(),
+            columns = request.across.values.len(),
+            down = request.down.axis.name(),
+            rows = request.down.values.len()
         ),
     );
-    heading(
-        &mut picture,
-        "Wall chart: contact pattern and lash over two moves; the table shows the present placement",
-        mesh,
-        numbers,
-        contact.lash,
-    );
+    heading(&mut picture, say!("chart-heading"), mesh, numbers, contact.lash);
     for item in layout.items().into_iter().chain(legend(&chart, &layout)) {
         picture.draw(item);
     }
@@ -283,12 +279,11 @@ fn legend(chart: &WallChart, layout: &ChartLayout<'_>) -> Vec<Item> {
     let grid = layout.grid();
     let mut items = Vec::new();
     let first = Point::new(MARGIN, grid.bottom + 24.0);
-    let lash = if layout.lash_in_cells() {
-        "number: tightest lash, mm"
+    let words = if layout.lash_in_cells() {
+        say!("chart-legend-backlash-in-cells")
     } else {
-        "tightest lash beside each row"
+        say!("chart-legend-backlash-beside")
     };
-    let words = format!("Upper tooth drive, lower coast; toe left, heel right, top up. Dark: print; {lash}.");
     items.push(Item::Text(Text::new(first, words, SMALL)));
     let second = Point::new(MARGIN, first.y + 20.0);
     let mut x = second.x;
@@ -303,7 +298,7 @@ fn legend(chart: &WallChart, layout: &ChartLayout<'_>) -> Vec<Item> {
         };
         items.push(Item::stroked(frame.path(), Stroke::full(Ink::Off, 2.0)));
     }
-    let edge = Text::new(Point::new(x + 18.0, second.y), "an edge touches", SMALL);
+    let edge = Text::new(Point::new(x + 18.0, second.y), say!("chart-legend-edge"), SMALL);
     x += 18.0 + edge.width() + 14.0;
     items.push(Item::Text(edge));
     let plain = |ink| Fill::Plain { ink, opacity: 1.0 };
@@ -318,25 +313,23 @@ fn legend(chart: &WallChart, layout: &ChartLayout<'_>) -> Vec<Item> {
         fill: Some(plain(Ink::Hairline)),
         stroke: Some(Stroke::full(Ink::Line, 0.8)),
     });
-    let nothing = Text::new(Point::new(x + 26.0, second.y), "pinion does not reach", SMALL);
+    let nothing = Text::new(Point::new(x + 26.0, second.y), say!("chart-legend-no-reach"), SMALL);
     x += 26.0 + nothing.width() + 14.0;
     items.push(Item::Text(nothing));
     let present = match chart.present() {
         None => {
             let at = Point::new(x, second.y);
-            items.push(Item::Text(
-                Text::new(at, "The present placement lies off this chart.", SMALL).bold(),
-            ));
+            items.push(Item::Text(Text::new(at, say!("chart-legend-off"), SMALL).bold()));
             return items;
         }
         Some([column, row]) if (column - column.round()).abs() < 0.01 && (row - row.round()).abs() < 0.01 => {
             items.push(Item::stroked(swatch(x).path(), Stroke::full(Ink::Accent, 3.0)));
-            "present placement"
+            say!("chart-legend-present")
         }
         Some(_) => {
             let at = Point::new(x + 10.0, second.y - 4.5);
             items.extend(Mark::Dot.items(at, 12.0, Ink::Accent, Ink::Inset));
-            "present placement, between cells"
+            say!("chart-legend-between")
         }
     };
     items.push(Item::Text(Text::new(Point::new(x + 28.0, second.y), present, SMALL)));
@@ -368,13 +361,28 @@ mod tests {
     }
 
     #[test]
+    fn axes_are_named_by_words_or_by_the_letters_of_before() {
+        for (word, letters) in [
+            ("pinion", ["P", "p"]),
+            ("ring-gear", ["G", "g"]),
+            ("offset", ["E", "e"]),
+            ("shaft-angle", ["S", "Σ"]),
+        ] {
+            let range = |name: &str| Range::read(&format!("{name}=-0.1:0.1:0.1")).expect("an axis");
+            for letter in letters {
+                assert_eq!(range(word), range(letter), "{letter}");
+            }
+        }
+    }
+
+    #[test]
     fn bad_text_is_refused_with_how_to_write_it() {
         for (text, why) in [
             ("", "two axes"),
             ("P=0:1:1", "two axes"),
             ("P=0:1:1,G=0:1:1,E=0:1:1", "two axes"),
             ("P=0:1:1,P=0:1:1", "same"),
-            ("P=0:1:1,Q=0:1:1", "no axis `Q`"),
+            ("pinion=0:1:1,Q=0:1:1", "no axis `Q`"),
             ("P 0:1:1,G=0:1:1", "no `=`"),
             ("P=0:1,G=0:1:1", "from:to:step"),
             ("P=0:one:1,G=0:1:1", "`one` is no number"),
@@ -388,7 +396,7 @@ mod tests {
             let failure = ChartRequest::read(text).expect_err(text);
             assert!(failure.text.contains(why), "{text}: {}", failure.text);
             assert!(
-                failure.text.contains("P=-0.2:0.2:0.1,G=-0.1:0.1:0.05"),
+                failure.text.contains("pinion=-0.2:0.2:0.1,ring-gear=-0.1:0.1:0.05"),
                 "{text}: how to write it"
             );
         }

@@ -4,16 +4,21 @@ use std::path::Path as FilePath;
 
 use crate::contact::{self, FlankContact, Pair, Resolution};
 use crate::drawing::{
-    Anchor, Fill, Flank, Frame, FrameSide, Hatch, Ink, Item, Nearest, Path, Picture, Point, Print, Rect, Stroke, Text,
-    Theme, ToothView, flag, svg,
+    Anchor, Edge, Fill, Flank, Frame, FrameSide, Hatch, Ink, Item, Nearest, Path, Picture, Point, Print, Rect, Stroke,
+    Text, Theme, ToothView, flag, svg,
 };
 use crate::gear::Side;
 use crate::quantity::{inches, number};
 use crate::store;
+use crate::words::say;
 
 use super::Failure;
+use super::columns::with_unit;
 use super::mesh::{Mesh, MeshRequest};
-use super::mesh_sheet::{BODY, HEADING_BOTTOM, MARGIN, SMALL, flank_of, foot, heading, on_edge, print};
+use super::mesh_sheet::{
+    BODY, HEADING_BOTTOM, MARGIN, SMALL, edge_name, flank_name, flank_of, flank_shape, foot, heading, on_edge, print,
+    tooth_words,
+};
 use super::placements::PlacementNumbers;
 
 /// The sheet, points: it fits A4 and Letter.
@@ -60,12 +65,12 @@ pub(super) fn picture(mesh: &Mesh, numbers: &PlacementNumbers) -> Picture {
         Ink::Panel,
         SHEET[0],
         SHEET[1],
-        format!("Contact of {}", mesh.gears().design().name),
+        say!("mesh-picture-title", gears = mesh.gears().design().name.clone()),
         description(&contact, &prints),
     );
     heading(
         &mut picture,
-        "Contact pattern on the ring gear",
+        say!("mesh-pattern-on-ring-gear"),
         mesh,
         numbers,
         contact.lash,
@@ -97,26 +102,26 @@ pub(super) fn picture(mesh: &Mesh, numbers: &PlacementNumbers) -> Picture {
 /// What the picture shows, for those who do not see it.
 fn description(contact: &contact::Contact, prints: &[Print; 2]) -> String {
     let flank = |print: &Print, contact: &FlankContact| {
-        format!(
-            "{}: {}, {}, {}.",
-            print.flank.name(),
-            centre_words(print, true),
-            edge_words(print, true),
-            edge_contact_words(contact)
+        say!(
+            "mesh-picture-flank",
+            side = flank_name(print.flank),
+            center = center_words(print, true),
+            edge = edge_words(print, true),
+            contact = edge_contact_words(contact)
         )
     };
     let [drive, coast] = prints;
-    format!("{} {}", flank(drive, &contact.drive), flank(coast, &contact.coast))
+    [flank(drive, &contact.drive), flank(coast, &contact.coast)].join(" ")
 }
 
 /// A length on the tooth in inches: hundredths, as a tenth of a millimetre is all that a print shows.
 fn inch(length_mm: f64) -> String {
-    format!("{}\u{a0}in", number(inches(length_mm), 2))
+    with_unit(&number(inches(length_mm), 2), "in")
 }
 
 /// A length on the tooth: millimetres, with inches where there is room.
 fn tooth_length(length_mm: f64, both_units: bool) -> String {
-    let mm = format!("{}\u{a0}mm", number(length_mm, 1));
+    let mm = with_unit(&number(length_mm, 1), "mm");
     if both_units {
         format!("{mm} ({})", inch(length_mm))
     } else {
@@ -125,67 +130,71 @@ fn tooth_length(length_mm: f64, both_units: bool) -> String {
 }
 
 /// Where the middle of the print lies from the middle of the tooth.
-fn centre_words(print: &Print, both_units: bool) -> String {
+fn center_words(print: &Print, both_units: bool) -> String {
     let Some(centroid) = print.centroid else {
-        return "no print".to_owned();
+        return say!("mesh-no-pattern");
     };
     let [heelward, topward] = print.outline.from_middle_mm(centroid);
-    let part = |value: f64, words: [&str; 3]| {
-        let [less, middle, more] = words;
+    let part = |value: f64, [less, more]: [Edge; 2], middle: String| {
         if value.abs() < MIDDLE_MM {
-            return middle.to_owned();
+            return middle;
         }
-        let toward = if value < 0.0 { less } else { more };
-        format!("{} to {toward}", tooth_length(value.abs(), both_units))
+        to_edge(if value < 0.0 { less } else { more }, value.abs(), both_units)
     };
-    format!(
-        "{}, {}",
-        part(heelward, ["toe", "mid-length", "heel"]),
-        part(topward, ["root", "mid-height", "top"])
-    )
+    [
+        part(heelward, [Edge::Toe, Edge::Heel], say!("mesh-mid-length")),
+        part(topward, [Edge::Root, Edge::Top], say!("mesh-mid-height")),
+    ]
+    .join(", ")
+}
+
+/// A way toward an edge.
+fn to_edge(edge: Edge, length_mm: f64, both_units: bool) -> String {
+    let length = tooth_length(length_mm, both_units);
+    match edge {
+        Edge::Toe => say!("mesh-to-toe", length = length),
+        Edge::Heel => say!("mesh-to-heel", length = length),
+        Edge::Root => say!("mesh-to-flank", length = length),
+        Edge::Top => say!("mesh-to-face", length = length),
+    }
 }
 
 /// How near the print comes to an edge, or where it runs off.
 fn edge_words(print: &Print, both_units: bool) -> String {
-    let off: Vec<&str> = print
+    let off: Vec<String> = print
         .distances()
         .into_iter()
         .filter(Nearest::runs_off)
-        .map(|n| n.edge.word())
+        .map(|n| edge_name(n.edge))
         .collect();
     if !off.is_empty() {
-        return format!("runs off at {}", off.join(" and "));
+        return say!("mesh-runs-off", edges = off.join(", "));
     }
     print.nearest().map_or_else(
-        || "none".to_owned(),
-        |nearest| {
-            format!(
-                "{} to {}",
-                tooth_length(nearest.distance_mm, both_units),
-                nearest.edge.word()
-            )
-        },
+        || say!("mesh-none"),
+        |nearest| to_edge(nearest.edge, nearest.distance_mm, both_units),
     )
 }
 
 fn edge_contact_words(flank: &FlankContact) -> String {
     let Some(edge) = flank.edge_contact else {
-        return "cannot touch".to_owned();
+        return say!("mesh-cannot-touch");
     };
-    let share = |part: f64, of: &str| (part > 0.0).then(|| format!("{of} {}\u{a0}%", number(100.0 * part, 0)));
-    let parts: Vec<String> = [share(edge.wheel, "ring gear"), share(edge.pinion_tip, "pinion tip")]
-        .into_iter()
-        .flatten()
-        .collect();
-    if parts.is_empty() {
-        "none".to_owned()
-    } else {
-        format!("{} of roll", parts.join(", "))
+    let share = |part: f64| number(100.0 * part, 0);
+    match (edge.wheel > 0.0, edge.pinion_tip > 0.0) {
+        (false, false) => say!("mesh-none"),
+        (true, false) => say!("mesh-edge-ring-gear", ring_gear = share(edge.wheel)),
+        (false, true) => say!("mesh-edge-pinion", pinion = share(edge.pinion_tip)),
+        (true, true) => say!(
+            "mesh-edge-both",
+            ring_gear = share(edge.wheel),
+            pinion = share(edge.pinion_tip)
+        ),
     }
 }
 
 /// A muted name with its bold value; answers where the next one may begin.
-fn said(items: &mut Vec<Item>, at: Point, name: &str, value: String, ink: Ink) -> f64 {
+fn said(items: &mut Vec<Item>, at: Point, name: String, value: String, ink: Ink) -> f64 {
     let name = Text::new(at, name, BODY).ink(Ink::Muted);
     let x = at.x + name.width() + 7.0;
     items.push(Item::Text(name));
@@ -208,23 +217,23 @@ pub(super) fn flank_items(print: &Print, contact: &FlankContact, zone: Rect, gho
     }];
     let line = top + 22.0;
     items.extend(flag(print.flank, Point::new(zone.left + 12.0, line - 4.5)));
-    let name = Text::new(Point::new(zone.left + 42.0, line), print.flank.name(), 15.0).bold();
+    let name = Text::new(Point::new(zone.left + 42.0, line), flank_name(print.flank), 15.0).bold();
     items.push(Item::Text(name));
     let narrow = zone.width() < 660.0;
     if !narrow {
-        let shape = Text::new(Point::new(zone.left + 132.0, line), print.flank.shape(), SMALL);
+        let shape = Text::new(Point::new(zone.left + 132.0, line), flank_shape(print.flank), SMALL);
         items.push(Item::Text(shape.ink(Ink::Muted)));
     }
     let area = print
         .area_fraction
-        .map_or_else(|| "0\u{a0}%".to_owned(), |a| format!("{}\u{a0}%", number(100.0 * a, 0)));
+        .map_or_else(|| "0\u{a0}%".to_owned(), |a| with_unit(&number(100.0 * a, 0), "%"));
     let first = zone.left + if narrow { 142.0 } else { 232.0 };
-    let mut x = said(&mut items, Point::new(first, line), "Area", area, Ink::Text);
+    let mut x = said(&mut items, Point::new(first, line), say!("mesh-area"), area, Ink::Text);
     said(
         &mut items,
         Point::new(x, line),
-        "Centre",
-        centre_words(print, !narrow),
+        say!("mesh-center"),
+        center_words(print, !narrow),
         Ink::Text,
     );
     let tooth = Rect {
@@ -234,30 +243,35 @@ pub(super) fn flank_items(print: &Print, contact: &FlankContact, zone: Rect, gho
         bottom: zone.bottom - if narrow { 56.0 } else { 58.0 },
     };
     let view = ToothView::fitted(print, tooth);
-    items.extend(view.large());
+    items.extend(view.large(&tooth_words()));
     if let Some(ghost) = ghost {
         items.extend(view.ghost(ghost));
     }
     let line = zone.bottom - 10.0;
     let off = print.nearest().is_some_and(|n| n.runs_off());
     let ink = |bad: bool| if bad { Ink::Off } else { Ink::Text };
-    let print_to = "Print to edge";
     x = said(
         &mut items,
         Point::new(zone.left + 12.0, line),
-        print_to,
+        say!("mesh-pattern-to-edge"),
         edge_words(print, !narrow),
         ink(off),
     );
     let error = contact
         .transmission_error_urad
-        .map_or_else(|| "none".to_owned(), |e| format!("{}\u{a0}µrad", number(e, 0)));
-    x = said(&mut items, Point::new(x, line), "Transmission error", error, Ink::Text);
+        .map_or_else(|| say!("mesh-none"), |e| with_unit(&number(e, 0), "µrad"));
+    x = said(
+        &mut items,
+        Point::new(x, line),
+        say!("mesh-transmission-error"),
+        error,
+        Ink::Text,
+    );
     let touches = on_edge(contact.edge_contact);
     said(
         &mut items,
         Point::new(x, line),
-        "Edge contact",
+        say!("mesh-edge-contact"),
         edge_contact_words(contact),
         ink(touches),
     );
@@ -296,27 +310,30 @@ fn legend(prints: &[Print; 2]) -> Vec<Item> {
     entry(
         vec![plain(Ink::Steel), hatched(Hatch::Level, Ink::SteelWorn)],
         None,
-        "print, bare steel".to_owned(),
+        say!("mesh-legend-pattern"),
     );
     entry(
         vec![plain(Ink::Paste), hatched(Hatch::Stipple, Ink::PasteRim)],
         None,
-        "paste left".to_owned(),
+        say!("mesh-legend-compound"),
     );
     entry(
         vec![plain(Ink::Inset), hatched(Hatch::Crossed, Ink::Line)],
         None,
-        "pinion does not reach".to_owned(),
+        say!("mesh-legend-no-reach"),
     );
     entry(
         vec![plain(Ink::Paste)],
         Some(Stroke::full(Ink::GhostDark, 2.0)),
-        format!("gap = film, {}\u{a0}µm", super::mesh_sheet::trimmed(film)),
+        say!(
+            "mesh-legend-film",
+            film = with_unit(&super::mesh_sheet::trimmed(film), "µm")
+        ),
     );
     entry(
         vec![plain(Ink::Paste)],
         Some(Stroke::full(Ink::GhostDark, 0.9)),
-        "equal gap, µm".to_owned(),
+        say!("mesh-legend-gap"),
     );
     items
 }
@@ -358,7 +375,7 @@ pub(super) fn motion_in(
     let mut items = vec![Item::Text(
         Text::new(
             Point::new(area.left - 52.0, area.top - 24.0),
-            "Transmission error, µrad at the ring gear",
+            say!("mesh-plot-transmission-error"),
             BODY,
         )
         .bold(),
@@ -376,12 +393,7 @@ pub(super) fn motion_in(
     items.push(frame.outline());
     items.extend(frame.scale(FrameSide::Left, &ticks_y, SMALL));
     items.extend(frame.scale(FrameSide::Bottom, &ticks_x, SMALL));
-    items.push(frame.name(
-        FrameSide::Bottom,
-        "roll, tooth pitches (down: ring gear lags)",
-        SMALL,
-        38.0,
-    ));
+    items.push(frame.name(FrameSide::Bottom, &say!("mesh-plot-roll"), SMALL, 38.0));
     for (flank, curve) in &curves {
         let path = Path::open(curve.iter().map(|&(x, y)| frame.point(x, y)));
         items.push(Item::stroked(path, Stroke::full(flank.ink(), 2.4).styled(flank.line())));
@@ -409,9 +421,9 @@ pub(super) fn motion_in(
     }
     if curves.len() < 2 {
         let lost = if curves.is_empty() {
-            "no flank touches"
+            say!("mesh-no-flank-touches")
         } else {
-            "one flank cannot touch"
+            say!("mesh-one-flank-cannot-touch")
         };
         let at = Point::new(0.5 * (area.left + area.right), area.bottom - 10.0);
         items.push(Item::Text(
@@ -434,7 +446,7 @@ fn lash(mesh: &Mesh, numbers: &PlacementNumbers) -> Vec<Item> {
     };
     let title = Text::new(
         Point::new(area.left - 48.0, area.top - 24.0),
-        "Lash over one pitch, mm",
+        say!("mesh-plot-backlash"),
         BODY,
     );
     let mut items = vec![Item::Text(title.bold())];
@@ -458,11 +470,11 @@ fn lash(mesh: &Mesh, numbers: &PlacementNumbers) -> Vec<Item> {
     items.push(frame.outline());
     items.extend(frame.scale(FrameSide::Left, &ticks_y, SMALL));
     items.extend(frame.scale(FrameSide::Bottom, &ticks_x, SMALL));
-    items.push(frame.name(FrameSide::Bottom, "the same at every tooth", SMALL, 38.0));
+    items.push(frame.name(FrameSide::Bottom, &say!("mesh-plot-every-tooth"), SMALL, 38.0));
     if curve.is_empty() {
         let at = Point::new(0.5 * (area.left + area.right), 0.5 * (area.top + area.bottom));
         items.push(Item::Text(
-            Text::new(at, "a flank cannot touch", BODY)
+            Text::new(at, say!("mesh-flank-cannot-touch"), BODY)
                 .bold()
                 .anchored(Anchor::Middle),
         ));

@@ -2,12 +2,16 @@
 //! way from the core's values to plain ones.
 
 use crate::contact::{self, EdgeContact, GapMap};
-use crate::drawing::{Anchor, Field, Fill, Flank, Ink, Item, Outline, Path, Picture, Point, Print, Rect, Stroke, Text};
+use crate::drawing::{
+    Anchor, ChartWords, Edge, Field, Fill, Flank, Ink, Item, Outline, Path, Picture, Point, Print, Rect, Stroke, Text,
+    ToothWords,
+};
 use crate::gear::{DepthTaper, GearSet, Side};
 use crate::numerics::math;
 use crate::quantity::{self, Units, number};
-use crate::words;
+use crate::words::{self, say, tooth};
 
+use super::columns::with_unit;
 use super::mesh::Mesh;
 use super::placements::PlacementNumbers;
 
@@ -19,8 +23,6 @@ pub(super) const TITLE: f64 = 18.0;
 pub(super) const MARGIN: f64 = 40.0;
 /// Where the heading ends.
 pub(super) const HEADING_BOTTOM: f64 = 168.0;
-
-const CAUTION: &str = "Simulated values are never a specification for a real axle.";
 
 /// One axis of placement.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -34,22 +36,33 @@ pub(super) enum Axis {
 impl Axis {
     pub(super) const ALL: [Self; 4] = [Self::PinionAxial, Self::WheelAxial, Self::Offset, Self::ShaftAngle];
 
-    pub(super) fn name(self) -> &'static str {
-        match self {
-            Self::PinionAxial => "Pinion depth P",
-            Self::WheelAxial => "Ring gear G",
-            Self::Offset => "Offset E",
-            Self::ShaftAngle => "Shaft angle Σ",
+    /// The axis that is written so: its word, or the letter that stood for it before.
+    pub(super) fn named(name: &str) -> Option<Self> {
+        match name {
+            "pinion" | "P" | "p" => Some(Self::PinionAxial),
+            "ring-gear" | "G" | "g" => Some(Self::WheelAxial),
+            "offset" | "E" | "e" => Some(Self::Offset),
+            "shaft-angle" | "S" | "s" | "Σ" => Some(Self::ShaftAngle),
+            _ => None,
         }
     }
 
-    /// What negative and positive values mean.
-    pub(super) fn words(self) -> [&'static str; 2] {
+    pub(super) fn name(self) -> String {
         match self {
-            Self::PinionAxial => ["deeper", "shallower"],
-            Self::WheelAxial => ["toward pinion", "away"],
-            Self::Offset => ["less", "more"],
-            Self::ShaftAngle => ["closed", "opened"],
+            Self::PinionAxial => say!("mesh-pinion-depth"),
+            Self::WheelAxial => say!("mesh-ring-gear"),
+            Self::Offset => say!("mesh-offset"),
+            Self::ShaftAngle => say!("mesh-shaft-angle"),
+        }
+    }
+
+    /// What negative and positive values mean, in few words.
+    pub(super) fn words(self) -> [String; 2] {
+        match self {
+            Self::PinionAxial => [say!("mesh-short-deeper"), say!("mesh-short-shallower")],
+            Self::WheelAxial => [say!("mesh-short-toward-pinion"), say!("mesh-short-from-pinion")],
+            Self::Offset => [say!("mesh-less-offset"), say!("mesh-more-offset")],
+            Self::ShaftAngle => [say!("mesh-angle-closed"), say!("mesh-angle-opened")],
         }
     }
 
@@ -86,45 +99,49 @@ fn axis_lines(axis: Axis, numbers: &PlacementNumbers) -> [String; 3] {
     } else if value < 0.0 {
         less
     } else {
-        "as designed"
+        say!("mesh-as-designed")
     };
     if axis.is_angle() {
         let minutes = format!("{}′", quantity::signed(60.0 * value, 1));
-        [format!("{}°", quantity::signed(value, 3)), minutes, said.to_owned()]
+        [format!("{}°", quantity::signed(value, 3)), minutes, said]
     } else {
         [
             quantity::deviation(value, Units::Metric),
             quantity::deviation(value, Units::Inch),
-            said.to_owned(),
+            said,
         ]
     }
 }
 
 fn lash_lines(lash: Option<contact::Lash>) -> [String; 3] {
     let Some(lash) = lash else {
-        return ["none".to_owned(), String::new(), "a flank cannot touch".to_owned()];
+        return [say!("mesh-none"), String::new(), say!("mesh-flank-cannot-touch")];
     };
     let said = if lash.max_mm < 0.0 {
-        "interference"
+        say!("mesh-interferes")
     } else if lash.min_mm < 0.0 {
-        "binds in places"
+        say!("mesh-binds")
     } else {
-        "over one pitch"
+        say!("mesh-over-one-pitch")
     };
     let range = |low: f64, high: f64, decimals: usize, unit: &str| {
-        format!("{} to {}\u{a0}{unit}", number(low, decimals), number(high, decimals))
+        say!(
+            "mesh-range",
+            low = number(low, decimals),
+            high = with_unit(&number(high, decimals), unit)
+        )
     };
     [
         range(lash.min_mm, lash.max_mm, 2, "mm"),
         range(quantity::inches(lash.min_mm), quantity::inches(lash.max_mm), 4, "in"),
-        said.to_owned(),
+        said,
     ]
 }
 
 /// The heading: what is shown, of which gears, where they stand, under which film and with which lash.
 pub(super) fn heading(
     picture: &mut Picture,
-    what: &str,
+    what: String,
     mesh: &Mesh,
     numbers: &PlacementNumbers,
     lash: Option<contact::Lash>,
@@ -138,32 +155,38 @@ pub(super) fn heading(
         DepthTaper::Tapered => "tapered",
         DepthTaper::Uniform => "uniform",
     };
+    let mm = |length: f64, decimals: usize| with_unit(&number(length, decimals), "mm");
     let offset = if design.offset_mm > 0.0 {
-        format!("offset {}\u{a0}mm", number(design.offset_mm, 1))
+        mm(design.offset_mm, 1)
     } else {
-        "no offset".to_owned()
+        "none".to_owned()
     };
-    let teeth = format!(
-        "{} to {} teeth, ring gear {}\u{a0}mm, {offset}, {depth} depth, cutter radius {}\u{a0}mm",
-        design.wheel_teeth,
-        design.pinion_teeth,
-        number(design.wheel_outer_pitch_diameter_mm, 0),
-        number(design.cutter_radius_mm, 1)
+    let teeth = say!(
+        "mesh-sheet-gears",
+        ring_gear = design.wheel_teeth,
+        pinion = design.pinion_teeth,
+        diameter = mm(design.wheel_outer_pitch_diameter_mm, 0),
+        offset = offset,
+        depth = depth,
+        cutter = mm(design.cutter_radius_mm, 1)
     );
     text(Text::new(Point::new(MARGIN, 72.0), teeth, BODY));
     let mut columns: Vec<(String, [String; 3])> = Axis::ALL
         .into_iter()
-        .map(|axis| (axis.name().to_owned(), axis_lines(axis, numbers)))
+        .map(|axis| (axis.name(), axis_lines(axis, numbers)))
         .collect();
     columns.push((
-        "Paste film".to_owned(),
+        say!("mesh-compound"),
         [
-            format!("{}\u{a0}µm", trimmed(mesh.film_um())),
-            format!("{}\u{a0}in", number(quantity::inches(1.0e-3 * mesh.film_um()), 5)),
-            format!("{} route", mesh.route_name()),
+            with_unit(&trimmed(mesh.film_um()), "µm"),
+            with_unit(&number(quantity::inches(1.0e-3 * mesh.film_um()), 5), "in"),
+            match mesh.route() {
+                contact::Route::Exact => say!("mesh-exact-route"),
+                contact::Route::Fast => say!("mesh-fast-route"),
+            },
         ],
     ));
-    columns.push(("Lash".to_owned(), lash_lines(lash)));
+    columns.push((say!("mesh-backlash"), lash_lines(lash)));
     // The last column holds a range.
     let table = Rect {
         left: MARGIN,
@@ -199,17 +222,12 @@ pub(super) fn heading(
 /// Warnings about the gears and the caution, upward from the foot of the sheet.
 pub(super) fn foot(picture: &mut Picture, mesh: &Mesh) {
     let bottom = picture.height - 18.0;
-    let caution = Text::new(Point::new(MARGIN, bottom), CAUTION, SMALL);
+    let caution = Text::new(Point::new(MARGIN, bottom), say!("caution-simulated"), SMALL);
     picture.draw(Item::Text(caution.ink(Ink::Muted)));
     let warnings = mesh.gears().warnings();
     if let Some(first) = warnings.first() {
-        let more = if warnings.len() > 1 {
-            format!(" (and {} more)", warnings.len() - 1)
-        } else {
-            String::new()
-        };
         let what = words::error::warning(first).what;
-        let words = format!("Doubtful gears: {what}{more}.");
+        let words = say!("mesh-doubtful-gears", what = what, more = warnings.len() - 1);
         let text = Text::new(Point::new(MARGIN, bottom - 18.0), words, SMALL);
         picture.draw(Item::Text(text.bold().ink(Ink::Off)));
     }
@@ -224,6 +242,53 @@ pub(super) fn trimmed(value: f64) -> String {
         number(value, 0)
     } else {
         number(value, 1)
+    }
+}
+
+/// Heading of a flank.
+pub(super) fn flank_name(flank: Flank) -> String {
+    match flank {
+        Flank::Drive => tooth::drive_side(),
+        Flank::Coast => tooth::coast_side(),
+    }
+}
+
+/// Its shape on the ring gear.
+pub(super) fn flank_shape(flank: Flank) -> String {
+    match flank {
+        Flank::Drive => say!("tooth-convex"),
+        Flank::Coast => say!("tooth-concave"),
+    }
+}
+
+/// Name of an edge.
+pub(super) fn edge_name(edge: Edge) -> String {
+    match edge {
+        Edge::Toe => tooth::toe(),
+        Edge::Heel => tooth::heel(),
+        Edge::Root => tooth::flank(),
+        Edge::Top => tooth::face(),
+    }
+}
+
+/// What stands on the picture of a flank.
+pub(super) fn tooth_words() -> ToothWords {
+    ToothWords {
+        toe: tooth::toe(),
+        heel: tooth::heel(),
+        root: tooth::flank(),
+        top: tooth::face(),
+        cannot_touch: say!("tooth-cannot-touch"),
+        no_print: say!("tooth-no-pattern"),
+    }
+}
+
+/// What stands on a wall chart.
+pub(super) fn chart_words() -> ChartWords {
+    ChartWords {
+        row_lash: say!("chart-row-backlash"),
+        none: say!("chart-none"),
+        no_lash: say!("chart-no-backlash"),
     }
 }
 

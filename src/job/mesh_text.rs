@@ -3,23 +3,32 @@
 use crate::document::mesh::{FlankDocument, MeshDocument};
 use crate::gear::{Design, Hunting, HuntingKind};
 use crate::quantity::{self, Units};
+use crate::words::{say, tooth};
+
+use super::columns::{in_columns, with_unit};
 
 /// What a technician wants to read.
 pub fn text(design: &Design, document: &MeshDocument) -> String {
     let mut lines = vec![design.name.clone(), teeth(design), String::new()];
-    lines.extend(document.warnings.iter().map(|warning| format!("Warning: {warning}")));
+    lines.extend(
+        document
+            .warnings
+            .iter()
+            .map(|warning| say!("mesh-warning", what = warning.clone())),
+    );
     if !document.warnings.is_empty() {
         lines.push(String::new());
     }
     lines.extend(placement(document));
     lines.push(String::new());
     lines.extend(lash(document));
-    for (name, flank) in [
-        ("Drive (convex flank of the ring gear)", &document.drive),
-        ("Coast (concave flank of the ring gear)", &document.coast),
+    let film = quantity::number(document.paste_um, 1);
+    for (heading, flank) in [
+        (say!("mesh-drive-heading", film = film.clone()), &document.drive),
+        (say!("mesh-coast-heading", film = film), &document.coast),
     ] {
         lines.push(String::new());
-        lines.push(format!("{name}, {} µm paste", quantity::number(document.paste_um, 1)));
+        lines.push(heading);
         lines.extend(flank_lines(design, flank).into_iter().map(|line| format!("  {line}")));
     }
     if let Some(geometry) = geometry(document) {
@@ -36,107 +45,122 @@ fn both(show: fn(f64, Units) -> String, length_mm: f64) -> String {
 
 fn teeth(design: &Design) -> String {
     let ratio = f64::from(design.wheel_teeth) / f64::from(design.pinion_teeth);
-    let timing = match Hunting::of(design.pinion_teeth, design.wheel_teeth).map(|h| h.kind) {
-        Some(HuntingKind::Hunting) | None => "hunting: no timing marks",
-        Some(HuntingKind::PartlyHunting) => "partly hunting: put together by its timing marks",
-        Some(HuntingKind::NonHunting) => "non-hunting: put together by its timing marks",
-    };
-    format!(
-        "{} to {} teeth, {} to 1, {timing}",
-        design.wheel_teeth,
-        design.pinion_teeth,
-        quantity::number(ratio, 3)
-    )
+    let (ring_gear, pinion, ratio) = (design.wheel_teeth, design.pinion_teeth, quantity::number(ratio, 3));
+    match Hunting::of(pinion, ring_gear).map(|h| h.kind) {
+        Some(HuntingKind::Hunting) | None => say!(
+            "mesh-teeth-hunting",
+            ring_gear = ring_gear,
+            pinion = pinion,
+            ratio = ratio
+        ),
+        Some(HuntingKind::PartlyHunting) => say!(
+            "mesh-teeth-partly-hunting",
+            ring_gear = ring_gear,
+            pinion = pinion,
+            ratio = ratio
+        ),
+        Some(HuntingKind::NonHunting) => say!(
+            "mesh-teeth-non-hunting",
+            ring_gear = ring_gear,
+            pinion = pinion,
+            ratio = ratio
+        ),
+    }
 }
 
-fn placement(document: &MeshDocument) -> [String; 5] {
+fn placement(document: &MeshDocument) -> Vec<String> {
     let p = &document.placement;
-    let said = |value: f64, positive: &'static str, negative: &'static str| {
-        if value > 0.0 {
+    let said = |shown: String, value: f64, positive: String, negative: String| {
+        let meaning = if value > 0.0 {
             positive
         } else if value < 0.0 {
             negative
         } else {
-            "as designed"
-        }
+            say!("mesh-as-designed")
+        };
+        format!("{shown}  {meaning}")
     };
-    let line = |name: &str, value: f64, positive, negative| {
-        format!(
-            "  {name:<18}{}  {}",
-            both(quantity::deviation, value),
-            said(value, positive, negative)
-        )
-    };
-    [
-        "Placement".to_owned(),
-        line("Pinion depth", p.pinion_axial_mm, "shallower", "deeper"),
-        line(
-            "Ring gear",
-            p.wheel_axial_mm,
-            "away from the pinion",
-            "toward the pinion",
+    let line = |value: f64, positive, negative| said(both(quantity::deviation, value), value, positive, negative);
+    let rows = [
+        (
+            say!("mesh-pinion-depth"),
+            line(
+                p.pinion_axial_mm,
+                say!("mesh-from-ring-gear"),
+                say!("mesh-toward-ring-gear"),
+            ),
         ),
-        line("Offset", p.offset_mm, "more", "less"),
-        format!(
-            "  {:<18}{}°  {}",
-            "Shaft angle",
-            quantity::signed(p.shaft_angle_deg, 3),
-            said(p.shaft_angle_deg, "opened", "closed")
+        (
+            say!("mesh-ring-gear"),
+            line(p.wheel_axial_mm, say!("mesh-from-pinion"), say!("mesh-toward-pinion")),
         ),
-    ]
+        (
+            say!("mesh-offset"),
+            line(p.offset_mm, say!("mesh-more-offset"), say!("mesh-less-offset")),
+        ),
+        (
+            say!("mesh-shaft-angle"),
+            said(
+                format!("{}°", quantity::signed(p.shaft_angle_deg, 3)),
+                p.shaft_angle_deg,
+                say!("mesh-angle-opened"),
+                say!("mesh-angle-closed"),
+            ),
+        ),
+    ];
+    let mut lines = vec![say!("mesh-placement")];
+    lines.extend(in_columns(&rows));
+    lines
 }
 
 fn lash(document: &MeshDocument) -> Vec<String> {
-    let name = "Lash at the ring gear's outer pitch diameter, along its circumference";
     let l = &document.lash_mm;
+    let mut lines = vec![say!("mesh-backlash-measured")];
     let (Some(min), Some(mean), Some(max)) = (l.min, l.mean, l.max) else {
-        return vec![
-            name.to_owned(),
-            "  none to be had: a flank finds no contact at this placement".to_owned(),
-        ];
+        lines.push(format!("  {}", say!("mesh-no-backlash")));
+        return lines;
     };
-    let mut lines = vec![
-        name.to_owned(),
-        format!("  Tightest  {}", both(quantity::fine_length, min)),
-        format!("  Mean      {}", both(quantity::fine_length, mean)),
-        format!("  Loosest   {}", both(quantity::fine_length, max)),
-    ];
+    lines.extend(in_columns(&[
+        (say!("mesh-tightest"), both(quantity::fine_length, min)),
+        (say!("mesh-mean"), both(quantity::fine_length, mean)),
+        (say!("mesh-loosest"), both(quantity::fine_length, max)),
+    ]));
     if max < 0.0 {
-        lines.push("  Interference: the teeth would have to overlap; gears placed so do not go together".to_owned());
+        lines.push(format!("  {}", say!("mesh-interference")));
     } else if min < 0.0 {
-        lines.push("  Interference over part of the pitch: the gears bind there".to_owned());
+        lines.push(format!("  {}", say!("mesh-interference-in-places")));
     }
     lines
 }
 
 /// Where a print sits along the tooth.
-fn lengthwise(x: f64) -> &'static str {
+fn lengthwise(x: f64) -> String {
     match x {
-        x if x < -0.5 => "at the toe",
-        x if x < -0.25 => "toward the toe",
-        x if x < -0.08 => "slightly toward the toe",
-        x if x <= 0.08 => "in the middle of the length",
-        x if x <= 0.25 => "slightly toward the heel",
-        x if x <= 0.5 => "toward the heel",
-        _ => "at the heel",
+        x if x < -0.5 => say!("mesh-at-toe"),
+        x if x < -0.25 => say!("mesh-toward-toe"),
+        x if x < -0.08 => say!("mesh-slightly-toward-toe"),
+        x if x <= 0.08 => say!("mesh-middle-of-length"),
+        x if x <= 0.25 => say!("mesh-slightly-toward-heel"),
+        x if x <= 0.5 => say!("mesh-toward-heel"),
+        _ => say!("mesh-at-heel"),
     }
 }
 
 /// Where a print sits in height.
-fn height(y: f64) -> &'static str {
+fn height(y: f64) -> String {
     match y {
-        y if y < -0.5 => "at the root",
-        y if y < -0.25 => "low",
-        y if y < -0.08 => "a little low",
-        y if y <= 0.08 => "in the middle of the height",
-        y if y <= 0.25 => "a little high",
-        y if y <= 0.5 => "high",
-        _ => "at the top",
+        y if y < -0.5 => say!("mesh-at-flank"),
+        y if y < -0.25 => say!("mesh-toward-flank"),
+        y if y < -0.08 => say!("mesh-slightly-toward-flank"),
+        y if y <= 0.08 => say!("mesh-middle-of-height"),
+        y if y <= 0.25 => say!("mesh-slightly-toward-face"),
+        y if y <= 0.5 => say!("mesh-toward-face"),
+        _ => say!("mesh-at-face"),
     }
 }
 
 fn percent(share: f64) -> String {
-    format!("{}\u{a0}%", quantity::number(100.0 * share, 0))
+    with_unit(&quantity::number(100.0 * share, 0), "%")
 }
 
 fn flank_lines(design: &Design, flank: &FlankDocument) -> Vec<String> {
@@ -144,139 +168,128 @@ fn flank_lines(design: &Design, flank: &FlankDocument) -> Vec<String> {
     let (Some([x, y]), Some(toe), Some(heel), Some(root), Some(top)) =
         (pattern.centroid, pattern.toe, pattern.heel, pattern.root, pattern.top)
     else {
-        return vec!["No print: no part of this flank comes as near as the paste is thick".to_owned()];
+        return vec![say!("mesh-no-pattern-at-all")];
     };
     let ends = [
-        (toe <= -0.98, "the toe"),
-        (heel >= 0.98, "the heel"),
-        (root <= -0.98, "the root"),
-        (top >= 0.98, "the top"),
+        (toe <= -0.98, tooth::toe()),
+        (heel >= 0.98, tooth::heel()),
+        (root <= -0.98, tooth::flank()),
+        (top >= 0.98, tooth::face()),
     ];
-    let runs_off: Vec<&str> = ends.iter().filter(|(off, _)| *off).map(|(_, end)| *end).collect();
-    let mut lines = vec![format!("Print {}, {}", lengthwise(x), height(y))];
+    let runs_off: Vec<String> = ends.into_iter().filter(|(off, _)| *off).map(|(_, end)| end).collect();
+    let mut lines = vec![say!("mesh-pattern-place", along = lengthwise(x), up = height(y))];
     if !runs_off.is_empty() {
-        lines.push(format!("The print runs off the flank at {}", runs_off.join(" and ")));
+        lines.push(say!("mesh-pattern-runs-off", edges = runs_off.join(", ")));
     }
     let millimetres = 0.5 * design.wheel_face_width_mm;
-    lines.push(format!(
-        "{} of the flank marked; centre x {}, y {}",
-        percent(pattern.area_fraction),
-        quantity::signed(x, 2),
-        quantity::signed(y, 2)
+    lines.push(say!(
+        "mesh-area-and-center",
+        area = percent(pattern.area_fraction),
+        along = quantity::signed(x, 2),
+        up = quantity::signed(y, 2)
     ));
-    lines.push(format!(
-        "Length: {} of {} face width, from x {} (toe end is {MINUS}1) to {} (heel end is +1)",
-        quantity::length((heel - toe) * millimetres, Units::Metric),
-        quantity::length(design.wheel_face_width_mm, Units::Metric),
-        quantity::signed(toe, 2),
-        quantity::signed(heel, 2)
+    lines.push(say!(
+        "mesh-length",
+        length = quantity::length((heel - toe) * millimetres, Units::Metric),
+        face_width = quantity::length(design.wheel_face_width_mm, Units::Metric),
+        toe = quantity::signed(toe, 2),
+        heel = quantity::signed(heel, 2)
     ));
-    lines.push(format!(
-        "Height: from y {} (root is {MINUS}1) to {} (top is +1)",
-        quantity::signed(root, 2),
-        quantity::signed(top, 2)
+    lines.push(say!(
+        "mesh-height",
+        root = quantity::signed(root, 2),
+        top = quantity::signed(top, 2)
     ));
     if let Some(error) = flank.transmission_error_urad {
-        lines.push(format!(
-            "Transmission error {}\u{a0}µrad at the ring gear, peak to peak",
-            quantity::number(error, 1)
-        ));
+        lines.push(say!("mesh-transmission-error-of", error = quantity::number(error, 1)));
     }
     lines.push(edges(flank));
     lines
 }
-
-const MINUS: char = '\u{2212}';
 
 fn edges(flank: &FlankDocument) -> String {
     let (wheel, tip) = (
         flank.edge_contact.wheel.unwrap_or(0.0),
         flank.edge_contact.pinion_tip.unwrap_or(0.0),
     );
-    if wheel <= 0.0 && tip <= 0.0 {
-        return "No edge contact".to_owned();
+    match (wheel > 0.0, tip > 0.0) {
+        (false, false) => say!("mesh-no-edge-contact"),
+        (true, false) => say!("mesh-edge-contact-ring-gear", ring_gear = percent(wheel)),
+        (false, true) => say!("mesh-edge-contact-pinion", pinion = percent(tip)),
+        (true, true) => say!(
+            "mesh-edge-contact-both",
+            ring_gear = percent(wheel),
+            pinion = percent(tip)
+        ),
     }
-    let mut parts = Vec::new();
-    if wheel > 0.0 {
-        parts.push(format!(
-            "on an edge of the ring gear's flank for {} of the roll",
-            percent(wheel)
-        ));
-    }
-    if tip > 0.0 {
-        parts.push(format!("on the pinion's tip edge for {} of the roll", percent(tip)));
-    }
-    format!("Edge contact, a print to correct: {}", parts.join(", "))
 }
 
 fn geometry(document: &MeshDocument) -> Option<Vec<String>> {
     let g = document.geometry.as_ref()?;
     let degrees = |value: f64| format!("{}°", quantity::number(value, 2));
     let limit = g.limit_radius_mm.map_or_else(
-        || "none (no offset)".to_owned(),
+        || say!("mesh-no-limit-radius"),
         |radius| quantity::length(radius, Units::Metric),
     );
-    let line = |name: &str, value: String| format!("  {name:<34}{value}");
-    Some(vec![
-        "As designed".to_owned(),
-        line(
-            "Pitch angles, ring gear / pinion",
+    let rows = [
+        (
+            say!("mesh-pitch-angles"),
             format!(
                 "{} / {}",
                 degrees(g.wheel_pitch_angle_deg),
                 degrees(g.pinion_pitch_angle_deg)
             ),
         ),
-        line(
-            "Spiral angles, ring gear / pinion",
+        (
+            say!("mesh-spiral-angles"),
             format!(
                 "{} / {}",
                 degrees(g.wheel_spiral_angle_deg),
                 degrees(g.pinion_spiral_angle_deg)
             ),
         ),
-        line(
-            "Ring gear face / root angle",
+        (
+            say!("mesh-ring-gear-angles"),
             format!(
                 "{} / {}",
                 degrees(g.wheel_face_angle_deg),
                 degrees(g.wheel_root_angle_deg)
             ),
         ),
-        line("Pinion face angle", degrees(g.pinion_face_angle_deg)),
-        line(
-            "Mean radii, ring gear / pinion",
+        (say!("mesh-pinion-face-angle"), degrees(g.pinion_face_angle_deg)),
+        (
+            say!("mesh-mean-radii"),
             format!(
                 "{} / {}",
                 quantity::length(g.wheel_mean_radius_mm, Units::Metric),
                 quantity::length(g.pinion_mean_radius_mm, Units::Metric)
             ),
         ),
-        line(
-            "Mean normal module",
+        (
+            say!("mesh-normal-module"),
             quantity::fine_length(g.mean_normal_module_mm, Units::Metric),
         ),
-        line(
-            "Offset angle in the pitch plane",
-            degrees(g.offset_angle_pitch_plane_deg),
-        ),
-        line(
-            "Limit pressure angle / radius",
+        (say!("mesh-offset-angle"), degrees(g.offset_angle_pitch_plane_deg)),
+        (
+            say!("mesh-limit"),
             format!("{} / {limit}", degrees(g.limit_pressure_angle_deg)),
         ),
-        line(
-            "Cutter blades, drive / coast",
+        (
+            say!("mesh-blades"),
             format!(
                 "{} / {}",
                 degrees(g.blade_angle_drive_deg),
                 degrees(g.blade_angle_coast_deg)
             ),
         ),
-        line(
-            "Cutter point width",
+        (
+            say!("mesh-point-width"),
             quantity::fine_length(g.point_width_mm, Units::Metric),
         ),
-    ])
+    ];
+    let mut lines = vec![say!("mesh-geometry")];
+    lines.extend(in_columns(&rows));
+    Some(lines)
 }
 
 #[cfg(test)]
@@ -376,6 +389,6 @@ mod tests {
             mean: None,
             max: None,
         };
-        assert!(text(&design(), &binding).contains("no contact"), "none");
+        assert!(text(&design(), &binding).contains("cannot touch"), "none");
     }
 }

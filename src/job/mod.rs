@@ -7,6 +7,7 @@ pub mod attempt;
 pub mod attempt_journal;
 mod attempt_text;
 pub mod check;
+mod columns;
 pub mod debrief;
 mod failure;
 pub mod gear_sets;

@@ -3,6 +3,7 @@
 use serde_json::Value;
 
 use crate::bench::Operation;
+use crate::words::say;
 
 /// JSON Schema of all operations.
 pub fn schema() -> Value {
@@ -30,13 +31,14 @@ pub fn text() -> String {
             .filter_map(Value::as_str)
             .collect();
         for (field, of) in properties.into_iter().flatten().filter(|(field, _)| *field != "do") {
-            let optional = if required.contains(&field.as_str()) {
-                ""
-            } else {
-                ", may be left out"
-            };
             let about = of.get("description").and_then(Value::as_str).unwrap_or_default();
-            lines.push(format!("    {field}: {}{optional}. {about}", kind(&schema, of)));
+            let kind = kind(&schema, of);
+            let told = if required.contains(&field.as_str()) {
+                say!("card-field", field = field.clone(), kind = kind, about = about)
+            } else {
+                say!("card-field-optional", field = field.clone(), kind = kind, about = about)
+            };
+            lines.push(format!("    {told}"));
         }
     }
     lines.join("\n")
@@ -56,38 +58,45 @@ fn kind(schema: &Value, of: &Value) -> String {
             .map(|one| kind(schema, one))
             .filter(|k| k != "null")
             .collect();
-        return kinds.join(" or ");
+        return kinds
+            .into_iter()
+            .reduce(|first, second| say!("card-or", first = first, second = second))
+            .unwrap_or_default();
     }
     if let Some(one_of) = of.get("oneOf").and_then(Value::as_array) {
         let words: Vec<String> = one_of.iter().map(|one| choice(schema, one)).collect();
-        return format!("one of {}", words.join(", "));
+        return say!("card-one-of", names = words.join(", "));
     }
     if let Some(words) = of.get("enum").and_then(Value::as_array) {
         let words: Vec<&str> = words.iter().filter_map(Value::as_str).collect();
-        return format!("one of {}", words.join(", "));
+        return say!("card-one-of", names = words.join(", "));
     }
-    let limits = match (of.get("minimum"), of.get("maximum")) {
-        (Some(low), Some(high)) => format!(" {} to {}", plain(low), plain(high)),
-        _ => String::new(),
-    };
+    let limits = of.get("minimum").zip(of.get("maximum"));
     let kinds: Vec<&str> = match of.get("type") {
         Some(Value::String(one)) => vec![one.as_str()],
         Some(Value::Array(many)) => many.iter().filter_map(Value::as_str).collect(),
         _ => Vec::new(),
     };
-    let named = kinds.iter().find(|k| **k != "null").copied().unwrap_or("value");
+    let named = kinds.iter().find(|k| **k != "null").copied();
     match named {
-        "array" => {
+        Some("array") => {
             let items = of
                 .get("items")
-                .map_or_else(|| "values".to_owned(), |items| kind(schema, items));
-            format!("list of {items}")
+                .map_or_else(|| say!("card-values"), |items| kind(schema, items));
+            say!("card-list-of", kind = items)
         }
-        "boolean" => "true or false".to_owned(),
-        "integer" => format!("whole number{limits}"),
-        "number" => format!("number{limits}"),
-        "string" => "text".to_owned(),
-        other => other.to_owned(),
+        Some("boolean") => say!("card-true-or-false"),
+        Some("integer") => limits.map_or_else(
+            || say!("card-whole-number"),
+            |(low, high)| say!("card-whole-number-within", low = plain(low), high = plain(high)),
+        ),
+        Some("number") => limits.map_or_else(
+            || say!("card-number"),
+            |(low, high)| say!("card-number-within", low = plain(low), high = plain(high)),
+        ),
+        Some("string") => say!("card-text"),
+        Some(other) => other.to_owned(),
+        None => say!("card-value"),
     }
 }
 

@@ -6,10 +6,18 @@ use crate::text::{Limits, Problems, decode};
 use crate::words::problem::{Own, Told};
 use crate::words::say;
 
+use super::failure::error_line;
 use super::{Failure, problem_text};
 
-/// The header of a placements file, exactly.
-pub const HEADER: [&str; 4] = ["pinion_axial_mm", "wheel_axial_mm", "offset_mm", "shaft_angle_deg"];
+/// The header of a placements file, exactly: the names of the options with their units.
+pub const HEADER: [&str; 4] = [
+    "pinion_axial_mm",
+    "wheel_axial_mm",
+    "offset_shift_mm",
+    "shaft_angle_shift_deg",
+];
+/// The header of earlier files, read as well: the keys of the document.
+const KEYS: [&str; 4] = ["pinion_axial_mm", "wheel_axial_mm", "offset_mm", "shaft_angle_deg"];
 /// How large a placements file may be.
 pub const LIMITS: Limits = Limits {
     bytes: 16 * 1024 * 1024,
@@ -24,13 +32,13 @@ const LARGEST_DEG: f64 = 45.0;
 /// A placement as people write it.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct PlacementNumbers {
-    /// P, mm.
+    /// Pinion away from the crossing point, mm.
     pub pinion_axial_mm: f64,
-    /// G, mm.
+    /// Ring gear away from the pinion, mm.
     pub wheel_axial_mm: f64,
-    /// E, mm.
+    /// Offset beyond the designed one, mm.
     pub offset_mm: f64,
-    /// Σ, degrees.
+    /// Shaft angle beyond the designed one, degrees.
     pub shaft_angle_deg: f64,
 }
 
@@ -170,7 +178,7 @@ impl PlacementNumbers {
                 let unfit = fit(column, value).err()?;
                 let option = format!("{option} {value}");
                 let told = Told::new(say!("problem-placements-option", option = option), unfit.cure());
-                Some(format!("error: {}", told.line()))
+                Some(error_line(told.line()))
             })
             .collect();
         if texts.is_empty() {
@@ -220,7 +228,7 @@ fn rows(text: &str) -> Result<Vec<PlacementNumbers>, Problems<PlacementsProblem>
         .from_reader(text.as_bytes());
     let mut placements = Vec::new();
     let mut count = 0_usize;
-    let mut header_seen = false;
+    let mut names: Option<[&'static str; 4]> = None;
     // Where the reader is: byte and line, for the rows below.
     let (mut at, mut line) = (0_usize, 1_usize);
     for record in reader.records() {
@@ -234,21 +242,21 @@ fn rows(text: &str) -> Result<Vec<PlacementNumbers>, Problems<PlacementsProblem>
         let span = line_at(text, start);
         line += text.get(at..span.start).unwrap_or("").matches('\n').count();
         at = span.start;
-        if !header_seen {
-            header_seen = true;
-            if record.iter().ne(HEADER) {
+        let Some(names) = names else {
+            names = [HEADER, KEYS].into_iter().find(|names| record.iter().eq(*names));
+            if names.is_none() {
                 let semicolons = record.iter().any(|field| field.contains(';'));
                 problems.note_own(span, PlacementsProblem::Header { semicolons });
                 return problems.verdict(None);
             }
             continue;
-        }
+        };
         count += 1;
         if count > MOST_ROWS {
             problems.note_own(span, PlacementsProblem::TooMany);
             break;
         }
-        if let Some(placement) = row(&record, line, span, &mut problems) {
+        if let Some(placement) = row(&record, names, line, span, &mut problems) {
             placements.push(placement);
         }
     }
@@ -269,11 +277,12 @@ fn line_at(text: &str, at: usize) -> std::ops::Range<usize> {
 
 fn row(
     record: &csv::StringRecord,
+    names: [&'static str; 4],
     line: usize,
     span: std::ops::Range<usize>,
     problems: &mut Problems<PlacementsProblem>,
 ) -> Option<PlacementNumbers> {
-    if record.len() != HEADER.len() {
+    if record.len() != names.len() {
         problems.note_own(
             span,
             PlacementsProblem::Fields {
@@ -298,7 +307,7 @@ fn row(
                     PlacementsProblem::Number {
                         line,
                         given: field.chars().take(40).collect(),
-                        column: HEADER.get(column).copied().unwrap_or_default(),
+                        column: names.get(column).copied().unwrap_or_default(),
                         unfit,
                     },
                 );
@@ -335,6 +344,16 @@ mod tests {
         let found = rows(&format!("{GOOD}0.1, -0.2,0,1e-1\r\n\n-0.05,0,0.3,0\n")).expect("good rows");
         let all: Vec<[f64; 4]> = found.iter().map(PlacementNumbers::row).collect();
         assert_eq!(all, [[0.1, -0.2, 0.0, 0.1], [-0.05, 0.0, 0.3, 0.0]]);
+    }
+
+    #[test]
+    fn columns_are_named_as_the_options_or_as_the_keys() {
+        let row = "0.1,-0.2,0,1e-1\n";
+        let [options, keys] = [HEADER, KEYS].map(|names| rows(&format!("{}\n{row}", names.join(","))).expect("read"));
+        assert_eq!(options, keys);
+        let mixed =
+            rows("pinion_axial_mm,wheel_axial_mm,offset_mm,shaft_angle_shift_deg\n0,0,0,0\n").expect_err("refused");
+        assert!(mixed.list()[0].remedy.contains(&HEADER.join(",")), "how it is written");
     }
 
     #[test]

@@ -4,8 +4,9 @@ use crate::bearing::friction::Running;
 use crate::bearing::{LengthFault, Overload, SpacerMemory, Support, Tightened, Torque};
 use crate::document::preload::PreloadDocument;
 use crate::quantity;
-use crate::words;
+use crate::words::{self, say};
 
+use super::failure::error_line;
 use super::supports::{self, FoundSupport};
 use super::{AtFault, Failure};
 
@@ -24,6 +25,8 @@ pub const MOST_ROWS: u32 = 2000;
 
 /// Speed above which the oil's failing to return in time is no longer nothing, r/min.
 const HAND_SPEED_RPM: f64 = 120.0;
+/// Unit of temperatures.
+const CELSIUS: &str = "°C";
 /// Viscosity at which gear oil counts as solid, mm²/s: 150 Pa s (limit of SAE J306) at 0.9 g/cm³.
 const SOLID_OIL_MM2_S: f64 = 167_000.0;
 
@@ -225,24 +228,18 @@ pub(super) fn solve(found: &FoundSupport, conditions: Conditions) -> Result<Prel
     let support = found.support.with_spacer_length_mm(conditions.spacer_mm);
     let state = support
         .tightened_to(conditions.nut_torque_nm, SpacerMemory::default())
-        .map_err(|error| {
-            Failure::other(format!(
-                "error: the support could not be solved: {}",
-                words::error::root(error).line()
-            ))
-        })?;
+        .map_err(|error| Failure::went_wrong(say!("preload-unsolved", why = words::error::root(error).line())))?;
     let overload = support.overload(&state);
     let tears = matches!(overload, Some(Overload::Thread { .. } | Overload::Spacer { .. }));
     if let Some(overload) = overload
         && (tears || state.spacer_loaded_length_mm <= 0.0)
     {
-        return Err(Failure::input(format!(
-            "error: with the nut at {} N·m and a spacer of {} mm {}. Give less torque or another spacer, and check \
-             the nut and the spacer in {}.",
-            conditions.nut_torque_nm,
-            conditions.spacer_mm,
-            words::error::overload(overload),
-            found.source
+        return Err(Failure::bad_input(say!(
+            "preload-overload",
+            torque = conditions.nut_torque_nm.to_string(),
+            spacer = conditions.spacer_mm.to_string(),
+            what = words::error::overload(overload),
+            source = found.source.clone()
         )));
     }
     let running = support.running(conditions.turn_rpm, conditions.temperature_c);
@@ -253,7 +250,7 @@ pub(super) fn solve(found: &FoundSupport, conditions: Conditions) -> Result<Prel
             .total_nm
     };
     let mut notes = notes(&support, &conditions, &state, running);
-    notes.extend(overload.map(|overload| format!("In a shop {}.", words::error::overload(overload))));
+    notes.extend(overload.map(|overload| say!("preload-note-overload", what = words::error::overload(overload))));
     Ok(Preload {
         source: found.source.clone(),
         conditions,
@@ -347,31 +344,21 @@ impl Preload {
 fn notes(support: &Support, conditions: &Conditions, state: &Tightened, running: Running) -> Vec<String> {
     let mut notes = Vec::new();
     if state.preload_n <= 0.0 && support.has_sleeve() && state.memory.plastic_shortening_mm <= 0.0 {
-        notes.push("The sleeve has not begun to collapse: it holds the bearings apart. Turn the nut on.".to_owned());
+        notes.push(say!("preload-note-not-crushed"));
     } else if state.preload_n <= 0.0 {
-        notes.push("The spacer holds the bearings apart: end play, no preload.".to_owned());
+        notes.push(say!("preload-note-end-play"));
     }
     if state.spacer_loose {
-        notes.push(
-            "The spacer is so short that it lies loose: the bearings carry the whole clamp and would be ruined."
-                .to_owned(),
-        );
+        notes.push(say!("preload-note-loose"));
     }
     if [support.head_bearing, support.tail_bearing].iter().any(|b| b.steep) {
-        notes.push(
-            "Steep bearings (series 313, 322B, 323B) may need up to four times the breakaway torque computed here."
-                .to_owned(),
-        );
+        notes.push(say!("preload-note-steep"));
     }
     if conditions.turn_rpm > HAND_SPEED_RPM {
-        notes.push(format!(
-            "Above {HAND_SPEED_RPM} r/min oil no longer returns between the rollers in time; that is left out here."
-        ));
+        notes.push(say!("preload-note-fast", rpm = HAND_SPEED_RPM.to_string()));
     }
     if running.viscosity_mm2_s > SOLID_OIL_MM2_S {
-        notes.push(
-            "The oil is all but solid at this temperature: the torque is beyond what the formulas know.".to_owned(),
-        );
+        notes.push(say!("preload-note-solid-oil"));
     }
     notes
 }
@@ -380,35 +367,41 @@ fn notes(support: &Support, conditions: &Conditions, state: &Tightened, running:
 fn check(found: &FoundSupport, request: &Request, sweep: Option<&Sweep>) -> Result<Conditions, Failure> {
     let mut wrong: Vec<String> = Vec::new();
     let support = &found.support;
-    let mut in_range = |name: &str, value: f64, low: f64, high: f64, unit: &str, hint: &str| {
-        if !(low..=high).contains(&value) {
-            wrong.push(format!("error: {name} is {value}; give {low} to {high} {unit}.{hint}"));
+    let mut in_range = |option: &str, value: f64, [low, high]: [f64; 2], unit: &str| {
+        if (low..=high).contains(&value) {
+            return;
         }
+        let [shown, low, high] = [value, low, high].map(|number| number.to_string());
+        wrong.push(error_line(if unit == CELSIUS && (150.0..=300.0).contains(&value) {
+            say!(
+                "preload-fahrenheit",
+                option = option,
+                value = shown,
+                low = low,
+                high = high,
+                unit = unit
+            )
+        } else {
+            say!(
+                "preload-out-of-range",
+                option = option,
+                value = shown,
+                low = low,
+                high = high,
+                unit = unit
+            )
+        }));
     };
-    let torque = |in_range: &mut dyn FnMut(&str, f64, f64, f64, &str, &str), name: &str, value: f64| {
-        in_range(name, value, 1.0, 10_000.0, "N·m", "");
-    };
+    let torques = [1.0, 10_000.0];
     let conditions = Conditions {
         spacer_mm: request.spacer_mm.unwrap_or(support.spacer.free_length_mm),
         nut_torque_nm: request.nut_torque_nm.unwrap_or_else(|| usual_nut_torque_nm(support)),
         turn_rpm: request.turn_rpm.unwrap_or(DEFAULT_TURN_RPM),
         temperature_c: request.temperature_c.unwrap_or(DEFAULT_TEMPERATURE_C),
     };
-    torque(&mut in_range, "--nut-torque-nm", conditions.nut_torque_nm);
-    in_range("--turn-rpm", conditions.turn_rpm, 0.1, 1000.0, "r/min", "");
-    let fahrenheit = if (150.0..=300.0).contains(&conditions.temperature_c) {
-        " Did you give °F?"
-    } else {
-        ""
-    };
-    in_range(
-        "--temperature-c",
-        conditions.temperature_c,
-        -40.0,
-        150.0,
-        "°C",
-        fahrenheit,
-    );
+    in_range("--nut-torque-nm", conditions.nut_torque_nm, torques, "N·m");
+    in_range("--turn-rpm", conditions.turn_rpm, [0.1, 1000.0], "r/min");
+    in_range("--temperature-c", conditions.temperature_c, [-40.0, 150.0], CELSIUS);
     if let Some(Sweep {
         over: Over::NutTorque,
         from,
@@ -416,8 +409,8 @@ fn check(found: &FoundSupport, request: &Request, sweep: Option<&Sweep>) -> Resu
         ..
     }) = sweep
     {
-        torque(&mut in_range, "--nut-torque-from", *from);
-        torque(&mut in_range, "--nut-torque-to", *to);
+        in_range("--nut-torque-from", *from, torques, "N·m");
+        in_range("--nut-torque-to", *to, torques, "N·m");
     }
     let mut fits = |name: &str, value: f64| {
         if let Some(text) = length_problem(support, name, value) {
@@ -439,11 +432,13 @@ fn check(found: &FoundSupport, request: &Request, sweep: Option<&Sweep>) -> Resu
         && wrong.is_empty()
         && sweep.rows().is_none()
     {
-        wrong.push(format!(
-            "error: from {} to {} by {} makes no table of 1 to {MOST_ROWS} rows. Give a step above 0 and an end that is not \
-             before the start.",
-            sweep.from, sweep.to, sweep.step
-        ));
+        wrong.push(error_line(say!(
+            "preload-no-table",
+            from = sweep.from.to_string(),
+            to = sweep.to.to_string(),
+            step = sweep.step.to_string(),
+            most = MOST_ROWS
+        )));
     }
     if wrong.is_empty() {
         Ok(conditions)
@@ -459,17 +454,29 @@ fn check(found: &FoundSupport, request: &Request, sweep: Option<&Sweep>) -> Resu
 fn length_problem(support: &Support, name: &str, value: f64) -> Option<String> {
     let fault_of = |length: f64| LengthFault::of(support.has_sleeve(), length, support.zero_preload_length_mm);
     if !(value > 0.0 && value.is_finite()) {
-        return Some(format!(
-            "error: {name} is {value}; give a length above 0 in millimetres."
-        ));
+        return Some(error_line(say!(
+            "preload-length-above-zero",
+            option = name,
+            value = value.to_string()
+        )));
     }
     let fault = fault_of(value)?;
-    let inches = quantity::millimetres(value);
-    let hint = if fault_of(inches).is_none() {
-        format!(" Did you give inches? {value} inches are {inches:.3} millimetres.")
-    } else {
-        String::new()
-    };
     let told = words::problem::support::length(fault);
-    Some(format!("error: {name} {value}: {}{hint}", told.line()))
+    let inches = quantity::millimetres(value);
+    Some(error_line(if fault_of(inches).is_none() {
+        say!(
+            "preload-length-inches",
+            option = name,
+            value = value.to_string(),
+            fault = told.line(),
+            mm = format!("{inches:.3}")
+        )
+    } else {
+        say!(
+            "preload-length",
+            option = name,
+            value = value.to_string(),
+            fault = told.line()
+        )
+    }))
 }

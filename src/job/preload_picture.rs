@@ -11,7 +11,7 @@ use crate::drawing::{
 use crate::numerics::root;
 use crate::quantity::{self, inch_pounds, number};
 use crate::store;
-use crate::words;
+use crate::words::{self, say};
 
 use super::Failure;
 use super::preload::{NEW_FRICTION_FACTOR, Preload, RUN_IN_FRICTION_FACTOR, TorqueWindow};
@@ -51,13 +51,7 @@ pub fn picture(present: &Preload) -> Result<Picture, Failure> {
         TorqueWindow::new_bearings(&present.support),
         TorqueWindow::run_in_bearings(&present.support),
     );
-    let mut picture = Picture::on(
-        Ink::Panel,
-        960.0,
-        640.0,
-        format!("Rotating torque over {}: {}", chart.over_what(), present.support.name),
-        chart.description(),
-    );
+    let mut picture = Picture::on(Ink::Panel, 960.0, 640.0, chart.title(), chart.description());
     chart.heading(&mut picture);
     let frame = &chart.frame;
     picture.draw(frame.ground());
@@ -91,10 +85,7 @@ struct Chart<'p> {
 }
 
 fn unsolved(error: root::RootError) -> Failure {
-    Failure::other(format!(
-        "error: the support could not be solved for the picture: {}",
-        words::error::root(error).line()
-    ))
+    Failure::went_wrong(say!("preload-unsolved-picture", why = words::error::root(error).line()))
 }
 
 impl<'p> Chart<'p> {
@@ -136,8 +127,13 @@ impl<'p> Chart<'p> {
         self.present.support.has_sleeve()
     }
 
-    fn over_what(&self) -> &'static str {
-        if self.sleeve() { "nut torque" } else { "spacer length" }
+    fn title(&self) -> String {
+        let support = self.present.support.name.clone();
+        if self.sleeve() {
+            say!("preload-chart-title-nut", support = support)
+        } else {
+            say!("preload-chart-title-spacer", support = support)
+        }
     }
 
     fn present_x(&self) -> f64 {
@@ -150,22 +146,21 @@ impl<'p> Chart<'p> {
 
     fn description(&self) -> String {
         let p = self.present;
-        format!(
-            "{}: preload {} kN, rotating torque {} in·lb ({} N·m). Two curves, for new and for run-in bearings; two bands, the \
-             windows for both.",
-            self.present_words(),
-            number(1.0e-3 * p.state.preload_n, 2),
-            number(inch_pounds(p.rolling.total_nm), 1),
-            number(p.rolling.total_nm, 2)
+        say!(
+            "preload-chart-description",
+            present = self.present_words(),
+            preload = number(1.0e-3 * p.state.preload_n, 2),
+            in_lb = number(inch_pounds(p.rolling.total_nm), 1),
+            nm = number(p.rolling.total_nm, 2)
         )
     }
 
     fn present_words(&self) -> String {
         let c = &self.present.conditions;
         if self.sleeve() {
-            format!("Present: nut at {} N·m", number(c.nut_torque_nm, 1))
+            say!("preload-chart-present-nut", nm = number(c.nut_torque_nm, 1))
         } else {
-            format!("Present: spacer {} mm", number(c.spacer_mm, 3))
+            say!("preload-chart-present-spacer", mm = number(c.spacer_mm, 3))
         }
     }
 
@@ -176,36 +171,25 @@ impl<'p> Chart<'p> {
             Text::new(Point::new(AREA.left, 36.0), p.support.name.clone(), TITLE).bold(),
         ));
         let fixed = if self.sleeve() {
-            format!(
-                "new sleeve {} mm long, tightened for the first time",
-                number(c.spacer_mm, 3)
-            )
+            say!("preload-chart-heading-nut", mm = number(c.spacer_mm, 3))
         } else {
-            format!(
-                "nut at {} N·m ({} ft·lb)",
-                number(c.nut_torque_nm, 1),
-                number(quantity::foot_pounds(c.nut_torque_nm), 0)
+            say!(
+                "preload-chart-heading-spacer",
+                nm = number(c.nut_torque_nm, 1),
+                ft_lb = number(quantity::foot_pounds(c.nut_torque_nm), 0)
             )
         };
-        let turned = format!(
-            "turned at {} r/min, {} °C, seal in, no gears meshed",
-            number(c.turn_rpm, 0),
-            number(c.temperature_c, 0)
+        let turned = say!(
+            "preload-chart-conditions",
+            rpm = number(c.turn_rpm, 0),
+            celsius = number(c.temperature_c, 0)
         );
-        for (line, words) in [format!("Rotating torque over {}: {fixed},", self.over_what()), turned]
-            .into_iter()
-            .enumerate()
-        {
+        for (line, words) in [fixed, turned].into_iter().enumerate() {
             let at = Point::new(AREA.left, 56.0 + 18.0 * line as f64);
             picture.draw(Item::Text(Text::new(at, words, BODY)));
         }
         picture.draw(Item::Text(
-            Text::new(
-                Point::new(AREA.left, 626.0),
-                "Windows: common practice, no source. Simulated values are never a specification for a real axle.",
-                SMALL,
-            )
-            .ink(Ink::Muted),
+            Text::new(Point::new(AREA.left, 626.0), say!("preload-caution"), SMALL).ink(Ink::Muted),
         ));
     }
 
@@ -295,7 +279,12 @@ impl<'p> Chart<'p> {
         let frame = &self.frame;
         let mut draw = |items: Vec<Item>| items.into_iter().for_each(|item| picture.draw(item));
         draw(frame.scale(FrameSide::Left, y_ticks, BODY));
-        draw(vec![frame.name(FrameSide::Left, "rotating torque, in·lb", BODY, 52.0)]);
+        draw(vec![frame.name(
+            FrameSide::Left,
+            &say!("preload-chart-axis-in-lb"),
+            BODY,
+            52.0,
+        )]);
         let newton_metres = Axis {
             to: quantity::NM_PER_INCH_POUND * frame.y.to,
             ..frame.y
@@ -309,17 +298,22 @@ impl<'p> Chart<'p> {
             })
             .collect();
         draw(frame.scale(FrameSide::Right, &right, BODY));
-        draw(vec![frame.name(FrameSide::Right, "rotating torque, N·m", BODY, 60.0)]);
+        draw(vec![frame.name(
+            FrameSide::Right,
+            &say!("preload-chart-axis-nm"),
+            BODY,
+            60.0,
+        )]);
         draw(frame.scale(FrameSide::Bottom, x_ticks, BODY));
         draw(frame.scale(FrameSide::Top, &self.upper_ticks()?, BODY));
         let (below, above) = if self.sleeve() {
-            ("nut torque, N·m", "degrees of nut since the bearings touched")
+            (say!("preload-chart-axis-nut"), say!("preload-chart-axis-degrees"))
         } else {
-            ("spacer length with its shims, mm", "shim against the present, 0.001 in")
+            (say!("preload-chart-axis-spacer"), say!("preload-chart-axis-shim"))
         };
         draw(vec![
-            frame.name(FrameSide::Bottom, below, BODY, 42.0),
-            frame.name(FrameSide::Top, above, BODY, 34.0),
+            frame.name(FrameSide::Bottom, &below, BODY, 42.0),
+            frame.name(FrameSide::Top, &above, BODY, 34.0),
         ]);
         // A second scale below: the preload that belongs to each place.
         let second = Frame {
@@ -335,7 +329,12 @@ impl<'p> Chart<'p> {
         );
         draw(vec![Item::stroked(base, Stroke::full(Ink::Line, 1.0))]);
         draw(second.scale(FrameSide::Bottom, &self.preload_ticks()?, BODY));
-        draw(vec![second.name(FrameSide::Bottom, "preload, kN", BODY, 42.0)]);
+        draw(vec![second.name(
+            FrameSide::Bottom,
+            &say!("preload-chart-axis-preload"),
+            BODY,
+            42.0,
+        )]);
         Ok(())
     }
 
@@ -424,13 +423,16 @@ impl<'p> Chart<'p> {
         two_lines(
             AREA.top + 20.0,
             Ink::Muted,
-            ["end play:".to_owned(), "seal drag only".to_owned()],
+            [say!("preload-chart-end-play"), say!("preload-chart-seal-only")],
         );
-        for (words, window) in [("window, new", new), ("window, run in", run_in)] {
+        for (words, window) in [
+            (say!("preload-chart-window-new"), new),
+            (say!("preload-chart-window-run-in"), run_in),
+        ] {
             let (low, high) = (inch_pounds(window.low_nm), inch_pounds(window.high_nm));
-            let numbers = format!("{} to {} in·lb", number(low, 0), number(high, 0));
+            let numbers = say!("preload-chart-range", low = number(low, 0), high = number(high, 0));
             // The lower half of the upper band may be covered by the other one.
-            two_lines(y(window.high_nm) + 17.0, Ink::Good, [words.to_owned(), numbers]);
+            two_lines(y(window.high_nm) + 17.0, Ink::Good, [words, numbers]);
         }
         items.extend(self.curve_names()?);
         Ok(items)
@@ -445,11 +447,11 @@ impl<'p> Chart<'p> {
         )?;
         let preload_n = state_at(self.present, place)?.preload_n;
         let mut names = vec![
-            ("new", Some(NEW_FRICTION_FACTOR), Ink::Text),
-            ("run in", Some(RUN_IN_FRICTION_FACTOR), Ink::Text),
+            (say!("preload-chart-new"), Some(NEW_FRICTION_FACTOR), Ink::Text),
+            (say!("preload-chart-run-in"), Some(RUN_IN_FRICTION_FACTOR), Ink::Text),
         ];
         if self.present.friction_is_unusual() {
-            names.push(("as in the file", None, Ink::Accent));
+            names.push((say!("preload-chart-as-filed"), None, Ink::Accent));
         }
         let (dx, anchor) = if self.sleeve() {
             (-8.0, Anchor::End)
@@ -479,15 +481,15 @@ impl<'p> Chart<'p> {
         items.extend(Mark::Dot.items(at, 12.0, Ink::Accent, Ink::Inset));
         let words = [
             self.present_words(),
-            format!(
-                "{} in·lb ({} N·m)",
-                number(inch_pounds(p.rolling.total_nm), 1),
-                number(p.rolling.total_nm, 2)
+            say!(
+                "preload-chart-torque",
+                in_lb = number(inch_pounds(p.rolling.total_nm), 1),
+                nm = number(p.rolling.total_nm, 2)
             ),
             if p.state.preload_n > 0.0 {
-                format!("preload {} kN", number(1.0e-3 * p.state.preload_n, 2))
+                say!("preload-chart-preload", kn = number(1.0e-3 * p.state.preload_n, 2))
             } else {
-                format!("end play {} mm", number(p.state.play_mm, 3))
+                say!("preload-chart-play", mm = number(p.state.play_mm, 3))
             },
         ];
         // On the upper side of the curve, away from it, unless the sheet ends there.

@@ -7,6 +7,8 @@ use codespan_reporting::term;
 use crate::text::Problems;
 use crate::words::problem::{self, Own};
 
+use super::failure::error_line;
+
 /// All `problems` of the file shown as `file`, whose text is `text`, with the lines they are about.
 pub fn problem_text<F: Own>(file: &str, text: &str, problems: &Problems<F>) -> String {
     let source = SimpleFile::new(file, text);
@@ -31,7 +33,7 @@ pub fn problem_text<F: Own>(file: &str, text: &str, problems: &Problems<F>) -> S
             out.push_str(&drawn);
         } else {
             // Drawing can only fail for a place outside the text; the words are still worth having.
-            out.push_str(&["error: ", &told.what, "\n = ", &told.cure, "\n\n"].concat());
+            out.push_str(&[&error_line(&told.what), "\n = ", &told.cure, "\n\n"].concat());
         }
     }
     out + &problem::count(file, problems.list().len(), problems.left_out())

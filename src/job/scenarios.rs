@@ -7,7 +7,9 @@ use crate::catalogue::{self, Shelf};
 use crate::exercise::{Exercise, ExerciseError, Scenario, ScenarioProblem, Source, Sources, Unread};
 use crate::store;
 use crate::text::{Document, Limits, Problems, decode};
+use crate::words::say;
 
+use super::gear_sets::listed;
 use super::{Failure, problem_text};
 
 /// A scenario with the name under which it was found.
@@ -53,9 +55,10 @@ pub fn find(source: &str) -> Result<FoundScenario, Failure> {
     let path = Path::new(source);
     if !path.exists() && path.extension().is_none_or(|e| e != "toml") {
         let names: Vec<&str> = catalogue::SCENARIOS.iter().map(|e| e.name).collect();
-        return Err(Failure::input(format!(
-            "error: there is no exercise and no file named `{source}`.\nExercises that ship with the program:\n  {}",
-            names.join("\n  ")
+        return Err(Failure::bad_input(say!(
+            "files-no-exercise",
+            name = source,
+            names = listed(&names)
         )));
     }
     let folder = path.parent().map(Path::to_path_buf);

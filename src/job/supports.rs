@@ -6,7 +6,9 @@ use crate::bearing::{Support, SupportProblem};
 use crate::catalogue;
 use crate::store;
 use crate::text::{Limits, decode};
+use crate::words::say;
 
+use super::gear_sets::listed;
 use super::{Failure, problem_text};
 
 /// A pinion support with the name under which it was found.
@@ -28,9 +30,10 @@ pub fn find(source: &str) -> Result<FoundSupport, Failure> {
     }
     let path = Path::new(source);
     if !path.exists() && path.extension().is_none_or(|e| e != "toml") {
-        return Err(Failure::input(format!(
-            "error: there is no pinion support and no file named `{source}`.\nSupports that ship with the program:\n  {}",
-            names().join("\n  ")
+        return Err(Failure::bad_input(say!(
+            "files-no-support",
+            name = source,
+            names = listed(&names())
         )));
     }
     read(source, &store::read_within(path, Limits::HAND_WRITTEN.bytes)?)

@@ -6,6 +6,7 @@ use std::path::Path;
 
 use crate::store;
 use crate::text::{Limits, decode};
+use crate::words::say;
 
 use super::{Failure, problem_text};
 
@@ -54,7 +55,7 @@ fn next_line(reader: &mut impl BufRead, most: usize) -> Result<Option<String>, F
     reader
         .take(room)
         .read_until(b'\n', &mut bytes)
-        .map_err(|error| Failure::other(format!("error: cannot read standard input: {error}.")))?;
+        .map_err(|error| Failure::went_wrong(say!("files-cannot-read-input", why = error.to_string())))?;
     if bytes.is_empty() {
         return Ok(None);
     }
@@ -66,12 +67,10 @@ fn next_line(reader: &mut impl BufRead, most: usize) -> Result<Option<String>, F
     }
     String::from_utf8(bytes)
         .map(Some)
-        .map_err(|error| Failure::input(format!("error: this is no text: {}.", error.utf8_error())))
+        .map_err(|error| Failure::bad_input(say!("files-line-not-text", why = error.utf8_error().to_string())))
 }
 
 /// What is said of a line that is too long.
 pub(super) fn too_long(most: usize) -> Failure {
-    Failure::input(format!(
-        "error: this line is too long: no operation takes more than {most} bytes."
-    ))
+    Failure::bad_input(say!("files-line-too-long", most = most))
 }

@@ -6,10 +6,12 @@ use crate::contact::{self, Film, Pair, Placement, Route};
 use crate::drawing::{Ink, Item, Picture, Point, Print, Rect, Text, WallChart};
 use crate::gear::Side;
 use crate::quantity::{Units, degrees, deviation, number, signed};
+use crate::words::say;
 
+use super::columns::with_unit;
 use super::mesh_chart::{ChartRequest, cell_of};
 use super::mesh_picture::{flank_items, motion_in};
-use super::mesh_sheet::{outline, print_of};
+use super::mesh_sheet::{chart_words, outline, print_of};
 use super::placements::PlacementNumbers;
 
 /// What the tooth room shows.
@@ -34,8 +36,8 @@ pub fn flanks(shown: &Shown<'_>, [width, height]: [f64; 2]) -> Picture {
         Ink::Panel,
         width,
         height,
-        "Contact pattern on the ring gear",
-        "Both flanks of a ring gear tooth with what the paste shows.",
+        say!("mesh-pattern-on-ring-gear"),
+        say!("mesh-flanks-description"),
     );
     for (k, side) in Side::BOTH.into_iter().enumerate() {
         let print = print_at(shown, shown.placement, side);
@@ -72,8 +74,8 @@ pub fn motion(shown: &Shown<'_>, [width, height]: [f64; 2]) -> Picture {
         Ink::Panel,
         width,
         height,
-        "Transmission error",
-        "How far the ring gear lags behind even motion over two pitches.",
+        say!("mesh-transmission-error"),
+        say!("mesh-motion-description"),
     );
     let area = Rect {
         left: 68.0,
@@ -101,14 +103,14 @@ pub struct ChartPicture {
     pub items: Vec<Item>,
     /// All cells.
     pub grid: Rect,
-    /// P of each column, mm.
+    /// Place of the pinion in each column, mm.
     pub across_mm: Vec<f64>,
-    /// G of each row, mm.
+    /// Place of the ring gear in each row, mm.
     pub down_mm: Vec<f64>,
 }
 
 /// The axes of the room's chart.
-const AXES: &str = "P=-0.2:0.2:0.1,G=-0.1:0.1:0.05";
+const AXES: &str = "pinion=-0.2:0.2:0.1,ring-gear=-0.1:0.1:0.05";
 
 impl Chart {
     /// Computes all cells by the fast route, at the offset and shaft angle of a placement.
@@ -135,6 +137,7 @@ impl Chart {
                 .map(|at| cell_of(pair, *at, film, Route::Fast))
                 .collect(),
             outline: outline(pair.gears()),
+            words: chart_words(),
         };
         Some(Self { chart, request })
     }
@@ -145,6 +148,7 @@ impl Chart {
         let chart = WallChart {
             across: self.request.across.chart_axis(&numbers),
             down: self.request.down.chart_axis(&numbers),
+            words: chart_words(),
             ..self.chart.clone()
         };
         let layout = chart.fitted(Rect {
@@ -183,19 +187,19 @@ pub fn sheet(shown: &Shown<'_>) -> Picture {
         Ink::Panel,
         WIDTH,
         HEAD + FLANKS + MOTION + FOOT,
-        format!("Contact of {}", design.name),
-        "Both flanks of a ring gear tooth with what the paste shows, and transmission error over two pitches.",
+        say!("mesh-picture-title", gears = design.name.clone()),
+        say!("mesh-sheet-description"),
     );
     let numbers = numbers_of(shown.placement);
     let title = Text::new(Point::new(16.0, 20.0), design.name.clone(), 15.0).bold();
     picture.draw(Item::Text(title));
-    let words = format!(
-        "Pinion {}, ring gear {}, offset {}, shaft angle {}°, paste {}\u{a0}µm",
-        deviation(numbers.pinion_axial_mm, Units::Metric),
-        deviation(numbers.wheel_axial_mm, Units::Metric),
-        deviation(numbers.offset_mm, Units::Metric),
-        signed(numbers.shaft_angle_deg, 3),
-        number(shown.film.thickness_um, 1),
+    let words = say!(
+        "mesh-sheet-placement",
+        pinion = deviation(numbers.pinion_axial_mm, Units::Metric),
+        ring_gear = deviation(numbers.wheel_axial_mm, Units::Metric),
+        offset = deviation(numbers.offset_mm, Units::Metric),
+        angle = signed(numbers.shaft_angle_deg, 3),
+        compound = with_unit(&number(shown.film.thickness_um, 1), "µm"),
     );
     picture.draw(Item::Text(Text::new(Point::new(16.0, 38.0), words, 12.0)));
     let moved = |items: Vec<Item>, by: f64| items.into_iter().map(move |item| item.moved(0.0, by));
@@ -203,8 +207,9 @@ pub fn sheet(shown: &Shown<'_>) -> Picture {
     picture
         .items
         .extend(moved(motion(shown, [WIDTH, MOTION]).items, HEAD + FLANKS));
-    let foot = "Simulated values are never a specification for a real axle.";
     let at = Point::new(16.0, HEAD + FLANKS + MOTION + 18.0);
-    picture.draw(Item::Text(Text::new(at, foot, 12.0).ink(Ink::Muted)));
+    picture.draw(Item::Text(
+        Text::new(at, say!("caution-simulated"), 12.0).ink(Ink::Muted),
+    ));
     picture
 }

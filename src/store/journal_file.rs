@@ -108,8 +108,8 @@ impl JournalFile {
     ///
     /// # Errors
     /// [`StoreError::Write`]; the lines are then taken off again, so that a full disk leaves no torn line before those that
-    /// are written once there is room. Should even that fail, it is done before anything else is written. A file that
-    /// another program made longer or shorter meanwhile is left as it is.
+    /// are written once there is room. Should even that fail, it is done before anything else is written.
+    /// [`StoreError::Changed`]: a file that another program made longer or shorter meanwhile is left as it is.
     pub fn append(&mut self, lines: &str) -> Result<(), StoreError> {
         let added = u64::try_from(lines.len()).unwrap_or(u64::MAX);
         self.at_its_end()?;

@@ -8,6 +8,7 @@
 //! - [`approval`]: the maker's approval prints. [`score`]: what counts, and why points were lost.
 //! - [`debrief`]: what is told after an attempt.
 //! - [`problem`]: what is wrong in a file. [`error`]: what else can go wrong, and doubtful gears.
+//! - [`tooth`]: flanks and their edges.
 //! - [`Amount`]: numbers that people type and read, each in the unit of its kind.
 
 mod amount;
@@ -21,6 +22,7 @@ pub mod message;
 pub mod operation;
 pub mod problem;
 pub mod score;
+pub mod tooth;
 
 pub use crate::__say as say;
 pub use amount::Amount;

@@ -106,7 +106,7 @@ fn the_page_of_the_reference_is_complete_and_needs_nothing_else() {
     for section in [
         "Score and reasons",
         "Truth beside belief",
-        "Prints in a row",
+        "Patterns in a row",
         "The reference technician\u{2019}s way",
         "What if",
         "Everything that was done",
@@ -135,7 +135,7 @@ fn the_page_of_the_reference_is_complete_and_needs_nothing_else() {
     let tear_downs = end["used"]["teardowns"].as_u64().expect("a number");
     assert!(tear_downs > 0, "a seed with more than one build: {end}");
     assert_eq!(
-        page.matches("<span class=\"tag\">TEAR-DOWN</span>").count(),
+        page.matches("<span class=\"tag\">TEARDOWN</span>").count(),
         usize::try_from(tear_downs).expect("few"),
         "each tear-down is marked"
     );

@@ -140,11 +140,11 @@ fn people_read_words_and_units() {
     let run = run(&["mesh", SET, "--pinion-axial", "-0.1", "--wheel-axial", "0.05"]);
     assert_eq!((run.code, run.err.as_str()), (0, ""));
     for part in [
-        "deeper",
-        "away from the pinion",
-        "Lash at the ring gear's outer pitch diameter",
-        "Drive (convex",
-        "Coast (concave",
+        "toward the ring gear (deeper)",
+        "away from the pinion (more backlash)",
+        "Backlash at the ring gear’s outer pitch diameter",
+        "Drive side (convex",
+        "Coast side (concave",
         "µrad",
         "\u{a0}in)",
         "No edge contact",

@@ -200,10 +200,10 @@ fn what_is_drawn_is_what_was_computed() {
         for words in [
             ">toe<",
             ">heel<",
-            ">top<",
-            ">root<",
+            ">face (top)<",
+            ">flank (root)<",
             "never a specification",
-            "Lash over one pitch",
+            "Backlash over one pitch",
         ] {
             assert!(svg.contains(words), "{words}");
         }
@@ -225,8 +225,15 @@ fn what_is_drawn_is_what_was_computed() {
 #[test]
 fn the_same_picture_has_the_same_bytes() {
     let arguments = [SET, "--pinion-axial", "0.05", "--chart", "P=-0.1:0.1:0.1,G=0:0.05:0.05"];
-    let (one, two) = (drawn("chart_1.svg", &arguments), drawn("chart_2.svg", &arguments));
-    assert_eq!(one, two);
+    let words = [
+        SET,
+        "--pinion-axial",
+        "0.05",
+        "--chart",
+        "pinion=-0.1:0.1:0.1,ring-gear=0:0.05:0.05",
+    ];
+    let (one, two) = (drawn("chart_1.svg", &arguments), drawn("chart_2.svg", &words));
+    assert_eq!(one, two, "axes by the letters of before and by words");
     assert_whole(&one);
 }
 
@@ -239,13 +246,16 @@ fn gears_that_cannot_touch_are_drawn_without_a_print() {
         4,
         "words and rims"
     );
-    assert!(svg.contains(">no print<"));
+    assert!(svg.contains(">no pattern<"));
 }
 
 /// A cell shows the tightest lash of its placement; the present one is framed; words say the directions.
 #[test]
 fn chart_cells_say_what_single_runs_say() {
-    let svg = drawn("chart_cells.svg", &[SET, "--chart", "P=-0.1:0.1:0.1,G=-0.05:0.05:0.05"]);
+    let svg = drawn(
+        "chart_cells.svg",
+        &[SET, "--chart", "pinion=-0.1:0.1:0.1,ring-gear=-0.05:0.05:0.05"],
+    );
     assert_whole(&svg);
     let mut lashes = Vec::new();
     for g in ["-0.05", "0", "0.05"] {
@@ -262,10 +272,12 @@ fn chart_cells_say_what_single_runs_say() {
         .collect();
     assert_eq!(written, lashes, "row after row");
     for words in [
-        "deeper",
-        "shallower",
-        "toward pinion",
-        "away",
+        "toward the ring gear (deeper)",
+        "away (shallower)",
+        "toward the pinion",
+        "away (more backlash)",
+        "Pinion depth, mm (in)",
+        "Ring gear, mm (in)",
         "−0.10",
         "+0.0039",
         "present placement",
@@ -304,7 +316,7 @@ fn bad_charts_are_refused_and_nothing_is_written() {
     let file = scratch("chart_bad.svg");
     let path = file.to_str().expect("a plain name");
     for (chart, why) in [
-        ("P=-0.2:0.2:0.1", "two axes are wanted"),
+        ("P=-0.2:0.2:0.1", "give two axes"),
         ("P=0:1:0.5,P=0:1:0.5", "same"),
         ("P=0:1:0.01,G=0:1:0.5", "more than 25"),
         ("P=0:5000:1000,G=0:1:0.5", "at most 1000"),

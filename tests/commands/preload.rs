@@ -247,7 +247,7 @@ fn numbers_beyond_their_range_are_flagged() {
         (&["medium-axle-solid", "--temperature-c", "-40"], "all but solid"),
         (
             &["light-axle-sleeve", "--nut-torque-nm", "120"],
-            "has not begun to collapse",
+            "has not begun to crush",
         ),
         (
             &["light-axle-sleeve", "--nut-torque-nm", "1500"],
@@ -514,7 +514,7 @@ fn check_knows_supports() {
     let case = run(&["check", "light-axle-sleeve", "assets/supports/cartridge-solid.toml"]);
     assert_eq!((case.code, case.err.as_str()), (0, ""), "{}", case.out);
     assert!(
-        case.out.contains("collapsible spacer: no problem found") && case.out.contains("solid spacer"),
+        case.out.contains("collapsible (crush) spacer: no problem found") && case.out.contains("solid spacer"),
         "{}",
         case.out
     );

@@ -80,6 +80,30 @@ fn help_says_the_job_and_the_caution() {
 }
 
 #[test]
+fn help_of_every_command_says_what_its_arguments_are() {
+    for command in [
+        "check",
+        "gears",
+        "preload",
+        "mesh",
+        "attempt",
+        "replay",
+        "operations",
+        "schema",
+        "picture",
+    ] {
+        let [short, long] = ["-h", "--help"].map(|flag| run(&[command, flag]));
+        for help in [&short, &long] {
+            assert_eq!((help.code, help.err.as_str()), (0, ""), "{command}");
+            assert!(help.out.contains("Print help"), "{command}: {}", help.out);
+        }
+    }
+    let version = run(&["--version"]);
+    assert_eq!(version.code, 0, "{}", version.err);
+    assert!(version.out.starts_with("lashwright "), "{}", version.out);
+}
+
+#[test]
 fn a_slip_on_the_command_line_is_bad_input() {
     let run = run(&["chekc"]);
     assert_eq!((run.code, run.out.as_str()), (2, ""), "{}", run.err);

@@ -215,9 +215,7 @@ fn a_choice_is_made_with_the_arrows() {
     harness.get_by_label_contains("Stem: ").click();
     harness.run();
     assert!(
-        harness
-            .query_by_label(&stem(StemChoice::AlongNormal))
-            .is_some(),
+        harness.query_by_label(&stem(StemChoice::AlongNormal)).is_some(),
         "the list is open"
     );
     harness.key_press(Key::ArrowDown);
@@ -226,9 +224,7 @@ fn a_choice_is_made_with_the_arrows() {
     harness.run();
     assert_eq!(asked(&mut harness), [], "only chosen");
     assert!(
-        harness
-            .query_by_label(&stem(StemChoice::AlongNormal))
-            .is_none(),
+        harness.query_by_label(&stem(StemChoice::AlongNormal)).is_none(),
         "the list is closed"
     );
     press(&mut harness, "Take the reading");

@@ -201,8 +201,8 @@ fn the_sheet_says_what_it_shows() {
     for word in [
         "toe",
         "heel",
-        "root",
-        "top",
+        "flank (root)",
+        "face (top)",
         "Drive side",
         "Coast side",
         "never a specification",

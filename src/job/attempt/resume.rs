@@ -3,12 +3,13 @@
 use std::path::Path;
 use std::sync::OnceLock;
 
-use super::{Journal, OpenAttempt, answered, begin, texts};
+use super::{Journal, OpenAttempt, answered, begin, journal_failure, texts};
 use crate::exercise::{journal, score};
 use crate::job::{Failure, scenarios};
 use crate::store::JournalFile;
 use crate::words;
 use crate::words::answer::torn_line;
+use crate::words::say;
 
 impl OpenAttempt {
     /// Opens a journal, does everything in it again and goes on with it: what is done next is added at its end. A torn last
@@ -19,27 +20,30 @@ impl OpenAttempt {
     /// answers do not come out again: such an attempt can be replayed, but not gone on with.
     pub fn resume(path: &Path) -> Result<(Self, Option<String>), Failure> {
         let (mut file, bytes) = JournalFile::open(path, journal::LIMITS.bytes)?;
-        let fail = |what: String| Failure::input(format!("error: {}: {what}", path.display()));
-        let read = journal::read(&bytes).map_err(|error| fail(words::error::journal(&error).line()))?;
+        let shown = || path.display().to_string();
+        let read =
+            journal::read(&bytes).map_err(|error| journal_failure(path, &words::error::journal(&error).line()))?;
         let found = scenarios::find(&read.header.scenario)?;
         let mut attempt = begin(&found, read.header.seed)?;
         let mut operations = Vec::with_capacity(read.entries.len());
         for (index, entry) in read.entries.iter().enumerate() {
-            let operation = read
-                .operation(entry)
-                .map_err(|error| fail(format!("operation {} cannot be read any more: {}.", index + 1, error)))?;
+            let number = index + 1;
+            let operation = read.operation(entry).map_err(|error| {
+                Failure::bad_input(say!(
+                    "card-operation-unreadable",
+                    path = shown(),
+                    number = number,
+                    why = error.to_string()
+                ))
+            })?;
             let answer = answered(&mut attempt, &operation);
             if !read.is_answer(entry, &answer) {
                 let why = if read.same_physics() && read.same_texts(texts(&found)) {
-                    "The file or the program is not what it was."
+                    say!("card-answer-changed", path = shown(), number = number)
                 } else {
-                    "It was begun with another version of the physics or of the exercise."
+                    say!("card-answer-other-version", path = shown(), number = number)
                 };
-                return Err(fail(format!(
-                    "operation {} does not come out again as it was answered, so it cannot be gone on with. {why} \
-                     `lashwright replay` shows what it holds.",
-                    index + 1
-                )));
+                return Err(Failure::bad_input(why));
             }
             operations.push(operation);
         }

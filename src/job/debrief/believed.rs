@@ -1,21 +1,24 @@
 //! What was written down and read, beside what is true.
 
-use super::cell::{in_line, operation, value};
-use super::html::{Page, escaped, row};
+use super::cell::{around, in_line, operation, value};
+use super::html::{Head, Page, escaped, row};
 use crate::bench::Measurand;
 use crate::exercise::debrief::{Belief, Debrief, Measure, Subject};
 use crate::quantity::signed;
 use crate::words::debrief::belief as words;
+use crate::words::say;
+
+/// Where the link to a reading comes to stand: a letter that no message holds.
+const READING: &str = "\u{e001}";
 
 pub(super) fn section(page: &mut Page, debrief: &Debrief) {
     if debrief.beliefs.is_empty() {
         return;
     }
-    page.element("h3", "What you wrote down and read");
-    page.paragraph(
-        "A value is stale when something that it depends on was changed after it. The error of a reading is that of \
-         instrument and hand: it is told against what was true in the moment of reading.",
-    );
+    page.element("h3", &say!("pages-believed-heading"));
+    page.paragraph(&say!("pages-believed-about"));
+    let tag = format!(" <span class=\"tag\">{}</span>", escaped(&say!("pages-stale")));
+    let none = |words: String| format!("<span class=\"none\">{}</span>", escaped(&words));
     let rows: Vec<String> = told(&debrief.beliefs)
         .into_iter()
         .map(|belief| {
@@ -30,35 +33,41 @@ pub(super) fn section(page: &mut Page, debrief: &Debrief) {
                     },
                 )
             };
-            let stale = |stale: bool| if stale { " <span class=\"tag\">stale</span>" } else { "" };
+            let stale = |stale: bool| if stale { tag.as_str() } else { "" };
             let noted = belief.noted.as_ref().map_or_else(
-                || "<span class=\"none\">not written down</span>".to_owned(),
+                || none(say!("pages-not-written")),
                 |n| {
                     let remark = if n.remark.is_empty() {
                         String::new()
                     } else {
-                        format!(
-                            "<br><span class=\"small\">\u{201c}{}\u{201d}</span>",
-                            escaped(&n.remark)
-                        )
+                        let remark = say!("pages-remark", remark = n.remark.clone());
+                        format!("<br><span class=\"small\">{}</span>", escaped(&remark))
                     };
-                    let from = n
-                        .read
-                        .map_or_else(String::new, |read| format!(", from {}", operation(read)));
+                    let note = operation(n.operation);
+                    let from = n.read.map_or_else(
+                        || note.clone(),
+                        |read| {
+                            let of_note = |reading: &str| {
+                                around(&note, |note| say!("pages-written-from", note = note, reading = reading))
+                            };
+                            // Two links in one sentence: the reading's is put in after the note's.
+                            of_note(READING).replace(READING, &operation(read))
+                        },
+                    );
                     format!(
-                        "{}{} <span class=\"small\">{}{from}</span>{remark}",
+                        "{}{} <span class=\"small\">{from}</span>{remark}",
                         in_line(n.value, measure),
                         stale(n.stale),
-                        operation(n.operation)
                     )
                 },
             );
             let read = belief.read.as_ref().map_or_else(
-                || "<span class=\"none\">not read</span>".to_owned(),
+                || none(say!("pages-not-read")),
                 |r| {
                     format!(
                         "{}{} <span class=\"small\">{}<br>{}</span>",
-                        r.value.map_or_else(|| "nothing".to_owned(), |v| in_line(v, measure)),
+                        r.value
+                            .map_or_else(|| escaped(&say!("pages-nothing")), |v| in_line(v, measure)),
                         stale(r.stale),
                         operation(r.operation),
                         escaped(&words::read_with(r))
@@ -67,7 +76,7 @@ pub(super) fn section(page: &mut Page, debrief: &Debrief) {
             );
             let truth = belief
                 .truth
-                .map_or_else(|| "not together".to_owned(), |v| value(v, measure));
+                .map_or_else(|| escaped(&say!("pages-not-assembled")), |v| value(v, measure));
             row(
                 "",
                 &[
@@ -84,16 +93,16 @@ pub(super) fn section(page: &mut Page, debrief: &Debrief) {
     page.table(
         "",
         &[
-            "",
-            "*True at hand-over",
-            "Written down last",
-            "*Less truth",
-            "Read last",
-            "*Error when read",
+            Head::Empty,
+            Head::Numbers(say!("pages-column-true-at-end")),
+            Head::Words(say!("pages-column-written-last")),
+            Head::Numbers(say!("pages-column-note-off")),
+            Head::Words(say!("pages-column-read-last")),
+            Head::Numbers(say!("pages-column-reading-off")),
         ],
         &rows,
     );
-    page.raw("<p class=\"small muted\">Numbers (no.) are those of the operations at the end of the page. Lash is true as the card has the stem laid.</p>\n");
+    page.element("p class=\"small muted\"", &say!("pages-believed-foot"));
 }
 
 /// Lash was read at many teeth: those with a note, and the two ends of the others.

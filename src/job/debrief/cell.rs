@@ -2,11 +2,13 @@
 
 use super::html::escaped;
 use crate::exercise::debrief::Measure;
-use crate::quantity::{Units, deviation, fine_length, nut_torque, signed, torque};
+use crate::quantity::{Units, deviation, fine_length, number, nut_torque, signed, torque};
+use crate::words::say;
 
 /// A link to an operation in the list at the end.
 pub(super) fn operation(number: u32) -> String {
-    format!("<a href=\"#op{number}\">no.\u{a0}{number}</a>")
+    let words = say!("pages-operation", number = number);
+    format!("<a href=\"#op{number}\">{}</a>", escaped(&words))
 }
 
 /// A value with its unit in both systems: the shop's inches in small type behind.
@@ -19,6 +21,18 @@ pub(super) fn value(value: f64, measure: Measure) -> String {
         Measure::NutTorque => escaped(&nut_torque(value, Units::Metric)) + &inch(nut_torque(value, Units::Inch)),
         Measure::Tooth => signed(value, 2),
     }
+}
+
+/// A sentence of plain words with markup in one place of it: `said` makes the sentence of the text that stands there.
+pub(super) fn around(markup: &str, said: impl FnOnce(&str) -> String) -> String {
+    // A letter that no message and no name holds.
+    const PLACE: &str = "\u{e000}";
+    escaped(&said(PLACE)).replace(PLACE, markup)
+}
+
+/// So many points of so many.
+pub(super) fn points_of(reached: f64, full: f64) -> String {
+    say!("pages-points-of", reached = number(reached, 1), full = number(full, 0))
 }
 
 pub(super) fn in_line(v: f64, measure: Measure) -> String {

@@ -1,6 +1,6 @@
 //! Everything that was done.
 
-use super::html::{Page, escaped, row};
+use super::html::{Head, Page, escaped, row};
 use crate::exercise::Attempt;
 use crate::exercise::debrief::{Debrief, Line};
 use crate::quantity::number;
@@ -8,14 +8,12 @@ use crate::words::answer;
 use crate::words::debrief;
 use crate::words::debrief::amount::clock;
 use crate::words::operation as words;
+use crate::words::say;
 
 pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     let hints = &attempt.exercise().scenario().hints;
-    page.element("h2", "Everything that was done");
-    page.paragraph(
-        "Equal measurements behind each other stand in one row. \u{201c}Moved\u{201d} is the true change of where the gears \
-         stand since they last stood in mesh; you could not see it.",
-    );
+    page.element("h2", &say!("pages-done-heading"));
+    page.paragraph(&say!("pages-done-about"));
     let mut rows = Vec::new();
     let mut lines = debrief.lines.as_slice();
     while let Some(first) = lines.first() {
@@ -27,7 +25,13 @@ pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     }
     page.table(
         "long",
-        &["*No.", "*At", "*min", "*Money", "Done, and what it showed"],
+        &[
+            Head::Numbers(say!("pages-column-number")),
+            Head::Numbers(say!("pages-column-at")),
+            Head::Numbers(say!("pages-column-minutes")),
+            Head::Numbers(say!("pages-column-cost")),
+            Head::Words(say!("pages-column-done")),
+        ],
         &rows,
     );
 }
@@ -46,11 +50,13 @@ fn line_row(group: &[Line], hints: &[String]) -> String {
     }
     let mut said = String::new();
     if first.tear_down {
-        said.push_str("<span class=\"tag\">TEAR-DOWN</span> ");
+        let words = escaped(&say!("pages-teardown"));
+        said.extend([format!("<span class=\"tag\">{words}</span> ")]);
     }
     for caution in group.iter().flat_map(|l| &l.answer.cautions) {
         said.extend([format!(
-            "<span class=\"tag off\">UNSAFE</span> <span class=\"off\">{}</span> ",
+            "<span class=\"tag off\">{}</span> <span class=\"off\">{}</span> ",
+            escaped(&say!("pages-unsafe")),
             escaped(&answer::caution(*caution))
         )]);
     }
@@ -74,7 +80,8 @@ fn line_row(group: &[Line], hints: &[String]) -> String {
     }
     said.push('.');
     if let Some(reason) = &first.answer.refused {
-        said.extend([format!(" <i>Not done: {}</i>", escaped(&answer::refusal(reason)))]);
+        let words = say!("pages-not-done", why = answer::refusal(reason));
+        said.extend([format!(" <i>{}</i>", escaped(&words))]);
     }
     for line in group {
         for noticed in &line.answer.noticed {
@@ -84,7 +91,10 @@ fn line_row(group: &[Line], hints: &[String]) -> String {
             said.extend([format!(" <b>{}</b>", escaped(&words::spoiled(&line.answer.spoiled)))]);
         }
         if let Some(by_mm) = line.truth_moved_mm {
-            said.extend([format!(" <span class=\"muted\">{}</span>", words::moved(by_mm))]);
+            said.extend([format!(
+                " <span class=\"muted\">{}</span>",
+                escaped(&words::moved(by_mm))
+            )]);
         }
     }
     let sum = |of: fn(&Line) -> f64| group.iter().map(of).sum::<f64>();

@@ -70,6 +70,17 @@ a{text-decoration:none}
 }
 ";
 
+/// What stands over a column of a table.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) enum Head {
+    /// Nothing: names of rows, or pictures.
+    Empty,
+    /// Over words.
+    Words(String),
+    /// Over numbers, which stand to the right.
+    Numbers(String),
+}
+
 /// A page that grows.
 #[derive(Debug)]
 pub(super) struct Page {
@@ -108,16 +119,16 @@ impl Page {
     }
 
     /// A table: its heading cells, then rows of cells, all markup.
-    pub(super) fn table(&mut self, class: &str, heads: &[&str], rows: &[String]) {
+    pub(super) fn table(&mut self, class: &str, heads: &[Head], rows: &[String]) {
         if rows.is_empty() {
             return;
         }
         self.raw(&format!("<table class=\"{class}\"><thead><tr>"));
         for head in heads {
-            // A heading over numbers is marked by a star before it.
-            let (class, words) = match head.strip_prefix('*') {
-                Some(words) => (" class=\"n\"", words),
-                None => ("", *head),
+            let (class, words) = match head {
+                Head::Empty => ("", ""),
+                Head::Words(words) => ("", words.as_str()),
+                Head::Numbers(words) => (" class=\"n\"", words.as_str()),
             };
             self.raw(&format!("<th scope=\"col\"{class}>{}</th>", escaped(words)));
         }
@@ -204,7 +215,8 @@ mod tests {
         );
         let mut page = Page::new();
         page.element("p class=\"small\"", "a<script>");
-        page.table("", &["*n", "<x>"], &[row("", &[("n", escaped("1<2"))])]);
+        let heads = [Head::Numbers("n".to_owned()), Head::Words("<x>".to_owned())];
+        page.table("", &heads, &[row("", &[("n", escaped("1<2"))])]);
         let text = page.end("</title><script>");
         assert!(!text.contains("<script") && !text.contains("<x>"), "{text}");
         assert!(text.contains("<p class=\"small\">a&lt;script&gt;</p>"), "{text}");

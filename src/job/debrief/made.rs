@@ -1,11 +1,12 @@
 //! How the parts were made: packs, marks, sizes, other numbers and faults.
 
-use super::cell::{in_line, operation, value};
-use super::html::{Page, escaped, row};
+use super::cell::{around, in_line, operation, value};
+use super::html::{Head, Page, escaped, row};
 use super::picture::hidden;
 use crate::exercise::debrief::{Debrief, HiddenSize, Measure, SizeUnit};
-use crate::quantity::{number, signed};
+use crate::quantity::{Units, deviation, number, signed};
 use crate::words::debrief::{hidden as words, sheet};
+use crate::words::say;
 
 /// Deviations below this are "as drawn", mm.
 const AS_DRAWN_MM: f64 = 0.0005;
@@ -14,28 +15,29 @@ pub(super) fn packs(page: &mut Page, debrief: &Debrief) {
     if debrief.packs.is_empty() {
         return;
     }
-    page.element("h3", "Shim packs as handed over");
+    page.element("h3", &say!("pages-packs-heading"));
     let rows: Vec<String> = debrief
         .packs
         .iter()
         .map(|pack| {
             let measured: Option<f64> = pack.pieces.iter().map(|p| p.read_mm).sum();
+            let measured_as = |v: f64, how: String| {
+                format!(
+                    "{}<br><span class=\"small\">{}</span>",
+                    in_line(v, Measure::Length),
+                    escaped(&how)
+                )
+            };
             let read = match (pack.read_mm, measured) {
-                (Some(v), _) => format!(
-                    "{}<br><span class=\"small\">as a pack</span>",
-                    in_line(v, Measure::Length)
-                ),
-                (None, Some(v)) => format!(
-                    "{}<br><span class=\"small\">sum of its pieces</span>",
-                    in_line(v, Measure::Length)
-                ),
-                (None, None) => "not all measured".to_owned(),
+                (Some(v), _) => measured_as(v, say!("pages-as-a-pack")),
+                (None, Some(v)) => measured_as(v, say!("pages-sum-of-pieces")),
+                (None, None) => escaped(&say!("pages-not-all-measured")),
             };
             let pieces: Vec<String> = pack.pieces.iter().map(sheet::piece).collect();
             row(
                 "",
                 &[
-                    ("", sheet::pack(pack)),
+                    ("", escaped(&sheet::pack(pack))),
                     ("n truth", value(pack.truth_mm, Measure::Length)),
                     ("n", value(pack.labelled_mm, Measure::Length)),
                     ("n", signed(pack.truth_mm - pack.labelled_mm, 3)),
@@ -48,35 +50,32 @@ pub(super) fn packs(page: &mut Page, debrief: &Debrief) {
     page.table(
         "",
         &[
-            "",
-            "*True, in place",
-            "*By its labels",
-            "*Labels are off by",
-            "By micrometer",
-            "Piece by piece",
+            Head::Empty,
+            Head::Numbers(say!("pages-column-true-in-place")),
+            Head::Numbers(say!("pages-column-by-labels")),
+            Head::Numbers(say!("pages-column-labels-off")),
+            Head::Words(say!("pages-column-by-micrometer")),
+            Head::Words(say!("pages-column-pieces")),
         ],
         &rows,
     );
 }
 
 pub(super) fn marks(page: &mut Page, debrief: &Debrief) {
-    page.element("h3", "Numbers and mark on the gears");
+    page.element("h3", &say!("pages-marks-heading"));
     page.paragraph(&sheet::marks(&debrief.marks));
 }
 
 pub(super) fn sizes(page: &mut Page, debrief: &Debrief) {
     let sizes = &debrief.hidden.sizes;
-    page.element("h3", "How the parts were made");
+    page.element("h3", &say!("pages-made-heading"));
     let limit = |s: &&HiddenSize| s.off.abs() >= AS_DRAWN_MM;
     if !sizes.iter().any(|s| limit(&s)) {
-        page.paragraph("Every size of this axle is as drawn.");
+        page.paragraph(&say!("pages-made-as-drawn"));
         besides(page, debrief);
         return;
     }
-    page.paragraph(
-        "Every part of this axle was a little off its drawing, and a shim or a setting made up for it or did not. The box is \
-         what inspection lets pass; the triangle is this part.",
-    );
+    page.paragraph(&say!("pages-made-about"));
     let mut rows = Vec::new();
     for size in sizes.iter().filter(limit) {
         let off = match size.unit {
@@ -85,25 +84,32 @@ pub(super) fn sizes(page: &mut Page, debrief: &Debrief) {
         };
         let beyond = size.tolerance > 0.0 && size.off.abs() > size.tolerance * (1.0 + 1.0e-9);
         let beyond = if beyond {
-            " <span class=\"tag off\">outside its drawing</span>"
+            format!(
+                " <span class=\"tag off\">{}</span>",
+                escaped(&say!("pages-outside-drawing"))
+            )
         } else {
-            ""
+            String::new()
         };
         let looked = match (size.looked, !size.shown_by.is_empty()) {
-            (Some(o), _) => format!("You looked there: {}.", operation(o)),
-            (None, true) => "You did not look there.".to_owned(),
-            (None, false) => "Not to be found on this bench.".to_owned(),
+            (Some(o), _) => around(&operation(o), |link| say!("pages-looked", link = link)),
+            (None, true) => escaped(&say!("pages-not-looked")),
+            (None, false) => escaped(&say!("pages-not-to-be-found")),
         };
-        let idle = if size.counts {
-            String::new()
-        } else {
-            " It does not count in the axle as handed over.".to_owned()
+        let mut found = vec![escaped(&words::found_by(size.member)), looked];
+        if !size.counts {
+            found.push(escaped(&say!("pages-idle")));
+        }
+        let plain_off = match size.unit {
+            SizeUnit::Millimeter => deviation_in_both(size.off),
+            SizeUnit::Degree => off.clone(),
         };
-        let said = format!("{}; inspection lets {} pass.", off, number(size.tolerance, 3));
-        let picture = page.picture(&hidden(
-            size,
-            said.replace("<br><span class=\"inch\">", " ").replace("</span>", ""),
-        ));
+        let said = say!(
+            "pages-size-said",
+            off = plain_off,
+            tolerance = number(size.tolerance, 3)
+        );
+        let picture = page.picture(&hidden(size, said));
         rows.push(row(
             "",
             &[
@@ -111,21 +117,18 @@ pub(super) fn sizes(page: &mut Page, debrief: &Debrief) {
                 ("box", picture),
                 ("n truth", off),
                 ("small", escaped(&words::shifts(size))),
-                (
-                    "small",
-                    format!("{} {looked}{}", escaped(&words::found_by(size.member)), escaped(&idle)),
-                ),
+                ("small", found.join(" ")),
             ],
         ));
     }
     page.table(
         "",
         &[
-            "",
-            "Against its drawing",
-            "*True",
-            "What it does",
-            "Where it was to be found",
+            Head::Empty,
+            Head::Words(say!("pages-column-against-drawing")),
+            Head::Numbers(say!("pages-column-true")),
+            Head::Words(say!("pages-column-does")),
+            Head::Words(say!("pages-column-found")),
         ],
         &rows,
     );
@@ -134,16 +137,23 @@ pub(super) fn sizes(page: &mut Page, debrief: &Debrief) {
         .filter(|s| s.off.abs() < AS_DRAWN_MM)
         .map(|s| words::member(s.member).to_lowercase())
         .collect();
-    in_one_line(page, "As drawn", &drawn);
+    in_one_line(page, &say!("pages-as-drawn"), &drawn);
     besides(page, debrief);
+}
+
+/// How far something is off, in both systems of units.
+fn deviation_in_both(off_mm: f64) -> String {
+    let [metric, inch] = [Units::Metric, Units::Inch].map(|units| deviation(off_mm, units));
+    format!("{metric} ({inch})")
 }
 
 /// What hardly needs a row of its own.
 fn in_one_line(page: &mut Page, name: &str, all: &[String]) {
     if !all.is_empty() {
         page.raw(&format!(
-            "<p class=\"small\"><b>{name}:</b> {}.</p>\n",
-            escaped(&all.join("; "))
+            "<p class=\"small\"><b>{}:</b> {}</p>\n",
+            escaped(name),
+            escaped(&say!("pages-in-one-line", names = all.join("; ")))
         ));
     }
 }
@@ -156,10 +166,10 @@ fn besides(page: &mut Page, debrief: &Debrief) {
         .iter()
         .map(|n| {
             let name = words::factor(n.factor).to_lowercase();
-            format!("{name}: {}", words::factor_value(n))
+            say!("pages-number", name = name, value = words::factor_value(n))
         })
         .collect();
-    in_one_line(page, "Besides", &numbers);
+    in_one_line(page, &say!("pages-besides"), &numbers);
     faults(page, debrief);
 }
 
@@ -168,18 +178,19 @@ fn faults(page: &mut Page, debrief: &Debrief) {
     if faults.is_empty() {
         return;
     }
-    page.element("h3", "What may be wrong in this exercise");
+    page.element("h3", &say!("pages-faults-heading"));
     page.raw("<ul>");
     for fault in faults {
         let there = if fault.there {
-            "<b>in this axle</b>"
+            format!("<b>{}</b>", escaped(&say!("pages-fault-there")))
         } else {
-            "not in this axle"
+            escaped(&say!("pages-fault-not-there"))
         };
+        let share = say!("pages-fault-share", percent = number(100.0 * fault.share, 0));
         page.raw(&format!(
-            "<li>{}: {there} (in {}\u{a0}% of all).</li>",
+            "<li>{}: {there} {}</li>",
             escaped(&words::fault(&fault.kind)),
-            number(100.0 * fault.share, 0)
+            escaped(&share)
         ));
     }
     page.raw("</ul>\n");

@@ -12,7 +12,7 @@
 //!       └─ done       everything that was done
 //! ```
 //! All of them write with `html`, `cell` and `picture`, which know none of them. Sentences about values of the core are
-//! `words`; headings and what tells how to read a table stand here.
+//! `words`; headings and what tells how to read a table are messages `pages-…`. Markup stands here alone.
 
 mod believed;
 mod cell;
@@ -30,13 +30,14 @@ mod what_if;
 
 use std::path::{Path, absolute};
 
-use self::html::Page;
+use self::html::{Page, escaped};
 use super::Failure;
 use crate::exercise::Attempt;
 use crate::exercise::debrief::Debrief;
 use crate::quantity::number;
 use crate::store;
-use crate::words::debrief::amount::{counted, hours};
+use crate::words::debrief::amount::hours;
+use crate::words::say;
 
 /// Where a debrief is to be written. What else is read or written beside it must not be the same file.
 ///
@@ -45,9 +46,9 @@ use crate::words::debrief::amount::{counted, hours};
 pub fn target_is_free(page: &Path, others: &[&Path]) -> Result<(), Failure> {
     let same = |other: &&&Path| absolute(page).is_ok_and(|page| absolute(other).is_ok_and(|other| page == other));
     match others.iter().find(same) {
-        Some(other) => Err(Failure::input(format!(
-            "error: the debrief would be written over `{}`. Give it another name, such as `debrief.html`.",
-            other.display()
+        Some(other) => Err(Failure::bad_input(say!(
+            "pages-over-other-file",
+            path = other.display().to_string()
         ))),
         None => Ok(()),
     }
@@ -68,9 +69,9 @@ pub fn write(attempt: &Attempt, name: &str, journal: Option<&str>, file: &Path) 
 /// An attempt that is not finished.
 pub fn page(attempt: &Attempt, name: &str, journal: Option<&str>) -> Result<String, Failure> {
     let debrief = Debrief::of(attempt).map_err(|error| {
-        Failure::input(format!(
-            "error: no debrief: {}",
-            crate::words::error::exercise(&error).line()
+        Failure::bad_input(say!(
+            "pages-no-debrief",
+            why = crate::words::error::exercise(&error).line()
         ))
     })?;
     let mut page = Page::new();
@@ -81,39 +82,35 @@ pub fn page(attempt: &Attempt, name: &str, journal: Option<&str>) -> Result<Stri
     ways::section(&mut page, attempt, &debrief);
     what_if::section(&mut page, attempt, &debrief);
     done::section(&mut page, attempt, &debrief);
-    page.raw("<p class=\"small muted\">Lashwright ");
-    page.raw(env!("CARGO_PKG_VERSION"));
-    page.raw(". Everything on this page was computed from the operations of the attempt.</p>\n");
-    Ok(page.end(&format!("Debrief: {}", attempt.exercise().scenario().title)))
+    page.element(
+        "p class=\"small muted\"",
+        &say!("pages-foot", version = env!("CARGO_PKG_VERSION")),
+    );
+    let title = attempt.exercise().scenario().title.clone();
+    Ok(page.end(&say!("pages-title", title = title)))
 }
 
 fn head(page: &mut Page, attempt: &Attempt, debrief: &Debrief, name: &str, journal: Option<&str>) {
     let card = attempt.exercise().scenario();
-    page.element(
-        "div class=\"muted small\"",
-        &format!("Lashwright debrief \u{b7} {name}"),
-    );
+    page.element("div class=\"muted small\"", &say!("pages-kicker", exercise = name));
     page.element("h1", &card.title);
-    page.paragraph(&format!(
-        "Step {}, layout {}, seed {}. Handed over at operation {} after {} of work, {} for parts and {}.",
-        card.step,
-        card.layout.name(),
-        attempt.seed(),
-        debrief
-            .lines
-            .iter()
-            .rev()
-            .find(|l| l.hand_over())
-            .map_or(0, |l| l.answer.operation),
-        hours(debrief.used.minutes),
-        number(debrief.used.money, 0),
-        counted(debrief.used.teardowns, "tear-down", "tear-downs")
+    let end = debrief.lines.iter().rev().find(|l| l.hand_over());
+    page.paragraph(&say!(
+        "pages-summary",
+        step = card.step,
+        layout = card.layout.name(),
+        seed = attempt.seed().to_string(),
+        operation = end.map_or(0, |l| l.answer.operation),
+        hours = hours(debrief.used.minutes),
+        cost = number(debrief.used.money, 0),
+        teardowns = debrief.used.teardowns
     ));
     if let Some(journal) = journal {
         page.paragraph(journal);
     }
-    page.raw(
-        "<div class=\"caution\"><b>\u{26a0}\u{fe0e} Caution</b><span>Simulated values are never a specification for a real \
-         axle. The maker\u{2019}s service information, local codes and qualified practice come first.</span></div>\n",
-    );
+    page.raw(&format!(
+        "<div class=\"caution\"><b>\u{26a0}\u{fe0e} {}</b><span>{}</span></div>\n",
+        escaped(&say!("caution-heading")),
+        escaped(&say!("caution-whole"))
+    ));
 }

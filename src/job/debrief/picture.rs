@@ -6,9 +6,11 @@ use crate::drawing::{
 };
 use crate::exercise::debrief::{Build, HiddenSize, Line, Place, Standing};
 use crate::gear::Side;
-use crate::quantity::number;
 use crate::words::debrief as words;
+use crate::words::{say, tooth};
 
+use super::cell::points_of;
+use crate::job::columns::with_unit;
 use crate::job::mesh_sheet::{BODY, SMALL, print_of};
 
 /// Width of a scale with bands.
@@ -201,7 +203,7 @@ pub(super) fn teeth(prints: &[Print; 2], ghost: Option<&[Print; 2]>, title: &str
             }
         } else {
             let at = view.point([0.0, 0.0]);
-            let text = Text::new(Point::new(at.x, at.y + 4.0), "no print", SMALL)
+            let text = Text::new(Point::new(at.x, at.y + 4.0), say!("pages-no-pattern"), SMALL)
                 .bold()
                 .anchored(Anchor::Middle);
             picture.draw(Item::Text(text.ink(Ink::GhostDark).with_halo(Ink::Paste)));
@@ -215,7 +217,7 @@ pub(super) fn teeth(prints: &[Print; 2], ghost: Option<&[Print; 2]>, title: &str
             picture.draw(item);
         }
     }
-    let at = |x: f64, y: f64, words: &str, anchor: Anchor| {
+    let at = |x: f64, y: f64, words: String, anchor: Anchor| {
         Item::Text(
             Text::new(Point::new(x, y), words, SMALL)
                 .ink(Ink::Muted)
@@ -223,22 +225,16 @@ pub(super) fn teeth(prints: &[Print; 2], ghost: Option<&[Print; 2]>, title: &str
         )
     };
     let middle = left + 0.5 * width;
-    picture.draw(at(left, 12.0, "toe", Anchor::Start));
-    picture.draw(at(middle, 12.0, "top", Anchor::Middle));
-    picture.draw(at(left + width - 2.0, 12.0, "heel", Anchor::End));
-    picture.draw(at(middle, total - 4.0, "root", Anchor::Middle));
+    picture.draw(at(left, 12.0, tooth::toe(), Anchor::Start));
+    picture.draw(at(middle, 12.0, tooth::face(), Anchor::Middle));
+    picture.draw(at(left + width - 2.0, 12.0, tooth::heel(), Anchor::End));
+    picture.draw(at(middle, total - 4.0, tooth::flank(), Anchor::Middle));
     picture
 }
 
 /// Points of a part: a bar filled as far as it was reached.
 pub(super) fn bar(words: &str, reached: f64, full: f64) -> Picture {
-    let mut picture = Picture::on(
-        Ink::Inset,
-        112.0,
-        12.0,
-        words,
-        format!("{} of {}", number(reached, 1), number(full, 0)),
-    );
+    let mut picture = Picture::on(Ink::Inset, 112.0, 12.0, words, points_of(reached, full));
     let share = if full > 0.0 {
         (reached / full).clamp(0.0, 1.0)
     } else {
@@ -256,9 +252,9 @@ pub(super) fn bar(words: &str, reached: f64, full: f64) -> Picture {
 }
 
 /// One row of the line of time.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone)]
 pub(super) struct Row<'a> {
-    pub(super) name: &'a str,
+    pub(super) name: String,
     pub(super) builds: &'a [Build],
     pub(super) lines: &'a [Line],
 }
@@ -275,8 +271,8 @@ pub(super) fn time(rows: &[Row<'_>]) -> Picture {
         Ink::Panel,
         TIME_WIDTH,
         height,
-        "Work over time",
-        "Boxes are builds, ticks operations, squares prints, thick bars tear-downs.",
+        say!("pages-time-title"),
+        say!("pages-time-said"),
     );
     let axis = Axis {
         from: 0.0,
@@ -288,7 +284,7 @@ pub(super) fn time(rows: &[Row<'_>]) -> Picture {
     for (k, row) in rows.iter().enumerate() {
         let top = 8.0 + ROW * k as f64;
         let bottom = top + 36.0;
-        let name = Text::new(Point::new(4.0, top + 22.0), row.name, BODY).bold();
+        let name = Text::new(Point::new(4.0, top + 22.0), row.name.clone(), BODY).bold();
         picture.draw(Item::Text(name));
         let mut from = 0.0;
         for build in row.builds {
@@ -339,7 +335,7 @@ pub(super) fn time(rows: &[Row<'_>]) -> Picture {
         let at = axis.place(tick.value);
         let mark = Path::line(Point::new(at, y), Point::new(at, y + 5.0));
         picture.draw(Item::stroked(mark, Stroke::full(Ink::Line, 1.0)));
-        let text = Text::new(Point::new(at, y + 18.0), format!("{}\u{a0}h", tick.label), SMALL);
+        let text = Text::new(Point::new(at, y + 18.0), with_unit(&tick.label, "h"), SMALL);
         picture.draw(Item::Text(text.anchored(Anchor::Middle)));
     }
     picture

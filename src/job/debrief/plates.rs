@@ -1,16 +1,17 @@
 //! Painted plates: what they needed beside what was said, with their prints.
 
-use super::cell::operation;
-use super::html::Page;
+use super::cell::{around, operation};
+use super::html::{Page, escaped};
 use super::picture::{prints, teeth};
 use crate::contact::{self, Film, Placement, Route};
 use crate::exercise::Attempt;
 use crate::exercise::debrief::Debrief;
 use crate::words::debrief::sheet as words;
+use crate::words::say;
 
 /// Painted plates: what they needed beside what was said, with their prints.
 pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
-    page.element("h3", "The painted plates");
+    page.element("h3", &say!("pages-plates-heading"));
     page.raw("<div class=\"row\">");
     let setting = attempt.bench().setting();
     for (plate, seen) in setting.plates.iter().zip(&debrief.plates) {
@@ -19,16 +20,19 @@ pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
         let wanted = prints(&plate.pair, Placement::NOMINAL, &solve(Placement::NOMINAL));
         let name = words::plate(seen);
         let picture = page.picture(&teeth(&shown, Some(&wanted), &name, String::new()));
-        page.raw(&format!("<figure>{picture}<figcaption><b>{name}</b>"));
+        page.raw(&format!("<figure>{picture}<figcaption><b>{}</b>", escaped(&name)));
         page.element("div", &seen.gears);
         page.element("div class=\"truth\"", &words::plate_needs(seen));
         match seen.said {
             Some((at, chances)) => page.raw(&format!(
-                "<div class=\"belief\">You said ({}): {}</div>",
-                operation(at),
-                words::plate_said(chances)
+                "<div class=\"belief\">{}</div>",
+                around(&operation(at), |link| say!(
+                    "pages-plate-said",
+                    link = link,
+                    said = words::plate_said(chances)
+                ))
             )),
-            None => page.element("div class=\"belief\"", "You did not judge it."),
+            None => page.element("div class=\"belief\"", &say!("pages-plate-not-judged")),
         }
         page.raw("</figcaption></figure>\n");
     }

@@ -1,41 +1,44 @@
 //! The score, what it took, and where points were lost.
 
-use super::cell::operation;
-use super::html::{Page, escaped, row};
+use super::cell::{operation, points_of};
+use super::html::{Head, Page, escaped, row};
 use super::picture::bar;
 use crate::exercise::debrief::Debrief;
 use crate::exercise::{Attempt, Loss, Par, Score};
 use crate::quantity::number;
 use crate::words::debrief::amount::hours;
+use crate::words::say;
 use crate::words::score as words;
 
 pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     let weights = attempt.exercise().scenario().weights;
     let score = &debrief.score;
-    page.element("h2", "Score and reasons");
+    page.element("h2", &say!("pages-score-heading"));
     page.raw("<div class=\"head\">");
     page.raw(&format!(
-        "<div><span class=\"big\">{}</span> of 100</div>",
-        number(score.total, 1)
+        "<div><span class=\"big\">{}</span> {}</div>",
+        number(score.total, 1),
+        escaped(&say!("pages-of-hundred"))
     ));
     for (words, reached, full) in [
-        ("Outcome", score.outcome, weights.outcome),
-        ("Process", score.process, weights.process),
-        ("Understanding", score.understanding, weights.understanding),
-        ("Economy", score.economy, weights.economy),
+        (say!("pages-outcome"), score.outcome, weights.outcome),
+        (say!("pages-process"), score.process, weights.process),
+        (say!("pages-understanding"), score.understanding, weights.understanding),
+        (say!("pages-economy"), score.economy, weights.economy),
     ] {
-        let picture = page.picture(&bar(words, reached, full));
+        let said = points_of(reached, full);
+        let picture = page.picture(&bar(&words, reached, full));
         page.raw(&format!(
-            "<div class=\"part\">{words}<div>{} of {}</div>{picture}</div>",
-            number(reached, 1),
-            number(full, 0)
+            "<div class=\"part\">{}<div>{}</div>{picture}</div>",
+            escaped(&words),
+            escaped(&said)
         ));
     }
     page.raw("</div>\n");
     used(page, &debrief.used, &debrief.par, score, &debrief.reference.score);
-    page.element("h3", "Where points were lost");
+    page.element("h3", &say!("pages-losses-heading"));
     if score.losses.is_empty() {
-        page.paragraph("Nowhere.");
+        page.paragraph(&say!("pages-no-losses"));
     }
     let mut losses: Vec<&Loss> = score.losses.iter().collect();
     losses.sort_by(|a, b| b.points.total_cmp(&a.points));
@@ -45,7 +48,7 @@ pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
             row(
                 "",
                 &[
-                    ("n", format!("<b>{}</b>", lost(loss.points))),
+                    ("n", format!("<b>{}</b>", escaped(&lost(loss.points)))),
                     ("", escaped(&words::part(loss.part))),
                     ("n", loss.operation.map_or_else(String::new, operation)),
                     ("", escaped(&words::loss(&loss.reason))),
@@ -53,13 +56,19 @@ pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
             )
         })
         .collect();
-    page.table("", &["*Points", "Part", "*Operation", "Why, and the better way"], &rows);
+    let heads = [
+        Head::Numbers(say!("pages-column-points")),
+        Head::Words(say!("pages-column-part")),
+        Head::Numbers(say!("pages-column-operation")),
+        Head::Words(say!("pages-column-why")),
+    ];
+    page.table("", &heads, &rows);
 }
 
 /// Points as they are taken off.
 fn lost(points: f64) -> String {
     if points > 0.0 && points < 0.05 {
-        "under 0.1".to_owned()
+        say!("pages-under-a-tenth")
     } else {
         number(-points, 1)
     }
@@ -70,7 +79,7 @@ fn used(page: &mut Page, used: &Par, par: &Par, score: &Score, reference: &Score
         row(
             "",
             &[
-                ("", words.to_owned()),
+                ("", escaped(words)),
                 ("n", number(score.total, 1)),
                 ("n", hours(took.minutes)),
                 ("n", number(took.money, 0)),
@@ -80,10 +89,16 @@ fn used(page: &mut Page, used: &Par, par: &Par, score: &Score, reference: &Score
     };
     page.table(
         "",
-        &["", "*Points", "*Work", "*Money", "*Tear-downs"],
         &[
-            line("You", score, used),
-            line("Reference technician, same axle and instruments", reference, par),
+            Head::Empty,
+            Head::Numbers(say!("pages-column-points")),
+            Head::Numbers(say!("pages-column-work")),
+            Head::Numbers(say!("pages-column-cost")),
+            Head::Numbers(say!("pages-column-teardowns")),
+        ],
+        &[
+            line(&say!("pages-you"), score, used),
+            line(&say!("pages-reference-same-axle"), reference, par),
         ],
     );
 }

@@ -1,15 +1,15 @@
 //! The true print of every build, in a row.
 
-use super::cell::operation;
+use super::cell::{around, operation};
 use super::html::{Page, escaped};
 use super::picture::{prints as drawn, teeth};
 use crate::contact::{Contact, Pair, Placement};
 use crate::drawing::Print;
 use crate::exercise::Attempt;
 use crate::exercise::debrief::{Build, BuildPrint, Debrief};
-use crate::quantity::signed;
-use crate::words::debrief::amount::{both, counted};
+use crate::words::debrief::amount::both;
 use crate::words::debrief::{build as words, print as where_};
+use crate::words::say;
 
 pub(super) fn approval(debrief: &Debrief) -> [Print; 2] {
     drawn(&debrief.designed, Placement::NOMINAL, &debrief.approval)
@@ -29,19 +29,16 @@ pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     if !has_prints(debrief) {
         return;
     }
-    page.element("h2", "Prints in a row");
-    page.element(
-        "p class=\"lead\"",
-        "The true print of every build under a usual film of paste, drive (D) over coast (C), seen on the ring gear: toe \
-         left, heel right, top up. The broken outline is the approval print of the set, the cross the middle of the print. \
-         Distances are from the approval print, in parts of half a tooth. Height first, on both flanks: both high asks for deeper, both low for \
-         shallower. Length is the second witness.",
-    );
+    page.element("h2", &say!("pages-patterns-heading"));
+    page.element("p class=\"lead\"", &say!("pages-patterns-about"));
     let wanted = approval(debrief);
     page.raw("<div class=\"row\">");
-    let picture = page.picture(&teeth(&wanted, None, "Approval print", "Of both flanks.".to_owned()));
+    let name = say!("pages-own-pattern");
+    let picture = page.picture(&teeth(&wanted, None, &name, say!("pages-own-pattern-said")));
     page.raw(&format!(
-        "<figure>{picture}<figcaption><b>Approval print</b><div>both gears at their designed places</div></figcaption></figure>"
+        "<figure>{picture}<figcaption><b>{}</b><div>{}</div></figcaption></figure>",
+        escaped(&name),
+        escaped(&say!("pages-own-pattern-where"))
     ));
     let pair = attempt.bench().setting().pair.clone();
     for build in &debrief.builds {
@@ -52,14 +49,7 @@ pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     page.raw("</div>\n");
     let unseen = debrief.builds.iter().filter(|b| b.prints.is_empty()).count();
     if unseen > 0 {
-        page.paragraph(&format!(
-            "{} never painted and rolled.",
-            if unseen == 1 {
-                "1 build was".to_owned()
-            } else {
-                format!("{unseen} builds were")
-            }
-        ));
+        page.paragraph(&say!("pages-patterns-unseen", count = unseen));
     }
 }
 
@@ -75,42 +65,65 @@ fn figure(page: &mut Page, build: &Build, print: &BuildPrint, pair: &Pair, wante
         &shown,
         Some(wanted),
         &name,
-        format!("Drive: {drive}. Coast: {coast}."),
+        say!("pages-pattern-said", drive = drive.clone(), coast = coast.clone()),
     ));
     page.raw(&format!("<figure>{picture}<figcaption><b>{}</b>", escaped(&name)));
-    page.raw(&match (print.rolled, print.moved_since) {
-        (None, _) => " <span class=\"tag\">never looked at</span>".to_owned(),
-        (Some(o), false) => format!(" <span class=\"muted\">rolled at {}</span>", operation(o)),
-        (Some(o), true) => format!(
-            " <span class=\"muted\">rolled at {}</span> <span class=\"tag\">moved afterwards</span>",
-            operation(o)
-        ),
-    });
-    page.element("div", &format!("D: {drive}"));
-    page.element("div", &format!("C: {coast}"));
+    let tag = |words: String| format!(" <span class=\"tag\">{}</span>", escaped(&words));
+    match print.rolled {
+        None => page.raw(&tag(say!("pages-never-looked"))),
+        Some(at) => {
+            let rolled = around(&operation(at), |link| say!("pages-rolled-at", link = link));
+            page.raw(&format!(" <span class=\"muted\">{rolled}</span>"));
+            if print.moved_since {
+                page.raw(&tag(say!("pages-moved-afterward")));
+            }
+        }
+    }
+    page.element("div", &say!("pages-drive", pattern = drive.clone()));
+    page.element("div", &say!("pages-coast", pattern = coast.clone()));
     if let (Some([d, c]), [Some(drive), Some(coast)]) = (print.seen, middles(&debrief.approval)) {
         page.element(
             "div class=\"belief\"",
-            &format!(
-                "You saw ({}): D {}; C {}",
-                counted(print.looks, "look", "looks"),
-                where_::off(d, drive),
-                where_::off(c, coast)
+            &say!(
+                "pages-you-saw",
+                looks = print.looks,
+                drive = where_::off(d, drive),
+                coast = where_::off(c, coast)
             ),
         );
     }
     let at = print.placement;
-    let contact = print
-        .truth
-        .lash
-        .map_or_else(String::new, |l| format!(", lash {}", both(l.mean_mm)));
-    page.element(
-        "div",
-        &format!(
-            "P {}\u{a0}mm, G {}\u{a0}mm{contact}",
-            signed(at.pinion_axial_mm, 3),
-            signed(at.wheel_axial_mm, 3)
-        ),
+    let pinion = off(
+        at.pinion_axial_mm,
+        |length| say!("pages-toward-ring-gear", length = length),
+        |length| say!("pages-from-ring-gear", length = length),
     );
+    let ring_gear = off(
+        at.wheel_axial_mm,
+        |length| say!("pages-toward-pinion", length = length),
+        |length| say!("pages-from-pinion", length = length),
+    );
+    let placed = match print.truth.lash {
+        None => say!("pages-placement", pinion = pinion, ring_gear = ring_gear),
+        Some(lash) => say!(
+            "pages-placement-backlash",
+            pinion = pinion,
+            ring_gear = ring_gear,
+            backlash = both(lash.mean_mm)
+        ),
+    };
+    page.element("div", &placed);
     page.raw("</figcaption></figure>\n");
+}
+
+/// Which way a gear stands off its designed place: below 0, at 0 as far as it is shown, above.
+fn off(mm: f64, below: fn(String) -> String, above: fn(String) -> String) -> String {
+    let length = both(mm.abs());
+    if length == both(0.0) {
+        say!("pages-as-designed")
+    } else if mm < 0.0 {
+        below(length)
+    } else {
+        above(length)
+    }
 }

@@ -1,19 +1,18 @@
 //! Truth beside belief.
 
 use super::cell::value;
-use super::html::{Page, escaped, row};
+use super::html::{Head, Page, escaped, row};
 use super::{believed, judged, made, plates};
 use crate::exercise::Attempt;
 use crate::exercise::debrief::{Debrief, Measure};
+use crate::job::columns::with_unit;
 use crate::quantity::{N_PER_POUND_FORCE, number, signed};
 use crate::words::debrief::{print, state as words};
+use crate::words::say;
 
 pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
-    page.element("h2", "Truth beside belief");
-    page.paragraph(
-        "What is true was hidden until now. What you believed is what you wrote on the sheet; beside it stands what your \
-         instruments showed last. They are three different things: the axle, the reading, and what was made of the reading.",
-    );
+    page.element("h2", &say!("pages-truth-heading"));
+    page.paragraph(&say!("pages-truth-about"));
     judged::section(page, debrief);
     believed::section(page, debrief);
     state(page, debrief);
@@ -39,11 +38,9 @@ fn state(page: &mut Page, debrief: &Debrief) {
     };
     let mm = |v: f64| value(v, Measure::Deviation);
     let force = |n: f64| {
-        let pounds = number(n / N_PER_POUND_FORCE, 0);
-        format!(
-            "{}\u{a0}kN<br><span class=\"inch\">{pounds}\u{a0}lbf</span>",
-            number(1.0e-3 * n, 2)
-        )
+        let pounds = with_unit(&number(n / N_PER_POUND_FORCE, 0), "lbf");
+        let kilonewtons = with_unit(&number(1.0e-3 * n, 2), "kN");
+        format!("{kilonewtons}<br><span class=\"inch\">{pounds}</span>")
     };
     let placement = outcome.placement;
     tell(
@@ -66,14 +63,15 @@ fn state(page: &mut Page, debrief: &Debrief) {
     if rows.is_empty() {
         return;
     }
-    page.element("h3", "How the axle really stands");
-    page.table("", &["", "*True", ""], &rows);
+    page.element("h3", &say!("pages-state-heading"));
+    let heads = [Head::Empty, Head::Numbers(say!("pages-column-true")), Head::Empty];
+    page.table("", &heads, &rows);
     if let Some([drive, coast]) = &outcome.flanks {
         let approval = &debrief.approval;
-        page.paragraph(&format!(
-            "Drive print: {}. Coast print: {}.",
-            print::flank(drive, &approval.drive),
-            print::flank(coast, &approval.coast)
+        page.paragraph(&say!(
+            "pages-state-patterns",
+            drive = print::flank(drive, &approval.drive),
+            coast = print::flank(coast, &approval.coast)
         ));
     }
 }

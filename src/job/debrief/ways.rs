@@ -1,47 +1,52 @@
 //! The reference technician's way beside the trainee's, build by build.
 
-use super::html::{Page, escaped, row};
+use super::html::{Head, Page, escaped, row};
 use super::picture::{Row, prints as drawn, teeth, time};
 use super::prints::{approval, middles};
 use crate::contact::{Contact, Pair};
 use crate::drawing::Print;
 use crate::exercise::Attempt;
 use crate::exercise::debrief::{Build, BuildPrint, Debrief};
-use crate::quantity::{Units, number, signed, torque};
-use crate::words::debrief::amount::{both, counted, deeper, hours};
+use crate::quantity::{number, signed};
+use crate::words::debrief::amount::{both, both_torque, deeper, hours};
 use crate::words::debrief::build as words;
+use crate::words::say;
 
 pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     let way = &debrief.reference;
-    page.element("h2", "The reference technician\u{2019}s way");
-    page.paragraph(&format!(
-        "The same axle, the same instruments, the card and the chart of the set; the truth stayed hidden. {} points in {}, \
-         {} and {} for parts.",
-        number(way.score.total, 1),
-        hours(debrief.par.minutes),
-        counted(debrief.par.teardowns, "tear-down", "tear-downs"),
-        number(debrief.par.money, 0)
+    page.element("h2", &say!("pages-ways-heading"));
+    page.paragraph(&say!(
+        "pages-ways-about",
+        points = number(way.score.total, 1),
+        hours = hours(debrief.par.minutes),
+        teardowns = debrief.par.teardowns,
+        cost = number(debrief.par.money, 0)
     ));
     let rows = [
         Row {
-            name: "You",
+            name: say!("pages-you"),
             builds: &debrief.builds,
             lines: &debrief.lines,
         },
         Row {
-            name: "Reference",
+            name: say!("pages-reference"),
             builds: &way.builds,
             lines: &way.lines,
         },
     ];
     let picture = page.picture(&time(&rows));
     page.raw(&format!(
-        "<figure class=\"wide\">{picture}<figcaption>Boxes are builds, ticks operations, squares rolled prints; a thick bar \
-         is a tear-down, a crossed triangle an unsafe act.</figcaption></figure>\n"
+        "<figure class=\"wide\">{picture}<figcaption>{}</figcaption></figure>\n",
+        escaped(&say!("pages-time-caption"))
     ));
-    const HEADS: [&str; 4] = ["", "Changed", "Seen", "True at its end"];
-    page.element("h3", "The reference, build by build");
-    page.table("", &HEADS, &build_rows(&way.builds, &debrief.approval));
+    let heads = [
+        Head::Empty,
+        Head::Words(say!("pages-column-changed")),
+        Head::Words(say!("pages-column-seen")),
+        Head::Words(say!("pages-column-true-at-its-end")),
+    ];
+    page.element("h3", &say!("pages-reference-builds"));
+    page.table("", &heads, &build_rows(&way.builds, &debrief.approval));
     if way.builds.iter().any(|b| !b.prints.is_empty()) {
         let wanted = approval(debrief);
         let pair = attempt.bench().setting().pair.clone();
@@ -53,8 +58,8 @@ pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
         }
         page.raw("</div>\n");
     }
-    page.element("h3", "You, build by build");
-    page.table("", &HEADS, &build_rows(&debrief.builds, &debrief.approval));
+    page.element("h3", &say!("pages-your-builds"));
+    page.table("", &heads, &build_rows(&debrief.builds, &debrief.approval));
 }
 
 /// Rows of a table of builds.
@@ -75,30 +80,31 @@ fn build_rows(builds: &[Build], approval: &Contact) -> Vec<String> {
             let mut saw: Vec<String> = told.map(|(kind, value)| words::saw_in_both(kind, value)).collect();
             for print in &build.prints {
                 if let (Some([d, c]), [Some(drive), Some(coast)]) = (print.seen, approved) {
-                    let asks = print
-                        .asks
-                        .seen_mm
-                        .map_or_else(String::new, |mm| format!("; that asks for {}", deeper(mm)));
-                    saw.push(format!(
-                        "height from the approved print: drive {}, coast {}{asks}",
-                        signed(d[1] - drive[1], 2),
-                        signed(c[1] - coast[1], 2)
-                    ));
+                    let (drive, coast) = (signed(d[1] - drive[1], 2), signed(c[1] - coast[1], 2));
+                    saw.push(match print.asks.seen_mm {
+                        None => say!("pages-seen-height", drive = drive, coast = coast),
+                        Some(mm) => say!(
+                            "pages-seen-height-asks",
+                            drive = drive,
+                            coast = coast,
+                            step = deeper(mm)
+                        ),
+                    });
                 }
             }
             let truth = &build.truth;
             let mut is = Vec::new();
             if let Some(mm) = build.truth_deeper_mm {
-                is.push(format!("best depth: {} from here", deeper(mm)));
+                is.push(say!("pages-best-depth", step = deeper(mm)));
             }
             if let Some(mm) = build.truth_lash_mm {
-                is.push(format!("lash, tightest {}", both(mm)));
+                is.push(say!("pages-backlash-tightest", length = both(mm)));
             }
             if let Some(nm) = truth.pinion_torque_nm {
-                is.push(format!("pinion alone {}", torque(nm, Units::Metric)));
+                is.push(say!("pages-pinion-alone", torque = both_torque(nm)));
             }
             if let Some(nm) = truth.side_torque_nm {
-                is.push(format!("side bearings add {}", torque(nm, Units::Metric)));
+                is.push(say!("pages-side-bearings-add", torque = both_torque(nm)));
             }
             let span = words::span(build);
             let changed: Vec<String> = build.changed.iter().map(words::change).collect();
@@ -108,9 +114,10 @@ fn build_rows(builds: &[Build], approval: &Contact) -> Vec<String> {
                     (
                         "",
                         format!(
-                            "<b>{}</b><br><span class=\"small muted\">{span}<br>until {}</span>",
+                            "<b>{}</b><br><span class=\"small muted\">{}<br>{}</span>",
                             escaped(&words::name(build)),
-                            hours(build.minutes)
+                            escaped(&span),
+                            escaped(&say!("pages-until", hours = hours(build.minutes)))
                         ),
                     ),
                     ("small", list(&changed)),
@@ -127,7 +134,7 @@ fn small_figure(page: &mut Page, build: &Build, print: &BuildPrint, pair: &Pair,
     let name = words::name(build);
     let picture = page.picture(&teeth(&shown, Some(wanted), &name, String::new()));
     page.raw(&format!(
-        "<figure>{picture}<figcaption><b>Reference: {}</b></figcaption></figure>\n",
-        escaped(&name)
+        "<figure>{picture}<figcaption><b>{}</b></figcaption></figure>\n",
+        escaped(&say!("pages-reference-build", build = name))
     ));
 }

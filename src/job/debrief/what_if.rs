@@ -1,7 +1,7 @@
 //! Each build as if it had been handed over.
 
-use super::cell::operation;
-use super::html::{Page, escaped, row};
+use super::cell::{around, operation};
+use super::html::{Head, Page, escaped, row};
 use super::prints::has_prints;
 use crate::axle::Moves;
 use crate::exercise::Attempt;
@@ -9,19 +9,15 @@ use crate::exercise::debrief::{Build, Debrief};
 use crate::quantity::number;
 use crate::words::debrief::amount::{HAIR_MM, deeper};
 use crate::words::debrief::build as words;
-use crate::words::score;
+use crate::words::{say, score};
 
 pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     let judged: Vec<&Build> = debrief.builds.iter().filter(|b| b.what_if.is_some()).collect();
     if judged.is_empty() || (judged.len() < 2 && !has_prints(debrief)) {
         return;
     }
-    page.element("h2", "What if");
-    page.paragraph(
-        "Each build as if it had been handed over after its last operation, and the step of depth that the rule asks for \
-         from its print: the heights of both prints over the slopes of the set\u{2019}s chart, drive counted double; at most \
-         0.254\u{a0}mm (0.010\u{a0}in) at once, and nothing below 0.05\u{a0}mm (0.002\u{a0}in).",
-    );
+    page.element("h2", &say!("pages-what-if-heading"));
+    page.paragraph(&say!("pages-what-if-about"));
     let axle = &attempt.bench().setting().axle;
     let per_shim = -axle.chain().per_unit(axle.depth_shim_member(), Moves::PinionAxial);
     let [full_mm, _] = attempt.exercise().scenario().targets.depth_mm;
@@ -32,12 +28,12 @@ pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     page.table(
         "",
         &[
-            "",
-            "*Points then",
-            "Most of what was lost",
-            "The rule, by what you saw",
-            "The rule, by the true print",
-            "Best depth",
+            Head::Empty,
+            Head::Numbers(say!("pages-column-points-then")),
+            Head::Words(say!("pages-column-most-lost")),
+            Head::Words(say!("pages-column-rule-seen")),
+            Head::Words(say!("pages-column-rule-true")),
+            Head::Words(say!("pages-column-best-depth")),
         ],
         &rows,
     );
@@ -52,16 +48,16 @@ fn what_if_row(build: &Build, per_shim: f64, full_mm: f64) -> Option<String> {
         .iter()
         .take(2)
         .map(|l| {
-            format!(
-                "{} {}: {}",
-                number(-l.points, 1),
-                score::part(l.part),
-                escaped(&score::loss(&l.reason))
-            )
+            escaped(&say!(
+                "pages-loss",
+                points = number(-l.points, 1),
+                part = score::part(l.part),
+                why = score::loss(&l.reason)
+            ))
         })
         .collect();
     let lost = if lost.is_empty() {
-        "Nothing.".to_owned()
+        escaped(&say!("pages-nothing-lost"))
     } else {
         lost.join("<br>")
     };
@@ -69,18 +65,24 @@ fn what_if_row(build: &Build, per_shim: f64, full_mm: f64) -> Option<String> {
         mm.map_or_else(
             || "\u{2013}".to_owned(),
             |mm| {
-                let shim = if mm.abs() < HAIR_MM || per_shim.abs() < 1.0e-9 {
-                    String::new()
+                escaped(&if mm.abs() < HAIR_MM || per_shim.abs() < 1.0e-9 {
+                    deeper(mm)
+                } else if mm / per_shim > 0.0 {
+                    say!("pages-step-thicker", step = deeper(mm))
                 } else {
-                    let thicker = mm / per_shim > 0.0;
-                    format!(": depth shim {}", if thicker { "thicker" } else { "thinner" })
-                };
-                escaped(&format!("{}{shim}", deeper(mm)))
+                    say!("pages-step-thinner", step = deeper(mm))
+                })
             },
         )
     };
+    let parts = [
+        say!("pages-part-outcome", points = number(score.outcome, 1)),
+        say!("pages-part-process", points = number(score.process, 1)),
+        say!("pages-part-understanding", points = number(score.understanding, 1)),
+        say!("pages-part-economy", points = number(score.economy, 1)),
+    ];
     let best = match build.truth_deeper_mm {
-        Some(mm) if mm.abs() <= full_mm => format!("{}: inside the band, leave it", escaped(&deeper(mm))),
+        Some(mm) if mm.abs() <= full_mm => escaped(&say!("pages-inside-band", step = deeper(mm))),
         other => step(other),
     };
     let last = build.prints.last();
@@ -93,20 +95,17 @@ fn what_if_row(build: &Build, per_shim: f64, full_mm: f64) -> Option<String> {
                     "<b>{}</b><br><span class=\"small muted\">{}</span>",
                     escaped(&words::name(build)),
                     match build.operations[1] {
-                        0 => words::before(),
-                        last => format!("after {}", operation(last)),
+                        0 => escaped(&words::before()),
+                        last => around(&operation(last), |link| say!("pages-after", link = link)),
                     }
                 ),
             ),
             (
                 "n",
                 format!(
-                    "<b>{}</b><br><span class=\"small\">outcome {}<br>process {}<br>understanding {}<br>economy {}</span>",
+                    "<b>{}</b><br><span class=\"small\">{}</span>",
                     number(score.total, 1),
-                    number(score.outcome, 1),
-                    number(score.process, 1),
-                    number(score.understanding, 1),
-                    number(score.economy, 1)
+                    parts.map(|part| escaped(&part)).join("<br>")
                 ),
             ),
             ("small", lost),

@@ -104,14 +104,19 @@ struct Shown {
     painted: bool,
 }
 
+/// Heading of a flank.
+fn name(flank: Flank) -> String {
+    match flank {
+        Flank::Drive => crate::words::tooth::drive_side(),
+        Flank::Coast => crate::words::tooth::coast_side(),
+    }
+}
+
 fn one(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, height: f32, flank: Flank, shown: &Shown) {
     let width = ui.available_width();
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
     let [numbers, short] = words_of(shown);
-    let side = match flank {
-        Flank::Drive => say!("board-drive-side"),
-        Flank::Coast => say!("board-coast-side"),
-    };
+    let side = name(flank);
     response.widget_info(|| {
         let (side, pattern) = (side.as_str(), numbers.as_str());
         let said = match &shown.approved {
