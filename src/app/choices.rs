@@ -2,9 +2,6 @@
 
 use std::path::PathBuf;
 
-use bevy::prelude::*;
-
-use super::{AppSystems, Session};
 use crate::job::kept_choices;
 use crate::view::Choices;
 
@@ -46,19 +43,5 @@ impl ChoiceDesk {
             Ok(()) => self.kept = now.clone(),
             Err(_) => self.failed = Some(now.clone()),
         }
-    }
-}
-
-/// Keeps choices in the frame in which they were made.
-pub(super) fn plugin(app: &mut App) {
-    app.add_systems(
-        Update,
-        keep.in_set(AppSystems::Commands).after(super::session::carry_out),
-    );
-}
-
-fn keep(mut session: ResMut<Session>) {
-    if session.choices_changed() {
-        session.keep_choices();
     }
 }

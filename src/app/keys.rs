@@ -65,7 +65,7 @@ impl KeyDesk {
         self.said = match &self.folder {
             Some(folder) => kept_keys::write(folder, &self.keys)
                 .err()
-                .map(|error| say!("notices-keys-not-kept", error = crate::job::store_error(&error).line())),
+                .map(|error| say!("notices-keys-not-kept", error = error.to_string())),
             None => Some(say!("notices-keys-no-folder")),
         };
     }

@@ -5,7 +5,7 @@ use super::path::{Path, Point, Segment};
 use super::picture::{Anchor, Fill, Hatch, Item, LineStyle, Picture, Stroke, Text, Weight};
 
 /// Fonts in the order in which they are tried; all have digits of equal width.
-const FONTS: &str = "B612, 'DejaVu Sans', Verdana, sans-serif";
+const FONTS: &str = "B612, 'DejaVu Sans', sans-serif";
 
 /// The file's text.
 pub fn write(picture: &Picture, theme: Theme) -> String {

@@ -272,7 +272,7 @@ fn loss_line(loss: &LossDocument) -> String {
     let part = parts
         .into_iter()
         .find(|part| part.name() == loss.part)
-        .map_or_else(|| loss.part.clone(), |part| words::score::part(part).to_string());
+        .map_or_else(|| loss.part.clone(), words::score::part);
     match loss.operation {
         None => say!("card-loss", points = points, part = part, why = loss.why.clone()),
         Some(operation) => say!(

@@ -353,7 +353,10 @@ mod tests {
         assert_eq!(options, keys);
         let mixed =
             rows("pinion_axial_mm,wheel_axial_mm,offset_mm,shaft_angle_shift_deg\n0,0,0,0\n").expect_err("refused");
-        assert!(mixed.list()[0].remedy.contains(&HEADER.join(",")), "how it is written");
+        assert!(
+            problem::told(&mixed.list()[0]).cure.contains(&HEADER.join(",")),
+            "how it is written"
+        );
     }
 
     #[test]

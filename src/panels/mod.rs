@@ -129,7 +129,7 @@ fn gears_and_room(
     let at_100 = if wide { 320.0 } else { 296.0 };
     let usual = at_100 + (416.0 - at_100) * (ink.factor() - 1.0);
     let most = page.width() * if wide { 0.5 } else { 0.6 };
-    let side = Dock::new("gear sets", Edge::Left, usual, [ink.space(260.0).min(most), most])
+    let side = Dock::new("gear-sets", Edge::Left, usual, [ink.space(260.0).min(most), most])
         .margin(vec2(margin, ink.space(12.0)))
         .fill(|t| t.panel)
         .show(ui, ink, view, out, |ui, out| side(ui, ink, view, out))
@@ -225,7 +225,7 @@ fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let needed =
         gears::numbers_height(ink).max(setting::setting_height(ink, view.place)) + ink.scaled(34.0) + ink.space(8.0);
     let range = [0.3 * height, 0.8 * height];
-    let below_list = Dock::new("setting and numbers", Edge::Bottom, needed.min(0.7 * height), range)
+    let below_list = Dock::new("setting-and-numbers", Edge::Bottom, needed.min(0.7 * height), range)
         .margin(vec2(0.0, ink.space(6.0)));
     let below_list = below_list.show(ui, ink, view, out, |ui, out| {
         choose(ui, &[SideTab::Setting, SideTab::Numbers], out);

@@ -37,12 +37,12 @@ pub(super) fn start_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Comm
         return;
     }
     let (left, right) = (ink.space(264.0), (0.3 * width).max(ink.space(360.0)));
-    let left = Dock::new("own attempts", Edge::Left, left, [ink.space(200.0), 0.3 * width])
+    let left = Dock::new("own-attempts", Edge::Left, left, [ink.space(200.0), 0.3 * width])
         .margin(margin)
         .show(ui, &ink, view, out, |ui, out| own(ui, &ink, view, out))
         .response
         .rect;
-    let right = Dock::new("chosen exercise", Edge::Right, right, [ink.space(280.0), 0.45 * width])
+    let right = Dock::new("chosen-exercise", Edge::Right, right, [ink.space(280.0), 0.45 * width])
         .margin(margin)
         .show(ui, &ink, view, out, |ui, out| {
             ScrollArea::vertical()

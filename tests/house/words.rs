@@ -216,6 +216,7 @@ fn walk(tokens: TokenStream, file: &Path, found: &mut Found) {
                 let inner = usize::from(matches!(next(1), Some(TokenTree::Punct(p)) if p.as_char() == '!'));
                 if let Some(TokenTree::Group(attribute)) = next(1 + inner) {
                     at += 2 + inner;
+                    displayed(attribute.stream(), file, found);
                     if attribute.stream().to_string().replace(' ', "") == "cfg(test)" {
                         while let Some(token) = tokens.get(at) {
                             at += 1;
@@ -264,6 +265,16 @@ fn walk(tokens: TokenStream, file: &Path, found: &mut Found) {
             TokenTree::Punct(_) => {}
         }
         at += 1;
+    }
+}
+
+/// The text of an `error("...")` attribute is shown to whoever meets the error.
+fn displayed(attribute: TokenStream, file: &Path, found: &mut Found) {
+    let mut tokens = attribute.into_iter();
+    if let (Some(TokenTree::Ident(name)), Some(TokenTree::Group(body))) = (tokens.next(), tokens.next())
+        && name == "error"
+    {
+        walk(body.stream(), file, found);
     }
 }
 
@@ -351,13 +362,121 @@ fn other_languages_say_the_same_with_the_same_variables() {
     }
 }
 
+/// What looks like words and is none, by file.
+const NO_WORDS: &[(&str, &[&str])] = &[
+    // Names of random streams: what is drawn hangs on each letter.
+    (
+        "bench/consequence/pinion.rs",
+        &[
+            "pinion bearings",
+            "side bearings",
+            "{stream} bought at operation {}: {}",
+        ],
+    ),
+    ("bench/instrument/length.rs", &["arbor and block"]),
+    (
+        "bench/instrument/using.rs",
+        &[
+            "instrument {} {what}",
+            "instrument {} set-up {} {what}",
+            "instrument {} reading {} {what}",
+        ],
+    ),
+    ("bench/kit.rs", &["label of shim {number}", "mislabelled shim {number}"]),
+    ("bench/measure.rs", &["where tooth {tooth} stopped, {use_count}"]),
+    ("bench/pinion_group.rs", &["nut friction {}", "nut friction of step {}"]),
+    (
+        "exercise/begin.rs",
+        &["kinds of plates", "plate {number}", "wheel off", "squeeze off"],
+    ),
+    ("exercise/technician/random.rs", &["somebody who does anything"]),
+    (
+        "exercise/variant.rs",
+        &[
+            "made {}",
+            "phase {}",
+            "factor {name}",
+            "match number",
+            "class errors",
+            "fault {}",
+            "fault {} there",
+            "one of {group}",
+        ],
+    ),
+    // Classes and attributes of the debrief's page.
+    ("job/debrief/believed.rs", &["n truth", "p class=\\\"small muted\\\""]),
+    ("job/debrief/judged.rs", &["n truth", "n belief"]),
+    ("job/debrief/made.rs", &["n truth"]),
+    (
+        "job/debrief/mod.rs",
+        &["p class=\\\"small muted\\\"", "div class=\\\"muted small\\\""],
+    ),
+    (
+        "job/debrief/plates.rs",
+        &["div class=\\\"truth\\\"", "div class=\\\"belief\\\""],
+    ),
+    (
+        "job/debrief/prints.rs",
+        &["p class=\\\"lead\\\"", "div class=\\\"belief\\\""],
+    ),
+    ("job/debrief/truth.rs", &["n truth"]),
+    ("job/debrief/what_if.rs", &["small belief", "small truth"]),
+    // Names of fonts.
+    ("drawing/svg.rs", &["B612, 'DejaVu Sans', sans-serif"]),
+    // A type's name where it is looked at while debugging, and the program's own name.
+    ("job/mesh.rs", &["Rows"]),
+    ("job/mesh_sheet.rs", &["Lashwright"]),
+    // Keys of the keyboard, as they are kept.
+    ("view/keys/action.rs", &["Plus", "Minus", "Space", "Comma", "Period"]),
+    (
+        "view/keys/name.rs",
+        &[
+            "Space",
+            "Colon",
+            "Comma",
+            "Minus",
+            "Period",
+            "Plus",
+            "Semicolon",
+            "Backslash",
+            "Slash",
+            "Pipe",
+            "Questionmark",
+            "Exclamationmark",
+            "Backtick",
+            "Quote",
+        ],
+    ),
+];
+
+/// Style sheets: of their file the text that begins so.
+const STYLE_SHEETS: &[(&str, &str)] = &[("job/debrief/html.rs", "@page{")];
+
 #[test]
 fn no_text_for_people_stands_in_the_program() {
-    let literals = sources().literals;
-    for literal in &literals {
-        println!("{}:{}: {:?}", literal.file.display(), literal.line, literal.text);
+    let mut excused: BTreeSet<(&str, &str)> = NO_WORDS
+        .iter()
+        .flat_map(|(file, texts)| texts.iter().map(|text| (*file, *text)))
+        .collect();
+    let mut literals = Vec::new();
+    let found = sources().literals;
+    let known = excused.clone();
+    for literal in &found {
+        let file = literal.file.to_str().expect("a name");
+        let here = known.iter().find(|(of, text)| *of == file && *text == literal.text);
+        let style = STYLE_SHEETS
+            .iter()
+            .any(|(of, start)| *of == file && literal.text.starts_with(start));
+        match here {
+            Some(excuse) => {
+                excused.remove(excuse);
+            }
+            None if style => {}
+            None => literals.push(format!("{file}:{}: {:?}", literal.line, literal.text)),
+        }
     }
-    assert!(literals.is_empty(), "{} texts", literals.len());
+    assert!(literals.is_empty(), "{} texts\n{}", literals.len(), literals.join("\n"));
+    assert!(excused.is_empty(), "no longer there, so no longer excused: {excused:?}");
 }
 
 #[test]
@@ -373,7 +492,7 @@ fn the_test_itself_sees_words_and_calls() {
     "#;
     walk(source.parse().expect("Rust"), Path::new("here"), &mut found);
     let texts: Vec<&str> = found.literals.iter().map(|l| l.text.as_str()).collect();
-    assert_eq!(texts, ["Begin", "{a} of them"]);
+    assert_eq!(texts, ["attributes too", "Begin", "{a} of them"]);
     let calls: Vec<(&str, usize)> = found.calls.iter().map(|c| (c.id.as_str(), c.variables.len())).collect();
     assert_eq!(calls, [("inner", 0), ("an-id", 2)]);
 }

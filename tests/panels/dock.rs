@@ -44,7 +44,7 @@ fn an_edge_is_dragged_and_its_place_is_to_be_kept() {
     let [Command::KeepPanel(name, points)] = &commands[..] else {
         panic!("{commands:?}");
     };
-    assert_eq!(name, "gear sets 100");
+    assert_eq!(name, "gear-sets 100");
     assert!((points - (after - 16.0)).abs() < 2.0, "{points} and {after}");
     // The next time it begins there; at another size of text as usual.
     for (percent, wanted) in [(100, after), (110, f32::NAN)] {
@@ -64,7 +64,7 @@ fn an_edge_is_dragged_and_its_place_is_to_be_kept() {
 fn no_panel_takes_the_whole_window() {
     for kept in [20.0, 8000.0] {
         let mut desk = gears(100);
-        desk.panels.insert("gear sets 100".to_owned(), kept);
+        desk.panels.insert("gear-sets 100".to_owned(), kept);
         let left = stage_left(&window(Vec2::new(960.0, 540.0), desk));
         assert!((200.0..=600.0).contains(&left), "{kept}: the stage begins at {left}");
     }

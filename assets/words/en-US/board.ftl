@@ -154,8 +154,6 @@ board-teeth-as-read = Drawn as you read it by eye.
 board-teeth-help = Brush on compound, roll the teeth, then read the pattern.
 # $words: one of the three messages above.
 board-teeth-set-pattern = { $words } Fine dashes: the set’s own pattern.
-board-drive-side = Drive side
-board-coast-side = Coast side
 board-teeth-said = { $side }: { $pattern }
 board-teeth-said-both = { $side }: { $pattern }; the set’s own pattern: { $own }
 board-teeth-too-faint = too faint to tell from the compound

@@ -11,7 +11,7 @@ notices-too-many-pages = Not saved: the folder already has too many pages of thi
 notices-too-many-pictures = the folder already has too many pictures. Move some of them elsewhere.
 # $error: what is wrong with the file of keys, without a stop.
 notices-usual-keys = The usual keys are in use: { $error }. If you change a key here, that file is overwritten.
-notices-keys-not-kept = Keys are not kept: { $error }
+notices-keys-not-kept = Keys are not kept: { $error }.
 notices-keys-no-folder = Keys go back to the usual ones next time: the system names no folder for your data.
 
 ## Why the window did not do something

@@ -7,7 +7,7 @@ const STYLE: &str = "\
 @page{size:auto;margin:14mm 13mm 15mm}
 *{box-sizing:border-box}
 html{-webkit-text-size-adjust:100%}
-body{margin:0;background:var(--ground);color:var(--text);font:13px/18px B612,'DejaVu Sans',Verdana,sans-serif;\
+body{margin:0;background:var(--ground);color:var(--text);font:13px/18px B612,'DejaVu Sans',sans-serif;\
 font-variant-numeric:tabular-nums}
 main{max-width:1000px;margin:0 auto;background:var(--panel);padding:24px}
 h1{font-size:24px;line-height:30px;margin:2px 0 4px}

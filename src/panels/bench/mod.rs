@@ -207,7 +207,7 @@ fn two_columns(
     let column = Dock::new("column", Edge::Left, usual, [0.25 * area.width(), 0.6 * area.width()])
         .fill(|t| t.panel)
         .show(ui, ink, view, out, |ui, out| {
-            Dock::fixed("column note", Edge::Bottom, ink.scaled(20.0) + ink.space(6.0))
+            Dock::fixed("column-note", Edge::Bottom, ink.scaled(20.0) + ink.space(6.0))
                 .margin(vec2(margin, 0.0))
                 .show(ui, ink, view, out, |ui, _| {
                     // One line at all times; the whole of it on the card and when the pointer rests on it.
@@ -217,7 +217,7 @@ fn two_columns(
                     ui.add(egui::Label::new(words).truncate()).on_hover_text(safety_note());
                 });
             let above = ui.available_rect_before_wrap();
-            inside(ui, "column tabs", above, vec2(margin, ink.space(6.0)), |ui| {
+            inside(ui, "column-tabs", above, vec2(margin, ink.space(6.0)), |ui| {
                 let tabs = [
                     SideTab::Work,
                     SideTab::Card,
