@@ -2,8 +2,8 @@
 
 use serde_json::Value;
 
-use crate::bench::Operation;
-use crate::words::say;
+use crate::bench::{Operation, OperationKind};
+use crate::words::{self, say};
 
 /// JSON Schema of all operations.
 pub fn schema() -> Value {
@@ -23,6 +23,17 @@ pub fn text() -> String {
             .unwrap_or_default();
         let what = operation.get("description").and_then(Value::as_str).unwrap_or_default();
         lines.push(format!("{name}: {what}"));
+        for hazard in OperationKind::from_key(name).map_or_else(Vec::new, OperationKind::hazards) {
+            let text = words::hazard(hazard);
+            // The word for it in the list of precautions, where there is one.
+            let word = hazard.precaution().and_then(|one| serde_json::to_value(one).ok());
+            let told = if let Some(Value::String(word)) = word {
+                say!("card-hazard-met", text = text, precaution = word)
+            } else {
+                say!("card-hazard", text = text)
+            };
+            lines.push(format!("    {told}"));
+        }
         let required: Vec<&str> = operation
             .get("required")
             .and_then(Value::as_array)

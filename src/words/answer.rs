@@ -13,14 +13,7 @@ use crate::quantity::{Units, number, signed};
 
 /// A hazard, what it does and what meets it: short, each time.
 pub fn caution(of: Caution) -> String {
-    match of {
-        Caution::RingUnderPress => say!("answer-caution-press"),
-        Caution::Splinters => say!("answer-caution-splinters"),
-        Caution::HotWheel => say!("answer-caution-hot-ring-gear"),
-        Caution::HeavyCarrier => say!("answer-caution-heavy-carrier"),
-        Caution::NutReaction => say!("answer-caution-nut-reaction"),
-        Caution::AirSpunBearing => say!("answer-caution-spinning-bearing"),
-    }
+    super::hazard(of.hazard())
 }
 
 /// Something that was noticed; `hints` are those of the card.

@@ -68,12 +68,6 @@ pub fn precaution(of: Precaution) -> String {
         Precaution::BearingHeld => say!("bench-precaution-bearing-held"),
     }
 }
-
-/// What to mind where something is washed.
-pub fn solvent() -> String {
-    say!("bench-solvent")
-}
-
 /// How a dial's stem is laid.
 pub fn stem(of: StemChoice) -> String {
     match of {

@@ -36,7 +36,7 @@ fn dial() -> [String; 2] {
 fn stem() -> [String; 2] {
     [
         format!("Stem: {}", stem_words(StemChoice::SquareToTrace)),
-        stem_words(StemChoice::AlongMotion).to_string(),
+        stem_words(StemChoice::AlongMotion),
     ]
 }
 

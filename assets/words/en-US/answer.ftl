@@ -1,12 +1,6 @@
 # What the bench answers: cautions, what was noticed, why something was not done, names of readings.
 
 # Cautions: the hazard, what it does, what to wear or do.
-answer-caution-press = A hardened cup or cone can burst under the press and throw fragments. Close the press guard.
-answer-caution-splinters = Steel driven on hardened steel throws splinters that can blind you. Wear eye protection.
-answer-caution-hot-ring-gear = The hot ring gear burns skin at a touch. Wear heat-resistant gloves.
-answer-caution-heavy-carrier = The carrier is heavy and its teeth are sharp: it crushes and cuts hands. Lift it with the hoist.
-answer-caution-nut-reaction = The flange takes the full torque of the nut: a loose holding bar swings around and breaks bones. Rest the holding bar on the bench.
-answer-caution-spinning-bearing = A bearing spun by compressed air can fly apart and throw its rollers. Hold the bearing still.
 
 # What was noticed.
 answer-noticed-part-way = The press stopped with the part only part of the way home, and the part came off again. Use more force.

@@ -31,7 +31,6 @@ bench-precaution-hoist = Hoist on the hook
 bench-precaution-holding-bar = Holding bar on the bench
 bench-precaution-bearing-held = Bearing held still
 
-bench-solvent = Solvent splashes burn the eyes, and its vapor is harmful and catches fire. Wear eye protection, ventilate the room, and keep flames and sparks away.
 
 # How the stem of a dial indicator lies.
 bench-stem-square = square to the tooth

@@ -128,6 +128,8 @@ card-journal-full = { $why }; only `finish` is taken now.
 card-journal-too-large = { $why }.
 
 # The list of operations: what a field takes.
+card-hazard = Safety: { $text }
+card-hazard-met = Safety: { $text } (precaution: { $precaution })
 card-field = { $field }: { $kind }. { $about }
 card-field-optional = { $field }: { $kind }, may be left out. { $about }
 card-or = { $first } or { $second }

@@ -13,8 +13,8 @@ use crate::words::say;
 
 /// The strip between part and button. Its place is kept when there is nothing to say, so that nothing jumps.
 pub(super) fn caution(ui: &Ui, rect: Rect, ink: &Ink, board: &BenchView, state: &DeskState) {
-    let hazards = state.hazards(board);
-    if hazards.is_empty() {
+    let said = state.warnings(board);
+    if said.is_empty() {
         let (painter, muted) = (ui.painter(), ink.color(|t| t.muted));
         painter.rect_filled(rect, 0.0, ink.color(|t| t.panel));
         // The strip keeps its room, so that nothing jumps when there is something to mind.
@@ -28,7 +28,6 @@ pub(super) fn caution(ui: &Ui, rect: Rect, ink: &Ink, board: &BenchView, state: 
     let color = ink.color(|t| t.on_caution);
     let galley = caution_words(ui, ink, rect.width(), board, state);
     let response = ui.interact(rect, ui.id().with("caution"), Sense::hover());
-    let said: Vec<&str> = hazards.iter().map(|h| h.text.as_str()).collect();
     response
         .widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, say!("board-caution", caution = said.join(" "))));
     let sign = ink.scaled(18.0);
@@ -56,9 +55,9 @@ fn caution_words(ui: &Ui, ink: &Ink, width: f32, board: &BenchView, state: &Desk
         0.0,
         TextFormat::simple(ink.section(), color),
     );
-    for hazard in state.hazards(board) {
+    for warning in state.warnings(board) {
         job.append(" ", 0.0, TextFormat::simple(ink.body(), color));
-        job.append(&hazard.text, 0.0, TextFormat::simple(ink.body(), color));
+        job.append(warning, 0.0, TextFormat::simple(ink.body(), color));
     }
     ui.painter().layout_job(job)
 }

@@ -208,6 +208,13 @@ impl DeskState {
     pub(super) fn hazards<'b>(&self, board: &'b BenchView) -> &'b [Hazard] {
         self.work(board).map_or(&[], |work| &work.hazards)
     }
+
+    /// What can hurt with the work in hand, in sentences: first what is to be met.
+    pub(super) fn warnings<'b>(&self, board: &'b BenchView) -> Vec<&'b str> {
+        let told = self.work(board).map_or(&[][..], |work| &work.told);
+        let met = self.hazards(board).iter().map(|hazard| hazard.text.as_str());
+        met.chain(told.iter().map(String::as_str)).collect()
+    }
 }
 
 fn is(work: &Work, part: AxlePart, key: &str) -> bool {

@@ -257,7 +257,7 @@ fn two_columns(
         .response
         .rect;
     let mut above = answer;
-    if !state.hazards(board).is_empty() {
+    if !state.warnings(board).is_empty() {
         let caution_height = answer::caution_height(ui, ink, width, board, state);
         above = Dock::fixed("caution", Edge::Bottom, caution_height)
             .show(ui, ink, view, out, |ui, _| {

@@ -2,7 +2,7 @@
 
 use serde_json::{Value, json};
 
-use super::hazards::hazards;
+use super::hazards::Hazards;
 use super::slip::{SURE, chances};
 use super::work::{Field, FieldKind, Piece, Work, whole};
 use super::{Amount, AxlePart, Laid};
@@ -103,11 +103,7 @@ impl Table<'_> {
         }
         let operation = serde_json::from_value::<Operation>(template.clone()).ok();
         let not_now = operation.as_ref().and_then(|operation| self.not_now(operation));
-        let hazards = if template.get("precautions").is_some() {
-            hazards(self.bench, &template, &fields)
-        } else {
-            Vec::new()
-        };
+        let hazards = Hazards::of(self.bench, &template, &fields);
         self.works.push(Work {
             part,
             key,
@@ -117,7 +113,8 @@ impl Table<'_> {
                 .map_or(0.0, |o| self.bench.setting().tariff.minutes_of(o.kind())),
             reads: matches!(operation, Some(Operation::Measure { .. })),
             fields,
-            hazards,
+            hazards: hazards.met,
+            told: hazards.told,
             not_now,
             template,
         });

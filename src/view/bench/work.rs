@@ -20,6 +20,8 @@ pub struct Work {
     pub fields: Vec<Field>,
     /// Hazards that may come with it as things stand, each with what meets it.
     pub hazards: Vec<Hazard>,
+    /// What else can hurt, in sentences.
+    pub told: Vec<String>,
     /// Minutes that it takes at least.
     pub minutes: f64,
     /// Why it cannot be done as things stand; none where it can.
