@@ -2,9 +2,6 @@
 
 use std::path::PathBuf;
 
-use bevy::prelude::*;
-
-use super::{AppSystems, Session};
 use crate::job::kept_keys;
 use crate::view::{Action, KeyName, KeyTaken, Keys};
 use crate::words::say;
@@ -68,19 +65,5 @@ impl KeyDesk {
                 .map(|error| say!("notices-keys-not-kept", error = error.to_string())),
             None => Some(say!("notices-keys-no-folder")),
         };
-    }
-}
-
-/// Keeps keys in the frame in which they were changed.
-pub(super) fn plugin(app: &mut App) {
-    app.add_systems(
-        Update,
-        keep.in_set(AppSystems::Commands).after(super::session::carry_out),
-    );
-}
-
-fn keep(mut session: ResMut<Session>) {
-    if session.keys_changed() {
-        session.keep_keys();
     }
 }

@@ -750,14 +750,17 @@ fn rock_share(rocked_s: f64) -> f64 {
 
 /// Commands and the turning pinion. Needs a [`Session`] and Bevy's time, no window and no drawing.
 pub fn plugin(app: &mut App) {
-    app.add_plugins((super::work::plugin, super::keys::plugin))
+    app.add_plugins(super::work::plugin)
         .add_message::<Asked>()
-        .add_systems(Update, (carry_out, keep_choices).chain().in_set(AppSystems::Commands))
+        .add_systems(Update, (carry_out, keep).chain().in_set(AppSystems::Commands))
         .add_systems(Update, turn_pinion.in_set(AppSystems::Simulate));
 }
 
-/// Keeps how the window is wanted, in the frame in which that was changed.
-fn keep_choices(mut session: ResMut<Session>) {
+/// Keeps keys and how the window is wanted, in the frame in which they were changed.
+fn keep(mut session: ResMut<Session>) {
+    if session.keys_changed() {
+        session.keep_keys();
+    }
     if session.choices_changed() {
         session.keep_choices();
     }

@@ -78,7 +78,11 @@ enum PlacementsProblem {
     /// No row.
     NoRows,
     /// A row of more or fewer fields.
-    Fields { line: usize, count: usize },
+    Fields {
+        line: usize,
+        count: usize,
+        columns: [&'static str; 4],
+    },
     /// A field that is no part of a placement.
     Number {
         line: usize,
@@ -116,14 +120,14 @@ impl Own for PlacementsProblem {
                 say!("problem-placements-none"),
                 say!("problem-placements-none-cure", header = header),
             ),
-            Self::Fields { line, count } => Told::new(
+            Self::Fields { line, count, columns } => Told::new(
                 say!(
                     "problem-placements-fields",
                     line = *line,
                     count = *count,
                     wanted = HEADER.len()
                 ),
-                say!("problem-placements-fields-cure", columns = HEADER.join(", ")),
+                say!("problem-placements-fields-cure", columns = columns.join(", ")),
             ),
             Self::Number {
                 line,
@@ -288,6 +292,7 @@ fn row(
             PlacementsProblem::Fields {
                 line,
                 count: record.len(),
+                columns: names,
             },
         );
         return None;

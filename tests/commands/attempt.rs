@@ -237,7 +237,7 @@ fn mistakes_say_what_to_do_and_leave_no_half_journal() {
     // An attempt is never written over.
     let again = attempt(EXERCISE, 1, &bad, &["--journal", words(&journal)]);
     assert_eq!(again.code, 2);
-    assert!(again.err.contains("there is already a file"), "{}", again.err);
+    assert!(again.err.contains("is there already"), "{}", again.err);
     for (arguments, said) in [
         (&["attempt", "no-such"] as &[&str], EXERCISE),
         (&["attempt", EXERCISE, "--operations", "no-such.jsonl"], "no-such.jsonl"),

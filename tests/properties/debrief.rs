@@ -118,7 +118,7 @@ fn nothing_is_told_before_the_axle_is_handed_over() {
     let mut attempt = begin(&exercise, 1);
     assert_eq!(Debrief::of(&attempt).err(), Some(ExerciseError::NotFinished), "at once");
     let failure = debrief::page(&attempt, "oat-barn-tractor", None).expect_err("no page");
-    assert!(failure.text.contains("was not handed over"), "{}", failure.text);
+    assert!(failure.text.contains("not signed off yet"), "{}", failure.text);
     attempt.apply(&Operation::Finish {});
     assert!(Debrief::of(&attempt).is_ok(), "handed over");
 }
