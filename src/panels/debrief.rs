@@ -79,30 +79,31 @@ fn verdict(
     out: &mut Vec<Command>,
 ) {
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
-    ui.horizontal_centered(|ui| {
-        ui.vertical(|ui| {
-            ui.spacing_mut().item_spacing.y = 0.0;
-            let words = say!("verdict-head", step = board.step, seed = board.seed.to_string());
-            widget::words(ui, &words, ink.small(), muted);
-            widget::words(ui, &board.title, ink.page_title(), text);
-            // Where the page was saved, or why it was not.
-            if let Some(said) = view.desk.problem {
-                widget::words(ui, said, ink.small(), text);
-            }
-        });
-        ui.add_space(ink.space(16.0));
-        points(ui, ink, debrief);
-        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            let face = ButtonFace::plain;
-            if widget::button(ui, ink, &face(say!("verdict-another"), Rank::Next)).clicked() {
-                out.push(Command::GoTo(Place::Start));
-            }
-            if !ink.large() && widget::button(ui, ink, &face(say!("verdict-bench"), Rank::Plain)).clicked() {
-                out.push(Command::GoTo(Place::Bench));
-            }
-            if widget::button(ui, ink, &face(say!("verdict-save"), Rank::Plain)).clicked() {
-                out.push(Command::SaveDebrief);
-            }
+    // The buttons first, at the right: what is left belongs to the title and the points.
+    ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+        let face = ButtonFace::plain;
+        if widget::button(ui, ink, &face(say!("verdict-another"), Rank::Next)).clicked() {
+            out.push(Command::GoTo(Place::Start));
+        }
+        if !ink.large() && widget::button(ui, ink, &face(say!("verdict-bench"), Rank::Plain)).clicked() {
+            out.push(Command::GoTo(Place::Bench));
+        }
+        if widget::button(ui, ink, &face(say!("verdict-save"), Rank::Plain)).clicked() {
+            out.push(Command::SaveDebrief);
+        }
+        ui.with_layout(egui::Layout::left_to_right(egui::Align::Center), |ui| {
+            ui.vertical(|ui| {
+                ui.spacing_mut().item_spacing.y = 0.0;
+                let words = say!("verdict-head", step = board.step, seed = board.seed.to_string());
+                widget::words(ui, &words, ink.small(), muted);
+                widget::words(ui, &board.title, ink.page_title(), text);
+                // Where the page was saved, or why it was not.
+                if let Some(said) = view.desk.problem {
+                    widget::words(ui, said, ink.small(), text);
+                }
+            });
+            ui.add_space(ink.space(16.0));
+            points(ui, ink, debrief);
         });
     });
 }
@@ -128,7 +129,7 @@ fn points(ui: &mut Ui, ink: &Ink, debrief: &DebriefView) {
     let width = ink.scaled(142.0);
     for (name, points, full) in &debrief.parts {
         // What has no room beside the buttons stands in the table of losses all the same.
-        if ui.available_width() < width + ink.scaled(300.0) {
+        if ui.available_width() < width {
             break;
         }
         let (rect, response) = ui.allocate_exact_size(vec2(width, ink.scaled(40.0)), Sense::hover());

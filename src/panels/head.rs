@@ -130,12 +130,13 @@ fn text_size(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Comman
             out.push(Command::SetTextSize(next));
         }
         if sign == "+" {
-            widget::words(
-                ui,
-                &say!("window-text-size", percent = size.percent()),
-                ink.body(),
-                ink.color(|t| t.text),
-            );
+            // Large text has no room for the word.
+            let said = if ink.large() {
+                say!("window-text-percent", percent = size.percent())
+            } else {
+                say!("window-text-size", percent = size.percent())
+            };
+            widget::words(ui, &said, ink.body(), ink.color(|t| t.text));
         }
     }
 }

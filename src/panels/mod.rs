@@ -136,19 +136,20 @@ fn gears_and_room(
         .response
         .rect;
     let width = page.right() - side.right();
-    let work = Dock::fixed(
-        "work",
-        Edge::Bottom,
-        stage::turning_height(ui, ink, view.keys, width - 2.0 * margin),
-    )
-    .margin(vec2(margin, 0.0))
-    .fill(|t| t.ground)
-    .show(ui, ink, view, out, |ui, out| match view.place {
-        Place::ToothRoom => room::room_work_panel(ui, view, out),
-        Place::Gears | Place::Start | Place::Bench | Place::Debrief => turning_panel(ui, view, out),
-    })
-    .response
-    .rect;
+    let turning = stage::turning_height(ui, ink, view.keys, width - 2.0 * margin);
+    let work_height = match view.place {
+        Place::ToothRoom => room::room_work_height(ui, ink, view, width - 2.0 * margin).max(turning),
+        Place::Gears | Place::Start | Place::Bench | Place::Debrief => turning,
+    };
+    let work = Dock::fixed("work", Edge::Bottom, work_height)
+        .margin(vec2(margin, 0.0))
+        .fill(|t| t.ground)
+        .show(ui, ink, view, out, |ui, out| match view.place {
+            Place::ToothRoom => room::room_work_panel(ui, view, out),
+            Place::Gears | Place::Start | Place::Bench | Place::Debrief => turning_panel(ui, view, out),
+        })
+        .response
+        .rect;
     let note_margin = vec2(margin, ink.space(7.0));
     let note = Dock::fixed("note", Edge::Bottom, note::note_height(ui, ink, width, note_margin))
         .margin(note_margin)
@@ -234,5 +235,7 @@ fn side(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let edge = below_list.response.rect;
     ui.painter()
         .hline(edge.x_range(), edge.top() + 0.5, ink.line(1.0, |t| t.line));
-    gear_list_panel(ui, view, out);
+    let list = ui.available_rect_before_wrap();
+    let list = list.with_max_y(list.bottom() - ink.space(8.0));
+    inside(ui, "list", list, Vec2::ZERO, |ui| gear_list_panel(ui, view, out));
 }

@@ -340,13 +340,43 @@ pub(super) fn room_buttons(view: &WindowView<'_>) -> Vec<(ButtonFace, Action, Co
     ]
 }
 
+/// Rows that the room's buttons need beside each other in this width.
+fn button_rows(ui: &Ui, ink: &Ink, view: &WindowView<'_>, width: f32) -> f32 {
+    let gap = ui.spacing().item_spacing.x;
+    let (mut rows, mut used) = (1.0, 0.0);
+    for (face, ..) in room_buttons(view) {
+        let wide = face.size(ui, ink).x;
+        if used > 0.0 && used + gap + wide > width {
+            rows += 1.0;
+            used = wide;
+        } else {
+            used += if used > 0.0 { gap + wide } else { wide };
+        }
+    }
+    rows
+}
+
+/// Height of [`room_work_panel`] where its buttons need more than one row; less than any panel where they do not.
+pub(super) fn room_work_height(ui: &Ui, ink: &Ink, view: &WindowView<'_>, width: f32) -> f32 {
+    let rows = button_rows(ui, ink, view, width);
+    let button = room_buttons(view)
+        .first()
+        .map_or(0.0, |(face, ..)| face.size(ui, ink).y);
+    if rows > 1.0 {
+        (rows * (button + ui.spacing().item_spacing.y) + ink.scaled(18.0) + 2.0 * ink.space(8.0)).ceil()
+    } else {
+        0.0
+    }
+}
+
 /// The work line of the room, and its keys.
 pub(super) fn room_work_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let ink = Ink::new(view.theme, view.text_size);
+    let wrapped = ink.large() || button_rows(ui, &ink, view, ui.available_width()) > 1.0;
     let buttons = |ui: &mut Ui, out: &mut Vec<Command>| {
         for (face, _, command, enabled) in room_buttons(view) {
             // A button that can be out of use does not wrap by itself.
-            if ink.large() && ui.available_size_before_wrap().x < face.size(ui, &ink).x {
+            if wrapped && ui.available_size_before_wrap().x < face.size(ui, &ink).x {
                 ui.end_row();
             }
             let response = ui.add_enabled_ui(enabled, |ui| widget::button(ui, &ink, &face)).inner;
@@ -356,7 +386,7 @@ pub(super) fn room_work_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<
         }
     };
     let said = view.room.saved.unwrap_or_default();
-    if ink.large() {
+    if wrapped {
         ui.add_space(ink.space(8.0));
         ui.horizontal_wrapped(|ui| buttons(ui, out));
         widget::words(ui, said, ink.small(), ink.color(|t| t.muted));

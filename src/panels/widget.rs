@@ -193,6 +193,16 @@ pub(super) fn segments<T: Copy + PartialEq>(
     pressed
 }
 
+/// How many of these words stand beside each other as joined cells in each row, so that every row has room.
+pub(super) fn cells_in_a_row(ui: &Ui, ink: &Ink, labels: &[String]) -> usize {
+    let width = |label: &String| (text_size(ui, label, ink.body()).x + 2.0 * ink.space(12.0)).ceil();
+    let fits = |count: usize| {
+        let widest = labels.chunks(count).map(|row| row.iter().map(width).sum::<f32>());
+        widest.fold(0.0, f32::max) <= ui.available_width()
+    };
+    (1..=labels.len().max(1)).rev().find(|count| fits(*count)).unwrap_or(1)
+}
+
 /// A cell that stands alone: chosen or not, or pressed once. `key` tells it from others beside it, whatever its word is: where
 /// that changes when it is pressed, the keyboard stays on it.
 pub(super) fn lone_cell(

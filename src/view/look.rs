@@ -199,7 +199,7 @@ impl Default for TextSize {
 
 impl TextSize {
     /// The sizes offered, percent.
-    pub const STEPS: [u16; 6] = [100, 110, 130, 150, 175, 200];
+    pub const STEPS: [u16; 11] = [100, 110, 120, 130, 140, 150, 160, 170, 180, 190, 200];
 
     /// The offered size nearest to a wish, the smaller of two equally near.
     pub fn nearest(percent: u16) -> Self {

@@ -89,7 +89,7 @@ fn the_reference_way_is_told_and_the_page_can_be_saved() {
             build.name
         );
     }
-    harness.get_by_label("Save as a page").click();
+    harness.get_by_label("Save page").click();
     harness.run();
     assert_eq!(asked(&mut harness), [Command::SaveDebrief]);
 }

@@ -3,6 +3,7 @@
 use egui::{Rect, Vec2};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use lashwright::view::{Place, TextSize};
+use lashwright::words::{Language, speaking};
 
 use super::{Desk, window};
 
@@ -115,4 +116,54 @@ fn what_can_be_pressed_is_large_enough() {
         }
     }
     assert!(seen > 20, "only {seen} targets were found");
+}
+
+/// Room for other languages: with every word 40 % longer nothing that can be pressed reaches over the window's sides, and nothing
+/// in the head lies on something else, at any text size and in windows of four sizes.
+#[test]
+fn longer_words_have_their_room() {
+    let mut wrong = Vec::new();
+    for language in [Language::all().next().expect("English"), Language::pseudo()] {
+        for size in [[960.0, 540.0], [1024.0, 768.0], [1280.0, 720.0], [1920.0, 1080.0]] {
+            for percent in TextSize::STEPS {
+                for place in [Place::Start, Place::Gears, Place::ToothRoom] {
+                    // The smallest windows are for text up to 130 %.
+                    if percent > 130 && size[0] < 1280.0 {
+                        continue;
+                    }
+                    let mut desk = Desk::with_sets(5);
+                    desk.text_size = TextSize::nearest(percent);
+                    desk.place = place;
+                    let rects: Vec<(String, Rect)> = speaking(language, || {
+                        let harness = window(Vec2::from(size), desk);
+                        let root = harness.root();
+                        let pressed = root.children_recursive().filter(|node| {
+                            let role = node.accesskit_node().role();
+                            matches!(role, egui::accesskit::Role::Button | egui::accesskit::Role::RadioButton)
+                        });
+                        pressed
+                            .map(|node| (node.accesskit_node().label().unwrap_or_default(), node.rect()))
+                            .collect()
+                    });
+                    assert!(rects.len() > 5, "only {} things to press", rects.len());
+                    let tag = language.tag();
+                    for (label, rect) in &rects {
+                        if rect.left() < -0.5 || rect.right() > size[0] + 0.5 {
+                            wrong.push(format!("{tag} {size:?} {percent} % {place:?}: {label} at {rect:?}"));
+                        }
+                    }
+                    // The head is the first line of the window.
+                    let head: Vec<&(String, Rect)> = rects.iter().filter(|(_, rect)| rect.top() < 12.0).collect();
+                    for (index, (label, rect)) in head.iter().enumerate() {
+                        for (other, beside) in &head[index + 1..] {
+                            if rect.shrink(1.0).intersect(beside.shrink(1.0)).is_positive() {
+                                wrong.push(format!("{tag} {size:?} {percent} % {place:?}: {label} lies on {other}"));
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{} of them\n{}", wrong.len(), wrong.join("\n"));
 }

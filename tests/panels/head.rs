@@ -46,7 +46,7 @@ fn ground_units_and_text_size_are_asked_for() {
     assert_eq!(asked(&mut harness), [], "nor larger than 200 %");
     harness.get_by_label("Text smaller").click();
     harness.run();
-    assert_eq!(asked(&mut harness), [Command::SetTextSize(TextSize::nearest(175))]);
+    assert_eq!(asked(&mut harness), [Command::SetTextSize(TextSize::nearest(190))]);
 }
 
 #[test]

@@ -1,9 +1,9 @@
 # The debrief in the window.
 
 verdict-head = Step { $step }, axle (seed) { $seed }, signed off
-verdict-another = Choose another exercise
+verdict-another = Choose exercise
 verdict-bench = Bench
-verdict-save = Save as a page
+verdict-save = Save page
 verdict-score = Score { $total } of 100
 verdict-of-100 = of 100
 verdict-part-points = { $points } of { $full }

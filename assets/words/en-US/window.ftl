@@ -27,6 +27,7 @@ window-units-inch = inch
 window-text-larger = Text larger
 window-text-smaller = Text smaller
 window-text-size = Text { $percent } %
+window-text-percent = { $percent } %
 window-keys = Keys
 window-keys-help = List the keys. Key: F1
 window-close = Close

@@ -94,7 +94,11 @@ fn three_columns(
     let area = ui.available_rect_before_wrap();
     let wide = area.width() >= 1600.0;
     let side = side_width(ink);
-    let (left, right) = if wide { (1.18 * side, 1.45 * side) } else { (side, side) };
+    let (left, right) = if wide {
+        (1.18 * side, 1.45 * side)
+    } else {
+        (side, 1.1 * side)
+    };
     let margin = ink.space(12.0);
     let reach = [0.75 * side, 0.36 * area.width()];
     let card = Dock::new("card", Edge::Left, left, reach)
@@ -122,7 +126,7 @@ fn three_columns(
                 if !tabs.contains(&state.tab) {
                     state.tab = SideTab::Readings;
                 }
-                tab_cells(ui, ink, 0, &tabs, state);
+                tab_cells(ui, ink, &tabs, state);
                 tab(ui, ink, view, board, state, out);
             });
         })
@@ -227,10 +231,7 @@ fn two_columns(
                     SideTab::Sheet,
                     SideTab::Log,
                 ];
-                let columns = 4;
-                for (number, row) in tabs.chunks(columns).enumerate() {
-                    tab_cells(ui, ink, number, row, state);
-                }
+                tab_cells(ui, ink, &tabs, state);
                 tab(ui, ink, view, board, state, out);
             });
         })
@@ -279,14 +280,18 @@ fn two_columns(
     stage
 }
 
-/// A row of tabs, the first of them number 0.
-fn tab_cells(ui: &mut Ui, ink: &Ink, row: usize, tabs: &[SideTab], state: &mut DeskState) {
-    let cells: Vec<Cell<SideTab>> = tabs.iter().map(|tab| Cell::new(tab.label(), *tab)).collect();
-    let key = ("tabs", row);
-    if let Some(pressed) = widget::segments(ui, ink, key, &say!("board-show"), &cells, Some(state.tab)) {
-        state.tab = pressed;
+/// Tabs in as many rows as they need.
+fn tab_cells(ui: &mut Ui, ink: &Ink, tabs: &[SideTab], state: &mut DeskState) {
+    let labels: Vec<String> = tabs.iter().map(|tab| tab.label()).collect();
+    let columns = widget::cells_in_a_row(ui, ink, &labels);
+    for (number, row) in tabs.chunks(columns).enumerate() {
+        let cells: Vec<Cell<SideTab>> = row.iter().map(|tab| Cell::new(tab.label(), *tab)).collect();
+        let key = ("tabs", number);
+        if let Some(pressed) = widget::segments(ui, ink, key, &say!("board-show"), &cells, Some(state.tab)) {
+            state.tab = pressed;
+        }
+        ui.add_space(ink.space(2.0));
     }
-    ui.add_space(ink.space(2.0));
 }
 
 fn tab(
@@ -301,7 +306,7 @@ fn tab(
         SideTab::Readings => lists::readings(ui, ink, view, board, state),
         SideTab::Sheet => card::sheet(ui, ink, view, board),
         SideTab::Log => lists::log(ui, ink, view, board),
-        SideTab::Slip => slip::slip(ui, ink, board, state, out),
+        SideTab::Slip => scrolled(ui, "slip", |ui| slip::slip(ui, ink, board, state, out)),
         SideTab::Card => card::card(ui, ink, view, board, state, out),
         SideTab::Teeth => {
             scrolled(ui, "teeth", |ui| teeth::teeth(ui, ink, view, board, state));
