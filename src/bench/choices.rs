@@ -123,11 +123,6 @@ pub enum Cleaned {
     Bearings,
 }
 
-impl Cleaned {
-    /// All of them.
-    pub const ALL: [Self; 5] = [Self::WheelSeat, Self::Shims, Self::Threads, Self::Teeth, Self::Bearings];
-}
-
 /// How paste is brushed on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]

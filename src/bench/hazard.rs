@@ -6,7 +6,6 @@ use serde::{Deserialize, Serialize};
 
 use super::caution::{Caution, Precaution};
 use super::choices::Cleaned;
-use super::kind::OperationKind;
 use super::measurand::Measurand;
 use super::operation::Operation;
 
@@ -118,57 +117,6 @@ impl Cleaned {
     }
 }
 
-impl OperationKind {
-    /// What can hurt whoever does an operation of this kind, whatever its fields are.
-    pub fn hazards(self) -> Vec<Hazard> {
-        use Hazard as H;
-        let known: &[Hazard] = match self {
-            Self::Clean => {
-                let mut all: Vec<Hazard> = Cleaned::ALL.iter().flat_map(|what| what.hazards()).copied().collect();
-                all.sort_unstable();
-                all.dedup();
-                return all;
-            }
-            Self::TakeApart => &[H::HeavyPart, H::NutReaction, H::Puller, H::Splinters, H::BoltTorque],
-            Self::FitShims | Self::RemoveShims => &[H::SharpShims],
-            Self::Press => &[H::RingUnderPress, H::Splinters],
-            Self::PullOff => &[H::Puller, H::Splinters],
-            Self::InsertPinion | Self::RemovePinion => &[H::SharpEdges],
-            Self::FitSeal | Self::RemoveSeal => &[H::Splinters],
-            Self::RemoveNut | Self::TightenNut | Self::TurnNut => &[H::NutReaction, H::MultiplierArm],
-            Self::BoltCartridge | Self::UnboltCartridge => &[H::HeavyPart, H::BoltTorque],
-            Self::HeatWheel | Self::FitWheel => &[H::HotRingGear, H::HeavyPart, H::SharpEdges],
-            Self::RemoveWheel => &[H::HeavyPart, H::Puller, H::SharpEdges],
-            Self::TightenRingBolts | Self::TightenCaps | Self::LoosenCaps | Self::RemoveCaps => &[H::BoltTorque],
-            Self::SetCarrierIn | Self::LiftCarrierOut => &[H::HeavyPart, H::SharpEdges],
-            Self::SpreadCase | Self::ReleaseSpreader => &[H::SpreadHousing],
-            Self::Turn | Self::Push | Self::Roll => &[H::TurningGears],
-            Self::BrushPaste => &[H::MarkingCompound],
-            Self::Measure => &[H::TurningGears, H::SharpShims],
-            // Nothing here moves, is hot, heavy, sharp or under force.
-            Self::CompareNumbers
-            | Self::FitSetUpBearings
-            | Self::RemoveSetUpBearings
-            | Self::FitSpacer
-            | Self::RemoveSpacer
-            | Self::FitNut
-            | Self::Wait
-            | Self::FitCaps
-            | Self::TurnAdjuster
-            | Self::FitLock
-            | Self::RemoveLock
-            | Self::Replace
-            | Self::Note
-            | Self::Predict
-            | Self::JudgePlate
-            | Self::Hint
-            | Self::Condemn
-            | Self::Finish => &[],
-        };
-        known.to_vec()
-    }
-}
-
 impl Operation {
     /// What can hurt whoever does this: those of its kind that its fields do not rule out.
     pub fn hazards(&self) -> Vec<Hazard> {
@@ -177,9 +125,13 @@ impl Operation {
             Self::Clean { what, .. } => what.hazards().to_vec(),
             Self::Measure { what, .. } => {
                 let there = what.hazard();
-                of_kind.into_iter().filter(|hazard| Some(*hazard) == there).collect()
+                of_kind
+                    .iter()
+                    .copied()
+                    .filter(|hazard| Some(*hazard) == there)
+                    .collect()
             }
-            _ => of_kind,
+            _ => of_kind.to_vec(),
         }
     }
 }

@@ -23,8 +23,8 @@ pub fn text() -> String {
             .unwrap_or_default();
         let what = operation.get("description").and_then(Value::as_str).unwrap_or_default();
         lines.push(format!("{name}: {what}"));
-        for hazard in OperationKind::from_key(name).map_or_else(Vec::new, OperationKind::hazards) {
-            let text = words::hazard(hazard);
+        for hazard in OperationKind::from_key(name).map_or(&[][..], OperationKind::hazards) {
+            let text = words::hazard(*hazard);
             // The word for it in the list of precautions, where there is one.
             let word = hazard.precaution().and_then(|one| serde_json::to_value(one).ok());
             let told = if let Some(Value::String(word)) = word {
