@@ -193,14 +193,25 @@ pub(super) fn segments<T: Copy + PartialEq>(
     pressed
 }
 
-/// How many of these words stand beside each other as joined cells in each row, so that every row has room.
-pub(super) fn cells_in_a_row(ui: &Ui, ink: &Ink, labels: &[String]) -> usize {
-    let width = |label: &String| (text_size(ui, label, ink.body()).x + 2.0 * ink.space(12.0)).ceil();
-    let fits = |count: usize| {
-        let widest = labels.chunks(count).map(|row| row.iter().map(width).sum::<f32>());
-        widest.fold(0.0, f32::max) <= ui.available_width()
-    };
-    (1..=labels.len().max(1)).rev().find(|count| fits(*count)).unwrap_or(1)
+/// How many of these words stand beside each other as joined cells in each row: as many as have room.
+pub(super) fn rows_of_cells(ui: &Ui, ink: &Ink, labels: &[String]) -> Vec<usize> {
+    let room = ui.available_width();
+    let mut rows: Vec<usize> = Vec::new();
+    let mut used = f32::INFINITY;
+    for label in labels {
+        let width = (text_size(ui, label, ink.body()).x + 2.0 * ink.space(12.0)).ceil();
+        match rows.last_mut() {
+            Some(count) if used + width <= room => {
+                *count += 1;
+                used += width;
+            }
+            _ => {
+                rows.push(1);
+                used = width;
+            }
+        }
+    }
+    rows
 }
 
 /// A cell that stands alone: chosen or not, or pressed once. `key` tells it from others beside it, whatever its word is: where

@@ -283,9 +283,10 @@ fn two_columns(
 /// Tabs in as many rows as they need.
 fn tab_cells(ui: &mut Ui, ink: &Ink, tabs: &[SideTab], state: &mut DeskState) {
     let labels: Vec<String> = tabs.iter().map(|tab| tab.label()).collect();
-    let columns = widget::cells_in_a_row(ui, ink, &labels);
-    for (number, row) in tabs.chunks(columns).enumerate() {
-        let cells: Vec<Cell<SideTab>> = row.iter().map(|tab| Cell::new(tab.label(), *tab)).collect();
+    let mut rest = tabs.iter();
+    for (number, count) in widget::rows_of_cells(ui, ink, &labels).into_iter().enumerate() {
+        let row = rest.by_ref().take(count);
+        let cells: Vec<Cell<SideTab>> = row.map(|tab| Cell::new(tab.label(), *tab)).collect();
         let key = ("tabs", number);
         if let Some(pressed) = widget::segments(ui, ink, key, &say!("board-show"), &cells, Some(state.tab)) {
             state.tab = pressed;
