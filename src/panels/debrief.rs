@@ -126,7 +126,13 @@ fn points(ui: &mut Ui, ink: &Ink, debrief: &DebriefView) {
     let at = pos2(rect.left() + after, rect.bottom() - small.size().y - ink.scaled(6.0));
     ui.painter().galley(at, small, text);
     ui.add_space(ink.space(8.0));
-    let width = ink.scaled(142.0);
+    // All of them beside each other if there is room for their words; as wide as they like where there is more.
+    let each = ui.available_width() / debrief.parts.len().max(1) as f32 - ui.spacing().item_spacing.x;
+    let width = if each >= ink.scaled(124.0) {
+        each.min(ink.scaled(142.0))
+    } else {
+        ink.scaled(142.0)
+    };
     for (name, points, full) in &debrief.parts {
         // What has no room beside the buttons stands in the table of losses all the same.
         if ui.available_width() < width {

@@ -272,7 +272,7 @@ fn chart_cells_say_what_single_runs_say() {
         .collect();
     assert_eq!(written, lashes, "row after row");
     for words in [
-        "toward the ring gear (deeper)",
+        "toward (deeper)",
         "away (shallower)",
         "toward the pinion",
         "away (more backlash)",

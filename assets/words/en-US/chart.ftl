@@ -20,7 +20,7 @@ chart-heading = Wall chart: contact pattern and backlash over two moves; the tab
 chart-axis-degrees = { $name }, degrees
 chart-axis-mm = { $name }, mm (in)
 # What the two ends of an axis mean.
-chart-deeper = toward the ring gear (deeper)
+chart-deeper = toward (deeper)
 chart-shallower = away (shallower)
 chart-toward-pinion = toward the pinion
 chart-from-pinion = away (more backlash)
