@@ -691,7 +691,7 @@ impl Session {
     pub fn view(&self) -> WindowView<'_> {
         let on_bench = self.bench_stage().is_some();
         let mut start = self.desk.start_view();
-        start.said = start.said.or(self.keys.said());
+        start.said = start.said.or(self.keys.said()).or(self.choices.said());
         WindowView {
             start,
             bench: self.desk.board(),

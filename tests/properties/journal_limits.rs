@@ -185,7 +185,8 @@ fn what_is_written_until_full_can_be_read() {
         }
         assert!(text.len() <= LIMITS.bytes, "{} bytes", text.len());
     };
-    println!("{full}");
+    let said = words::error::journal_full();
+    assert!(said.contains("as large as it can be"), "{full}: {said}");
     text.push_str(&writer.seal(&operation).expect("room for the seal"));
     let found = read(text.as_bytes()).expect("read");
     assert!(found.sealed.is_some(), "sealed");

@@ -21,3 +21,5 @@ notices-nothing-to-turn = there is nothing to turn
 notices-no-such-exercise = there is no exercise number { $number }
 notices-no-such-attempt = there is no unfinished attempt number { $number }
 notices-no-attempt = no attempt is under way
+# The file of theme, text size, units and panels cannot be read.
+notices-usual-choices = The file choices.json in your data folder is damaged, so theme, text size and units are the usual ones. Your next choice replaces it.
