@@ -12,10 +12,11 @@ use crate::contact::{Placement, Route};
 use crate::exercise::{Debrief, Exercise};
 use crate::job::attempt::OpenAttempt as Attempt;
 use crate::job::kept::{self, Kept};
-use crate::job::{Failure, scenarios};
+use crate::job::{Failure, saved_files, scenarios};
 use crate::view::bench::{ExerciseLine, KeptLine, Laid, ToothShape};
 use crate::view::{
-    AxlePart, AxleParts, BenchView, DebriefView, DeskView, Orbit, Place, Play, StagePair, StartView, Turn, Viewpoint,
+    AxlePart, AxleParts, BenchView, DebriefView, DeskView, Orbit, Place, Play, Saved, StagePair, StartView, Turn,
+    Viewpoint,
 };
 use crate::words::{self, say};
 
@@ -76,20 +77,48 @@ impl Held {
         }
     }
 
-    /// Writes the debrief as a page beside the others of its exercise, and says where.
-    fn save_page(&self, folder: &Path) -> String {
+    /// Writes the debrief as a page into a folder.
+    fn save_page(&self, folder: &Path) -> Saved {
         let attempt = self.attempt.attempt();
-        let (name, seed) = (self.attempt.source(), attempt.seed());
-        let free = (1..1000)
-            .map(|number| folder.join(format!("debrief-{name}-{seed}-{number}.html")))
-            .find(|path| !path.exists());
-        let Some(path) = free else {
-            return say!("notices-too-many-pages");
-        };
-        match self.attempt.write_debrief(&path) {
-            Ok(()) => say!("notices-saved-page", file = path.display().to_string()),
-            Err(failure) => say!("notices-not-saved", why = kept::sentence(&failure)),
-        }
+        // A scenario that is a file goes by its name.
+        let name = Path::new(self.attempt.source()).file_stem().unwrap_or_default();
+        let name = format!("debrief-{}-axle-{}", name.to_string_lossy(), attempt.seed());
+        let written = saved_files::new_files(folder, &name, &["html"]).and_then(|files| {
+            for file in &files {
+                self.attempt.write_debrief(file)?;
+            }
+            Ok(files)
+        });
+        saved(written)
+    }
+}
+
+/// What became of files that were to be written.
+pub(super) fn saved(written: Result<Vec<PathBuf>, Failure>) -> Saved {
+    match written {
+        Ok(files) => Saved::There(files.iter().map(|file| file.display().to_string()).collect()),
+        Err(failure) => Saved::Not(kept::sentence(&failure)),
+    }
+}
+
+/// Looking for the attempts that are kept in a folder.
+#[derive(Debug)]
+pub(super) struct Look {
+    folder: PathBuf,
+}
+
+/// What lies there.
+#[derive(Debug)]
+pub(super) struct Looked {
+    kept: Vec<Kept>,
+    problems: Vec<String>,
+}
+
+impl Look {
+    /// Reads them.
+    pub(super) fn run(self) -> Looked {
+        let (kept, problems) = kept::list(&self.folder);
+        Looked { kept, problems }
     }
 }
 
@@ -115,8 +144,8 @@ pub(super) enum Task {
 pub(super) enum TaskOutcome {
     /// An attempt has begun or goes on.
     Opened(Result<Box<OpenedAttempt>, String>),
-    /// The debrief was written, or could not be: in words.
-    Saved { held: Box<Held>, said: String },
+    /// The debrief was written, or could not be.
+    Saved { held: Box<Held>, saved: Saved },
     /// Something was done, or could not even be kept.
     Did {
         held: Box<Held>,
@@ -147,7 +176,7 @@ impl Task {
                 TaskOutcome::Opened(resumed.and_then(|(attempt, notice)| there(attempt, notice)))
             }
             Self::SavePage { held, folder } => TaskOutcome::Saved {
-                said: held.save_page(&folder),
+                saved: held.save_page(&folder),
                 held,
             },
             Self::Do { mut held, operation } => match held.attempt.apply(operation) {
@@ -204,22 +233,40 @@ pub(super) struct BenchStage {
     axle: Arc<Exercise>,
 }
 
+/// Attempts in a list, with what is shown of each.
+#[derive(Debug, Default)]
+struct Listed {
+    paths: Vec<PathBuf>,
+    lines: Vec<KeptLine>,
+}
+
 /// Everything about the bench.
 #[derive(Debug)]
+#[expect(clippy::struct_excessive_bools, reason = "each says of one thing whether it is wanted or goes on")]
 pub(super) struct Desk {
     exercises: Vec<ExerciseLine>,
     folder: Option<PathBuf>,
     kept_in: String,
-    kept: Vec<Kept>,
-    kept_lines: Vec<KeptLine>,
+    /// Own unfinished attempts with their lines, and finished ones.
+    unfinished: Listed,
+    finished: Listed,
     /// Exercise and axle of every attempt that is kept.
     tried: Vec<(String, u64)>,
+    /// Whether the folder is to be read, and whether that is under way.
+    look_wanted: bool,
+    looking: bool,
     chosen: usize,
     seed: u64,
+    /// Whether somebody chose this axle, or it is the next one.
+    seed_chosen: bool,
     held: Option<Box<Held>>,
     away: bool,
     queue: VecDeque<Operation>,
     page_wanted: bool,
+    /// Where pages and pictures go, and the same in words.
+    pages: Option<PathBuf>,
+    saved_in: String,
+    saved: Option<Saved>,
     wanted: Option<Task>,
     board: Option<BenchView>,
     debrief: Option<DebriefView>,
@@ -251,15 +298,21 @@ impl Desk {
             exercises,
             folder: None,
             kept_in: say!("notices-attempts-not-kept"),
-            kept: Vec::new(),
-            kept_lines: Vec::new(),
+            unfinished: Listed::default(),
+            finished: Listed::default(),
             tried: Vec::new(),
+            look_wanted: false,
+            looking: false,
             chosen: 0,
             seed: 1,
+            seed_chosen: false,
             held: None,
             away: false,
             queue: VecDeque::new(),
             page_wanted: false,
+            pages: None,
+            saved_in: String::new(),
+            saved: None,
             wanted: None,
             board: None,
             debrief: None,
@@ -281,36 +334,77 @@ impl Desk {
             |folder| say!("notices-attempts-kept", folder = folder.display().to_string()),
         );
         self.folder = folder;
-        if let Some(problem) = self.look_for_kept() {
-            self.said = Some(problem);
-        }
-        self.seed = self.next_seed();
+        self.look_wanted = true;
     }
 
-    /// Reads the folder again, and answers what is wrong in it first.
-    fn look_for_kept(&mut self) -> Option<String> {
-        let (kept, problems) = self.folder.as_deref().map(kept::list).unwrap_or_default();
+    /// Saves pages and pictures in this folder; without one, where the program was started.
+    pub(super) fn save_in(&mut self, folder: Option<PathBuf>) {
+        self.saved_in = folder.as_ref().map_or_else(String::new, |folder| {
+            say!("notices-pages-saved", folder = folder.display().to_string())
+        });
+        self.pages = folder;
+    }
+
+    /// Where pages and pictures are saved.
+    pub(super) fn pages(&self) -> PathBuf {
+        self.pages.clone().unwrap_or_else(|| PathBuf::from("."))
+    }
+
+    /// What became of the last page or picture that was saved.
+    pub(super) fn saved(&self) -> Option<&Saved> {
+        self.saved.as_ref()
+    }
+
+    /// Says what became of a page or a picture, or puts that away.
+    pub(super) fn say_saved(&mut self, saved: Option<Saved>) {
+        self.saved = saved;
+    }
+
+    /// The folder to be read, if it is to be read again; handed out once at a time.
+    pub(super) fn next_look(&mut self) -> Option<Look> {
+        if !self.look_wanted || self.looking {
+            return None;
+        }
+        self.look_wanted = false;
+        let folder = self.folder.clone()?;
+        self.looking = true;
+        Some(Look { folder })
+    }
+
+    /// Takes what lies in the folder, unless it is to be read once more.
+    pub(super) fn take_look(&mut self, Looked { kept, problems }: Looked) {
+        self.looking = false;
+        if self.look_wanted {
+            return;
+        }
         for exercise in &mut self.exercises {
             let own = || kept.iter().filter(|k| k.scenario == exercise.source && k.finished);
             exercise.finished = own().count();
             exercise.best = own().filter_map(|k| k.score).reduce(|a, b| if b > a { b } else { a });
         }
         self.tried = kept.iter().map(|k| (k.scenario.clone(), k.seed)).collect();
-        self.kept = kept.iter().filter(|k| !k.finished).cloned().collect();
-        self.kept_lines = self
-            .kept
-            .iter()
-            .map(|k| KeptLine {
-                title: self
-                    .exercises
-                    .iter()
-                    .find(|e| e.source == k.scenario)
-                    .map_or_else(|| k.scenario.clone(), |e| e.title.clone()),
-                seed: k.seed,
-                operations: k.operations,
-            })
-            .collect();
-        problems.into_iter().next()
+        (self.unfinished, self.finished) = (Listed::default(), Listed::default());
+        for attempt in kept {
+            let exercise = self.exercises.iter().find(|e| e.source == attempt.scenario);
+            let list = if attempt.finished {
+                &mut self.finished
+            } else {
+                &mut self.unfinished
+            };
+            list.lines.push(KeptLine {
+                title: exercise.map_or(attempt.scenario, |e| e.title.clone()),
+                seed: attempt.seed,
+                operations: attempt.operations,
+                points: attempt.score,
+            });
+            list.paths.push(attempt.path);
+        }
+        if !self.seed_chosen {
+            self.seed = self.next_seed();
+        }
+        if self.said.is_none() {
+            self.said = problems.into_iter().next();
+        }
     }
 
     /// The first axle of the chosen exercise that nobody has tried yet.
@@ -328,12 +422,18 @@ impl Desk {
         (1..=most).find(|seed| !tried(seed)).unwrap_or(most)
     }
 
+    /// Offers the next axle of the chosen exercise.
+    fn next_axle(&mut self) {
+        self.seed_chosen = false;
+        self.seed = self.next_seed();
+    }
+
     /// Whether there is an exercise with this place.
     pub(super) fn choose(&mut self, index: usize) -> bool {
         let there = index < self.exercises.len();
         if there && self.chosen != index {
             self.chosen = index;
-            self.seed = self.next_seed();
+            self.next_axle();
         }
         there
     }
@@ -346,6 +446,7 @@ impl Desk {
 
     pub(super) fn choose_seed(&mut self, seed: u64) {
         self.seed = seed.max(1);
+        self.seed_chosen = true;
     }
 
     /// Begins the chosen exercise.
@@ -362,20 +463,33 @@ impl Desk {
 
     /// Goes on with an unfinished attempt; says whether there is one with this place.
     pub(super) fn go_on(&mut self, index: usize) -> bool {
-        let Some(kept) = self.kept.get(index) else {
-            return false;
-        };
-        let path = kept.path.clone();
-        self.let_go();
-        self.wanted = Some(Task::GoOn { path });
-        true
+        let path = self.unfinished.paths.get(index).cloned();
+        self.open(path)
+    }
+
+    /// Opens a finished attempt to be looked at; says whether there is one with this place.
+    pub(super) fn open_finished(&mut self, index: usize) -> bool {
+        let path = self.finished.paths.get(index).cloned();
+        self.open(path)
+    }
+
+    fn open(&mut self, path: Option<PathBuf>) -> bool {
+        let there = path.is_some();
+        if let Some(path) = path {
+            self.let_go();
+            self.wanted = Some(Task::GoOn { path });
+        }
+        there
     }
 
     /// Puts the attempt at hand away; its journal holds it.
     fn let_go(&mut self) {
         self.held = None;
         self.queue.clear();
-        self.page_wanted = false;
+        // A page that was asked for and not begun is not written any more.
+        if std::mem::take(&mut self.page_wanted) {
+            self.saved = None;
+        }
         self.board = None;
         self.debrief = None;
         self.paste = None;
@@ -398,6 +512,9 @@ impl Desk {
     /// Asks for the debrief as a page; says whether there is one.
     pub(super) fn save_page(&mut self) -> bool {
         self.page_wanted = self.debrief.is_some();
+        if self.page_wanted {
+            self.saved = Some(Saved::UnderWay);
+        }
         self.page_wanted
     }
 
@@ -442,9 +559,10 @@ impl Desk {
         let page = std::mem::take(&mut self.page_wanted);
         let task = self.wanted.take().or_else(|| {
             if page && let Some(held) = self.held.take() {
-                // Without a folder of one's own, where the program was started.
-                let folder = self.folder.clone().unwrap_or_else(|| PathBuf::from("."));
-                return Some(Task::SavePage { held, folder });
+                return Some(Task::SavePage {
+                    held,
+                    folder: self.pages(),
+                });
             }
             // Taken only together, so that nothing is lost.
             self.held.as_ref()?;
@@ -489,19 +607,20 @@ impl Desk {
                 self.board = Some(board);
                 self.debrief = debrief;
                 self.paste = paste;
-                let in_folder = self.look_for_kept();
-                self.said = notice.or(in_folder);
+                self.look_wanted = true;
+                self.said = notice;
                 true
             }
             TaskOutcome::Opened(Err(problem)) => {
-                self.look_for_kept();
+                self.look_wanted = true;
                 self.said = Some(problem);
                 false
             }
-            TaskOutcome::Saved { held, said } => {
+            TaskOutcome::Saved { held, saved } => {
+                // The page is written even where another attempt was asked for meanwhile.
+                self.saved = Some(saved);
                 if self.wanted.is_none() {
                     self.held = Some(held);
-                    self.said = Some(said);
                 }
                 false
             }
@@ -511,20 +630,19 @@ impl Desk {
                     return false;
                 }
                 self.held = Some(held);
-                let mut in_folder = None;
                 if let Some(shown) = shown {
                     let AttemptView { board, debrief, paste } = *shown;
                     self.look_at_what_lies(&board.laid);
                     if board.finished {
                         self.queue.clear();
-                        in_folder = self.look_for_kept();
-                        self.seed = self.next_seed();
+                        self.look_wanted = true;
+                        self.seed_chosen = false;
                     }
                     self.board = Some(board);
                     self.debrief = debrief;
                     self.paste = paste;
                 }
-                self.said = problem.or(in_folder);
+                self.said = problem;
                 false
             }
         }
@@ -556,6 +674,11 @@ impl Desk {
         self.away || self.wanted.is_some() || self.page_wanted || !self.queue.is_empty()
     }
 
+    /// Whether the list of attempts is being read, or will be.
+    pub(super) fn looking(&self) -> bool {
+        self.looking || (self.look_wanted && self.folder.is_some())
+    }
+
     pub(super) fn board(&self) -> Option<&BenchView> {
         self.board.as_ref()
     }
@@ -581,8 +704,10 @@ impl Desk {
             exercises: &self.exercises,
             chosen: self.chosen,
             seed: self.seed,
-            kept: &self.kept_lines,
+            kept: &self.unfinished.lines,
+            finished: &self.finished.lines,
             kept_in: &self.kept_in,
+            saved_in: &self.saved_in,
             said: self.said.as_deref(),
             busy: self.busy(),
         }

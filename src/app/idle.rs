@@ -8,6 +8,7 @@ use bevy::prelude::*;
 use bevy::window::{RequestRedraw, WindowResized, WindowScaleFactorChanged};
 use bevy::winit::{UpdateMode, WinitSettings};
 
+use super::room::Room;
 use super::{AppSystems, Session};
 
 /// The longest pause between frames. The window system wants a time at which to look again and spins without one
@@ -33,7 +34,7 @@ pub fn plugin(app: &mut App) {
     })
     .add_systems(
         Update,
-        (follow_moving, draw_again_when_resized).in_set(AppSystems::Mirror),
+        (follow_moving.after(super::room::make), draw_again_when_resized).in_set(AppSystems::Mirror),
     );
 }
 
@@ -49,8 +50,8 @@ fn draw_again_when_resized(
     }
 }
 
-fn follow_moving(session: Res<Session>, mut settings: ResMut<WinitSettings>) {
-    let mode = update_mode(session.moving());
+fn follow_moving(session: Res<Session>, room: Option<Res<Room>>, mut settings: ResMut<WinitSettings>) {
+    let mode = update_mode(session.moving() || room.is_some_and(|room| room.busy()));
     if settings.focused_mode != mode || settings.unfocused_mode != mode {
         *settings = WinitSettings {
             focused_mode: mode,

@@ -1,18 +1,19 @@
-//! The tooth room's pictures: made anew when something that they show has changed.
+//! The tooth room's pictures: made anew on another thread when something that they show has changed, and saved there.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use bevy::prelude::*;
+use bevy::tasks::{AsyncComputeTaskPool, Task, futures::check_ready};
 
+use super::bench::saved;
 use super::{AppSystems, Session, raster};
 use crate::contact::{Film, Route};
-use crate::drawing::{self, Theme as InkTheme, svg};
+use crate::drawing::{Theme as InkTheme, svg};
 use crate::job::tooth_room::{self, Chart, Shown};
-use crate::job::{self, Failure, kept};
+use crate::job::{Failure, picture_file, saved_files};
 use crate::panels::{RoomPictures, RoomSizes};
-use crate::view::{Place, Setting, StagePair};
-use crate::words::say;
+use crate::view::{Place, Saved, Setting, StagePair};
 
 /// Everything that the pictures of flanks and motion depend on.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -33,18 +34,40 @@ struct ChartKey {
     film: Film,
 }
 
+impl Key {
+    fn of_chart(&self) -> ChartKey {
+        ChartKey {
+            pair: self.pair,
+            offset_mm: self.setting.offset_mm,
+            shaft_angle_deg: self.setting.shaft_angle_deg,
+            film: self.film,
+        }
+    }
+}
+
+/// Pictures that were made, with what they were made of.
+#[derive(Debug)]
+struct Made {
+    key: Key,
+    pictures: Option<RoomPictures>,
+    chart: Option<(ChartKey, Arc<Chart>)>,
+}
+
 /// The pictures and what they were made for.
 #[derive(Debug, Default, Resource)]
 pub(super) struct Room {
     wanted: RoomSizes,
-    made: Option<(Key, RoomPictures)>,
-    chart: Option<(ChartKey, Chart)>,
+    made: Option<Made>,
+    /// Pictures being made; one at a time, so that a drag does not pile up work.
+    making: Option<Task<Made>>,
+    /// A picture being saved.
+    saving: Option<Task<Saved>>,
 }
 
 impl Room {
     /// What there is to be seen.
     pub(super) fn pictures(&self) -> Option<&RoomPictures> {
-        self.made.as_ref().map(|(_, pictures)| pictures)
+        self.made.as_ref()?.pictures.as_ref()
     }
 
     /// Asks for pictures of these sizes; says whether that is news.
@@ -52,6 +75,11 @@ impl Room {
         let news = self.wanted != sizes;
         self.wanted = sizes;
         news
+    }
+
+    /// Whether something is being made or saved.
+    pub(super) fn busy(&self) -> bool {
+        self.making.is_some() || self.saving.is_some()
     }
 }
 
@@ -67,7 +95,12 @@ pub(super) fn plugin(app: &mut App) {
         );
 }
 
-fn make(session: Res<Session>, mut room: ResMut<Room>) {
+pub(super) fn make(session: Res<Session>, mut room: ResMut<Room>) {
+    if let Some(task) = &mut room.bypass_change_detection().making {
+        let Some(made) = check_ready(task) else { return };
+        room.making = None;
+        room.made = Some(made);
+    }
     if session.place() != Place::ToothRoom {
         return;
     }
@@ -82,25 +115,29 @@ fn make(session: Res<Session>, mut room: ResMut<Room>) {
         film: session.film(),
         sizes: room.wanted,
     };
-    if key.sizes == RoomSizes::default() || room.made.as_ref().is_some_and(|(made, _)| *made == key) {
+    if key.sizes == RoomSizes::default() || room.made.as_ref().is_some_and(|made| made.key == key) {
         return;
     }
-    let chart_key = ChartKey {
-        pair: count,
-        offset_mm: key.setting.offset_mm,
-        shaft_angle_deg: key.setting.shaft_angle_deg,
-        film: key.film,
-    };
-    if room.chart.as_ref().is_none_or(|(made, _)| *made != chart_key) {
-        room.chart = Chart::new(&pair.pair, key.setting.placement(), key.film).map(|chart| (chart_key, chart));
-    }
-    let Some(pictures) = pictures(pair, &key, room.chart.as_ref().map(|(_, chart)| chart)) else {
-        return;
-    };
-    room.made = Some((key, pictures));
+    let chart = room.made.as_ref().and_then(|made| made.chart.clone());
+    let pair = Arc::clone(pair);
+    room.making = Some(AsyncComputeTaskPool::get().spawn(async move { made(&pair, key, chart) }));
 }
 
-fn pictures(pair: &Arc<StagePair>, key: &Key, chart: Option<&Chart>) -> Option<RoomPictures> {
+/// All pictures; the wall chart's cells are computed again only where they are others than before.
+fn made(pair: &StagePair, key: Key, before: Option<(ChartKey, Arc<Chart>)>) -> Made {
+    let of_chart = key.of_chart();
+    let chart = before.filter(|(made, _)| *made == of_chart).or_else(|| {
+        let chart = Chart::new(&pair.pair, key.setting.placement(), key.film)?;
+        Some((of_chart, Arc::new(chart)))
+    });
+    Made {
+        key,
+        pictures: chart.as_ref().map(|(_, chart)| pictures(pair, &key, chart)),
+        chart,
+    }
+}
+
+fn pictures(pair: &StagePair, key: &Key, chart: &Chart) -> RoomPictures {
     let shown = Shown {
         pair: &pair.pair,
         placement: key.setting.placement(),
@@ -109,57 +146,51 @@ fn pictures(pair: &Arc<StagePair>, key: &Key, chart: Option<&Chart>) -> Option<R
         route: Route::Fast,
         other: key.other.map(|other| other.placement()),
     };
-    let chart = chart?.picture(shown.placement, key.sizes.chart);
-    Some(RoomPictures {
+    let chart = chart.picture(shown.placement, key.sizes.chart);
+    RoomPictures {
         flanks: tooth_room::flanks(&shown, key.sizes.flanks),
         motion: tooth_room::motion(&shown, key.sizes.motion),
         chart: chart.items,
         chart_grid: chart.grid,
         across_mm: chart.across_mm,
         down_mm: chart.down_mm,
-    })
+    }
 }
 
-/// Writes both flanks and the motion of the present setting, by the exact route, as an SVG file and as a PNG file into the
-/// folder that the program was started in.
-fn save(mut session: ResMut<Session>) {
+/// Has both flanks and the motion of the present setting written, by the exact route, as an SVG file and as a PNG file.
+fn save(mut session: ResMut<Session>, mut room: ResMut<Room>) {
+    if let Some(task) = &mut room.bypass_change_detection().saving {
+        let Some(saved) = check_ready(task) else { return };
+        room.saving = None;
+        session.saved(saved);
+    }
     if !session.bypass_change_detection().take_saving() {
         return;
     }
     let Some(pair) = session.stage_pair().0.cloned() else {
         return;
     };
-    let shown = Shown {
-        pair: &pair.pair,
-        placement: session.setting().placement(),
-        film: session.film(),
-        route: Route::Exact,
-        other: session.other().map(|other| other.placement()),
-    };
-    let picture = tooth_room::sheet(&shown);
-    session.saved(match save_both(&picture) {
-        Ok(name) => say!(
-            "notices-saved-picture",
-            svg = format!("{name}.svg"),
-            png = format!("{name}.png"),
-        ),
-        Err(error) => say!("notices-not-saved", why = kept::sentence(&error)),
-    });
+    let (setting, other, film, folder) = (session.setting(), session.other(), session.film(), session.pages());
+    room.saving = Some(AsyncComputeTaskPool::get().spawn(async move {
+        let shown = Shown {
+            pair: &pair.pair,
+            placement: setting.placement(),
+            film,
+            route: Route::Exact,
+            other: other.map(|other| other.placement()),
+        };
+        saved(save_both(&shown, &folder))
+    }));
 }
 
 /// Under a name that neither has yet.
-fn save_both(picture: &drawing::Picture) -> Result<String, Failure> {
-    let name = (1..1000)
-        .map(|number| format!("tooth-room-{number}"))
-        .find(|name| {
-            ["svg", "png"]
-                .iter()
-                .all(|ending| !Path::new(&format!("{name}.{ending}")).exists())
-        })
-        .ok_or_else(|| Failure::other(say!("notices-too-many-pictures")))?;
-    let points = raster::png(picture, InkTheme::Paper)?;
-    let text = svg::write(picture, InkTheme::Paper);
-    job::picture_file::save(Path::new(&format!("{name}.svg")), text.as_bytes())?;
-    job::picture_file::save(Path::new(&format!("{name}.png")), &points)?;
-    Ok(name)
+fn save_both(shown: &Shown<'_>, folder: &Path) -> Result<Vec<PathBuf>, Failure> {
+    let picture = tooth_room::sheet(shown);
+    let points = raster::png(&picture, InkTheme::Paper)?;
+    let text = svg::write(&picture, InkTheme::Paper);
+    let files = saved_files::new_files(folder, "tooth-room", &["svg", "png"])?;
+    for (file, bytes) in files.iter().zip([text.as_bytes(), points.as_slice()]) {
+        picture_file::save(file, bytes)?;
+    }
+    Ok(files)
 }

@@ -8,7 +8,7 @@ use std::sync::Arc;
 use bevy::prelude::*;
 
 use super::AppSystems;
-use super::bench::{BenchStage, Desk, Task, TaskOutcome};
+use super::bench::{BenchStage, Desk, Look, Looked, Task, TaskOutcome};
 use super::choices::ChoiceDesk;
 use super::keys::KeyDesk;
 use crate::bench::PasteLeft;
@@ -18,7 +18,7 @@ use crate::job::{gear_sets, kept};
 use crate::quantity::Units;
 use crate::view::{
     AxlePart, AxleParts, BenchView, Choices, Command, Done, FILM_UM, GearEntry, Job, KeyTaken, Orbit, Origin, Place,
-    Play, RoomView, Setting, SettingContact, StagePair, StageView, TextSize, Theme, Turn, Viewpoint, WindowView,
+    Play, RoomView, Saved, Setting, SettingContact, StagePair, StageView, TextSize, Theme, Turn, Viewpoint, WindowView,
 };
 use crate::words::{self, Language, say};
 
@@ -37,6 +37,8 @@ pub enum Refusal {
     NoSuchExercise(usize),
     /// There is no unfinished attempt at this place of the list.
     NoSuchAttempt(usize),
+    /// There is no finished attempt at this place of the list.
+    NoSuchFinished(usize),
     /// There is no attempt under way that takes operations.
     NoAttempt,
     /// Another action has this key at the same place.
@@ -50,6 +52,7 @@ impl fmt::Display for Refusal {
             Self::NothingToTurn => say!("notices-nothing-to-turn"),
             Self::NoSuchExercise(number) => say!("notices-no-such-exercise", number = *number),
             Self::NoSuchAttempt(number) => say!("notices-no-such-attempt", number = *number),
+            Self::NoSuchFinished(number) => say!("notices-no-such-finished", number = *number),
             Self::NoAttempt => say!("notices-no-attempt"),
             Self::KeyTaken(taken) => taken.to_string(),
         })
@@ -92,8 +95,6 @@ pub struct Session {
     place: Place,
     film_um: f64,
     other: Option<Setting>,
-    /// Where the last picture went, or why it did not.
-    saved: Option<String>,
     /// Whether a picture is to be saved.
     saving: bool,
     turn: Turn,
@@ -143,7 +144,6 @@ impl Session {
             place: Place::default(),
             film_um: FILM_UM[1],
             other: None,
-            saved: None,
             saving: false,
             turn: Turn::new(1, 1),
             turning: false,
@@ -172,6 +172,13 @@ impl Session {
     #[must_use]
     pub fn with_attempts_in(mut self, folder: Option<PathBuf>) -> Self {
         self.desk.keep_in(folder);
+        self
+    }
+
+    /// The same with pages and pictures saved in this folder; without one, where the program was started.
+    #[must_use]
+    pub fn with_pages_in(mut self, folder: Option<PathBuf>) -> Self {
+        self.desk.save_in(folder);
         self
     }
 
@@ -308,7 +315,13 @@ impl Session {
                     return Err(Refusal::NoAttempt);
                 }
             }
-            Command::SavePicture => self.saving = self.pair.is_some(),
+            Command::SavePicture => {
+                self.saving = self.pair.is_some();
+                if self.saving {
+                    self.desk.say_saved(Some(Saved::UnderWay));
+                }
+            }
+            Command::PutSavedAway => self.desk.say_saved(None),
             Command::TurnTeeth(teeth) => self.on_stage_mut().0.teeth(teeth),
             Command::TurnBy(teeth) => self.on_stage_mut().0.by(teeth),
             Command::SetTheme(theme) => self.theme = theme,
@@ -332,6 +345,11 @@ impl Session {
             Command::GoOn(index) => {
                 if !self.desk.go_on(index) {
                     return Err(Refusal::NoSuchAttempt(index));
+                }
+            }
+            Command::OpenFinished(index) => {
+                if !self.desk.open_finished(index) {
+                    return Err(Refusal::NoSuchFinished(index));
                 }
             }
             Command::Do(operation) => {
@@ -526,6 +544,16 @@ impl Session {
         }
     }
 
+    /// The list of attempts that is to be read elsewhere.
+    pub(super) fn next_look(&mut self) -> Option<Look> {
+        self.desk.next_look()
+    }
+
+    /// Takes what lies in the folder.
+    pub(super) fn take_look(&mut self, looked: Looked) {
+        self.desk.take_look(looked);
+    }
+
     /// Does all that is to be done, here and now.
     pub fn finish(&mut self) {
         loop {
@@ -533,6 +561,8 @@ impl Session {
                 self.take(job.run());
             } else if let Some(task) = self.next_task() {
                 self.take_task(task.run());
+            } else if let Some(look) = self.next_look() {
+                self.take_look(look.run());
             } else {
                 break;
             }
@@ -557,7 +587,10 @@ impl Session {
     /// Whether something is being computed.
     pub fn waiting(&self) -> bool {
         let gears = self.settled_choice != self.choice;
-        gears || self.desk.busy() || (self.pair.is_some() && self.contact.is_none_or(|contact| !contact.exact))
+        gears
+            || self.desk.busy()
+            || self.desk.looking()
+            || (self.pair.is_some() && self.contact.is_none_or(|contact| !contact.exact))
     }
 
     /// Whether the pinion turns by itself.
@@ -650,9 +683,14 @@ impl Session {
         std::mem::take(&mut self.saving)
     }
 
-    /// Says where a picture went, or why it did not.
-    pub fn saved(&mut self, what: String) {
-        self.saved = Some(what);
+    /// Says what became of a picture.
+    pub(super) fn saved(&mut self, saved: Saved) {
+        self.desk.say_saved(Some(saved));
+    }
+
+    /// Where pages and pictures are saved.
+    pub(super) fn pages(&self) -> PathBuf {
+        self.desk.pages()
     }
 
     /// What comes of the setting.
@@ -700,6 +738,7 @@ impl Session {
             help: self.help,
             file_over: self.file_over,
             notice: self.notice.as_deref(),
+            saved: self.desk.saved(),
             keys: self.keys.keys(),
             keys_said: self.keys.said(),
             panels: &self.panels,
@@ -712,7 +751,6 @@ impl Session {
             room: RoomView {
                 film_um: self.film_um,
                 other: self.other,
-                saved: self.saved.as_deref(),
             },
             stage: StageView {
                 turning: self.turning,

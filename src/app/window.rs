@@ -9,7 +9,7 @@ use bevy::window::{PresentMode, WindowResizeConstraints, WindowResolution};
 
 use super::stage::{Drawing, Easel};
 use super::{AppError, PictureRequest, idle, preflight, program};
-use crate::job::{kept, kept_keys};
+use crate::job::{kept, kept_keys, saved_files};
 use crate::words::message::LANGUAGE_VARIABLE;
 use crate::words::say;
 
@@ -28,6 +28,7 @@ pub fn run(request: &WindowRequest) -> Result<(), AppError> {
     let mut session = super::load(request.gears.as_deref())?;
     session = session
         .with_attempts_in(kept::folder())
+        .with_pages_in(saved_files::folder())
         .with_keys_in(kept_keys::folder())
         .with_choices_in(kept_keys::folder(), std::env::var_os(LANGUAGE_VARIABLE).is_some());
     preflight::display()?;

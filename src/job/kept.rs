@@ -36,7 +36,7 @@ pub fn folder() -> Option<PathBuf> {
     store::attempts_folder()
 }
 
-/// All attempts in a folder, by name, and what is wrong with the others.
+/// All attempts in a folder, the newest last, and what is wrong with the others.
 pub fn list(folder: &Path) -> (Vec<Kept>, Vec<String>) {
     let (mut kept, mut problems) = (Vec::new(), Vec::new());
     for path in store::files_in(folder, ENDING) {

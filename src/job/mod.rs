@@ -25,6 +25,7 @@ pub mod placements;
 pub mod preload;
 pub mod preload_picture;
 mod problem_text;
+pub mod saved_files;
 pub mod scenarios;
 pub mod shop_units;
 mod store_error;

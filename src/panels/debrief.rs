@@ -97,7 +97,6 @@ fn verdict(
                 let words = say!("verdict-head", step = board.step, seed = board.seed.to_string());
                 widget::words(ui, &words, ink.small(), muted);
                 widget::words(ui, &board.title, ink.page_title(), text);
-                // Where the page was saved, or why it was not.
                 if let Some(said) = view.desk.problem {
                     widget::words(ui, said, ink.small(), text);
                 }

@@ -1,10 +1,11 @@
-//! What stands over everything for a moment: why a file was not opened, and that a file can be let go.
+//! What stands over everything for a moment: why a file was not opened, that a file can be let go, and what became of a page
+//! or a picture that was saved.
 
 use egui::{Align2, FontId, Modal, RichText, ScrollArea, Ui};
 
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Rank};
-use crate::view::{Command, WindowView};
+use crate::view::{Command, Saved, WindowView};
 use crate::words::say;
 
 /// Shows what there is to say; a notice stays until it is put away.
@@ -26,6 +27,7 @@ pub(super) fn notice(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
         let at = frame.center() - words.size() / 2.0;
         painter.galley(at, words, ink.color(|t| t.text));
     }
+    saved(ui, &ink, view, out);
     let Some(text) = view.notice else { return };
     let window = ui.ctx().content_rect();
     let shown = Modal::new(egui::Id::new("notice")).show(ui.ctx(), |ui| {
@@ -46,4 +48,36 @@ pub(super) fn notice(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
     if shown.inner || shown.should_close() {
         out.push(Command::PutNoticeAway);
     }
+}
+
+/// Says at the window's foot what became of a page or a picture; it lies over the page and pushes nothing away.
+fn saved(ui: &Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
+    let Some(saved) = view.saved else { return };
+    let (head, lines) = match saved {
+        Saved::UnderWay => (say!("notices-saved-under-way"), Vec::new()),
+        Saved::There(files) => (say!("notices-saved-there"), files.clone()),
+        Saved::Not(why) => (say!("notices-saved-not"), vec![why.clone()]),
+    };
+    let window = ui.ctx().content_rect();
+    let frame = egui::Frame::new()
+        .fill(ink.color(|t| t.panel))
+        .stroke(ink.line(2.0, |t| t.text))
+        .inner_margin(egui::Margin::same(12));
+    // Another text is another area, whose size is measured before it is shown.
+    egui::Area::new(egui::Id::new("saved").with(saved))
+        .order(egui::Order::Foreground)
+        .anchor(Align2::CENTER_BOTTOM, egui::vec2(0.0, -ink.space(16.0)))
+        .show(ui.ctx(), |ui| {
+            frame.show(ui, |ui| {
+                ui.set_max_width((0.8 * window.width()).min(ink.scaled(720.0)));
+                widget::words(ui, &head, ink.section(), ink.color(|t| t.text));
+                for line in &lines {
+                    widget::words(ui, line, ink.body(), ink.color(|t| t.text));
+                }
+                let close = ButtonFace::plain(say!("notices-saved-close"), Rank::Plain);
+                if *saved != Saved::UnderWay && widget::button(ui, ink, &close).clicked() {
+                    out.push(Command::PutSavedAway);
+                }
+            });
+        });
 }

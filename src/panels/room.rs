@@ -385,18 +385,12 @@ pub(super) fn room_work_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<
             }
         }
     };
-    let said = view.room.saved.unwrap_or_default();
     if wrapped {
         ui.add_space(ink.space(8.0));
         ui.horizontal_wrapped(|ui| buttons(ui, out));
-        widget::words(ui, said, ink.small(), ink.color(|t| t.muted));
     } else {
         ui.horizontal_centered(|ui| {
             buttons(ui, out);
-            if !said.is_empty() {
-                ui.add_space(ink.space(8.0));
-                widget::words(ui, said, ink.small(), ink.color(|t| t.muted));
-            }
         });
     }
     if ui.memory(egui::Memory::focused).is_none() {

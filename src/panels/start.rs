@@ -1,12 +1,12 @@
 //! The start page: own unfinished attempts at the left, exercises by step in the middle, the chosen one at the right.
 
-use egui::{ScrollArea, Ui, Vec2, vec2};
+use egui::{Id, ScrollArea, Ui, Vec2, vec2};
 
 use super::dock::{Dock, Edge, inside};
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Rank, Row};
 use crate::quantity::number;
-use crate::view::bench::ExerciseLine;
+use crate::view::bench::{ExerciseLine, KeptLine};
 use crate::view::{Command, Place, WindowView, safety_note};
 use crate::words::say;
 
@@ -72,38 +72,41 @@ fn own(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     {
         out.push(Command::GoTo(Place::Bench));
     }
+    let mut go = Vec::new();
     if start.kept.is_empty() {
         widget::words(ui, &say!("start-none-kept"), ink.body(), muted);
-    } else {
-        widget::words(ui, &say!("start-go-on"), ink.body(), text);
     }
-    let list = ui.id().with("kept");
-    let height = (ui.available_height() - ink.scaled(190.0)).max(ink.scaled(120.0));
-    if !start.kept.is_empty() {
-        ScrollArea::vertical()
-            .id_salt("kept")
-            .max_height(height)
-            .auto_shrink([false, true])
-            .show(ui, |ui| {
-                ui.spacing_mut().item_spacing.y = 0.0;
-                // The newest names stand last in the folder.
-                for (index, kept) in start.kept.iter().enumerate().rev() {
-                    let title = say!(
-                        "start-kept-title",
-                        title = kept.title.as_str(),
-                        seed = kept.seed.to_string()
-                    );
-                    let second = say!("start-kept-operations", count = kept.operations);
-                    let row = Row {
-                        title: &title,
-                        second: &second,
-                        chosen: false,
-                    };
-                    if widget::list_row(ui, ink, list.with(index), &row).clicked() && !start.busy {
-                        out.push(Command::GoOn(index));
-                    }
+    let height = (ui.available_height() - ink.scaled(190.0)).max(ink.scaled(160.0));
+    let lists = ui.id();
+    ScrollArea::vertical()
+        .id_salt("kept")
+        .max_height(height)
+        .auto_shrink([false, true])
+        .show(ui, |ui| {
+            ui.spacing_mut().item_spacing.y = 0.0;
+            if !start.kept.is_empty() {
+                widget::words(ui, &say!("start-go-on"), ink.body(), text);
+                let second = |kept: &KeptLine| say!("start-kept-operations", count = kept.operations);
+                if let Some(index) = attempts(ui, ink, lists.with("kept"), start.kept, second) {
+                    go.push(Command::GoOn(index));
                 }
-            });
+            }
+            if !start.finished.is_empty() {
+                ui.add_space(ink.space(8.0));
+                widget::words(ui, &say!("start-finished"), ink.body(), text);
+                let second = |kept: &KeptLine| {
+                    kept.points.map_or_else(
+                        || say!("start-finished-no-points"),
+                        |points| say!("start-finished-points", points = number(points, 0)),
+                    )
+                };
+                if let Some(index) = attempts(ui, ink, lists.with("finished"), start.finished, second) {
+                    go.push(Command::OpenFinished(index));
+                }
+            }
+        });
+    if !start.busy {
+        out.append(&mut go);
     }
     ui.add_space(ink.space(8.0));
     widget::words(ui, &say!("start-look-around"), ink.section(), text);
@@ -120,7 +123,38 @@ fn own(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     });
     ui.add_space(ink.space(8.0));
     widget::words(ui, start.kept_in, ink.small(), muted);
+    if !start.saved_in.is_empty() {
+        widget::words(ui, start.saved_in, ink.small(), muted);
+    }
     widget::words(ui, &safety_note(), ink.small(), text);
+}
+
+/// The attempts of a list, the newest first; answers which was pressed.
+fn attempts(
+    ui: &mut Ui,
+    ink: &Ink,
+    list: Id,
+    attempts: &[KeptLine],
+    second: impl Fn(&KeptLine) -> String,
+) -> Option<usize> {
+    let mut pressed = None;
+    // The newest stand last.
+    for (index, kept) in attempts.iter().enumerate().rev() {
+        let title = say!(
+            "start-kept-title",
+            title = kept.title.as_str(),
+            seed = kept.seed.to_string()
+        );
+        let row = Row {
+            title: &title,
+            second: &second(kept),
+            chosen: false,
+        };
+        if widget::list_row(ui, ink, list.with(index), &row).clicked() {
+            pressed = Some(index);
+        }
+    }
+    pressed
 }
 
 /// All exercises, by step.

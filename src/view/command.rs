@@ -36,6 +36,8 @@ pub enum Command {
     SwapWithOther,
     /// Stop comparing.
     DropOther,
+    /// Put away what was said about a page or a picture that was saved.
+    PutSavedAway,
     /// Save the picture of the present setting, to be scaled and as points.
     SavePicture,
     /// Save the debrief as a page of HTML.
@@ -74,6 +76,8 @@ pub enum Command {
     Begin,
     /// Go on with the unfinished attempt with this place in the list, counted from 0.
     GoOn(usize),
+    /// Look at the debrief of the finished attempt with this place in the list, counted from 0.
+    OpenFinished(usize),
     /// Do something at the bench.
     Do(Box<Operation>),
     /// Show the work of a part, or of none.

@@ -14,6 +14,7 @@ pub mod keys;
 pub mod look;
 pub mod orbit;
 mod pair;
+mod saved;
 pub mod turn;
 
 pub use axle_parts::AxleParts;
@@ -25,6 +26,7 @@ pub use keys::{Action, KeyName, KeyTaken, Keys};
 pub use look::{Rgb, TextSize, Theme};
 pub use orbit::{Orbit, Projection, Viewpoint};
 pub use pair::{Done, Job, Play, Print, Scene, Setting, SettingContact, StagePair};
+pub use saved::Saved;
 pub use turn::Turn;
 
 use std::collections::BTreeMap;
@@ -55,7 +57,7 @@ pub struct WindowView<'a> {
     /// The stage.
     pub stage: StageView<'a>,
     /// The tooth room.
-    pub room: RoomView<'a>,
+    pub room: RoomView,
     /// The start page.
     pub start: StartView<'a>,
     /// The bench; none while no attempt is under way.
@@ -70,6 +72,8 @@ pub struct WindowView<'a> {
     pub file_over: bool,
     /// Why a file was not opened, until that is put away.
     pub notice: Option<&'a str>,
+    /// What became of the last page or picture that was saved, until that is put away.
+    pub saved: Option<&'a Saved>,
     /// Which single key asks for what.
     pub keys: &'a Keys,
     /// Why keys were not read or are not kept, if so.
@@ -129,13 +133,11 @@ impl Place {
 
 /// What the tooth room shows besides pictures.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct RoomView<'a> {
+pub struct RoomView {
     /// Thickness of the paste, µm.
     pub film_um: f64,
     /// The setting to compare with.
     pub other: Option<Setting>,
-    /// Where the last picture was saved, or why it was not.
-    pub saved: Option<&'a str>,
 }
 
 /// Thinnest, usual and thickest paste of the tooth room, µm.

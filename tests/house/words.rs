@@ -389,6 +389,9 @@ const NO_WORDS: &[(&str, &[&str])] = &[
         "exercise/begin.rs",
         &["kinds of plates", "plate {number}", "wheel off", "squeeze off"],
     ),
+    // Names of folders.
+    ("job/saved_files.rs", &["Lashwright"]),
+    ("store/data_folder.rs", &["Documents"]),
     ("exercise/technician/random.rs", &["somebody who does anything"]),
     (
         "exercise/variant.rs",

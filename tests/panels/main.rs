@@ -21,7 +21,7 @@ use lashwright::quantity::Units;
 use lashwright::view::bench::{ExerciseLine, KeptLine};
 use lashwright::view::{
     AxlePart, BenchView, Command, DebriefView, DeskView, GearEntry, Keys, Origin, Place, Print, Projection, RoomView,
-    Setting, SettingContact, StageView, StartView, TextSize, Theme, Turn, Viewpoint, WindowView,
+    Saved, Setting, SettingContact, StageView, StartView, TextSize, Theme, Turn, Viewpoint, WindowView,
 };
 
 /// What a test shows, and what was asked for.
@@ -44,6 +44,8 @@ struct Desk {
     projection: Projection,
     exercises: Vec<ExerciseLine>,
     kept: Vec<KeptLine>,
+    finished: Vec<KeptLine>,
+    saved: Option<Saved>,
     chosen_exercise: usize,
     seed: u64,
     board: Option<BenchView>,
@@ -82,6 +84,8 @@ impl Desk {
             projection: Projection::Perspective,
             exercises: Vec::new(),
             kept: Vec::new(),
+            finished: Vec::new(),
+            saved: None,
             chosen_exercise: 0,
             seed: 1,
             board: None,
@@ -111,6 +115,8 @@ impl Desk {
                 chosen: self.chosen_exercise,
                 seed: self.seed,
                 kept: &self.kept,
+                finished: &self.finished,
+                saved_in: "Pages and pictures are saved in /somewhere/else",
                 kept_in: "Attempts are kept in /somewhere",
                 said: None,
                 busy: false,
@@ -126,13 +132,13 @@ impl Desk {
             help: self.help,
             file_over: self.file_over,
             notice: self.notice,
+            saved: self.saved.as_ref(),
             keys: &self.keys,
             keys_said: self.keys_said,
             panels: &self.panels,
             room: RoomView {
                 film_um: self.film_um,
                 other: self.other,
-                saved: None,
             },
             stage: StageView {
                 turning: self.turning,

@@ -3,7 +3,7 @@
 use egui_kittest::kittest::Queryable as _;
 use lashwright::job::scenarios;
 use lashwright::view::bench::{ExerciseLine, KeptLine};
-use lashwright::view::{Command, Place, TextSize};
+use lashwright::view::{Command, Place, Saved, TextSize};
 
 use super::{Desk, USUAL, asked, window};
 
@@ -16,9 +16,16 @@ fn desk() -> Desk {
         .map(|found| ExerciseLine::new(&found.source, found.exercise.scenario()))
         .collect();
     desk.kept = vec![KeptLine {
+        points: None,
         title: "An axle that was left".to_owned(),
         seed: 7,
         operations: 12,
+    }];
+    desk.finished = vec![KeptLine {
+        title: "An axle that was handed over".to_owned(),
+        seed: 3,
+        operations: 80,
+        points: Some(71.4),
     }];
     desk
 }
@@ -44,6 +51,31 @@ fn an_unfinished_attempt_is_gone_on_with() {
     harness.get_by_label("An axle that was left, axle 7").click();
     harness.run();
     assert_eq!(asked(&mut harness), [Command::GoOn(0)]);
+}
+
+#[test]
+fn a_finished_attempt_is_looked_at_again() {
+    let mut harness = window(USUAL, desk());
+    harness
+        .get_by_label_contains("An axle that was handed over, axle 3")
+        .click();
+    harness.run();
+    assert_eq!(asked(&mut harness), [Command::OpenFinished(0)]);
+}
+
+/// What became of a page lies over the window, says where, and is put away.
+#[test]
+fn it_is_said_where_a_page_was_saved() {
+    let mut desk = desk();
+    desk.saved = Some(Saved::UnderWay);
+    let mut harness = window(USUAL, desk);
+    assert!(harness.query_by_label("Close").is_none(), "nothing to put away yet");
+    harness.state_mut().saved = Some(Saved::There(vec!["/somewhere/else/page.html".to_owned()]));
+    harness.run();
+    harness.get_by_label("/somewhere/else/page.html");
+    harness.get_by_label("Close").click();
+    harness.run();
+    assert_eq!(asked(&mut harness), [Command::PutSavedAway]);
 }
 
 /// From the keyboard alone: Tab leads from the top of the page to each thing in turn, and Enter presses it.

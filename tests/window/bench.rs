@@ -6,7 +6,7 @@ use lashwright::bench::{Measurand, Operation};
 use lashwright::job::attempt::replay;
 use lashwright::job::gear_sets;
 use lashwright::view::bench::{BenchView, note};
-use lashwright::view::{AxlePart, Command, Origin, Place, Setting, Viewpoint};
+use lashwright::view::{AxlePart, Command, Origin, Place, Saved, Setting, Viewpoint};
 
 use super::folder::Folder;
 
@@ -20,7 +20,9 @@ pub(crate) fn session(folder: &Folder) -> Session {
         .take(1)
         .map(|set| (set.design, Origin::BuiltIn))
         .collect();
-    let mut session = Session::new(one).with_attempts_in(Some(folder.path().to_owned()));
+    let mut session = Session::new(one)
+        .with_attempts_in(Some(folder.path().to_owned()))
+        .with_pages_in(Some(folder.path().join("pages")));
     session.finish();
     session
 }
@@ -120,17 +122,40 @@ fn an_exercise_from_the_start_page_to_the_debrief() {
     assert!(read.identical && read.sealed, "{read:?}");
     assert!(session.view().start.kept.is_empty(), "nothing is unfinished");
 
-    // The debrief lies beside it as a page when asked for.
-    ask(&mut session, Command::SaveDebrief);
-    let page = folder.path().join(format!("debrief-{EXERCISE}-1-1.html"));
+    // The debrief is a page in the folder of pages when asked for, and it is said at once.
+    session.apply(Command::SaveDebrief).expect("there is a debrief");
+    assert_eq!(session.view().saved, Some(&Saved::UnderWay), "it is said at once");
+    session.finish();
+    let page = folder
+        .path()
+        .join("pages")
+        .join(format!("debrief-{EXERCISE}-axle-1-1.html"));
     let bytes = lashwright::store::read_within(&page, 16_000_000).expect("the page is there");
     let text = String::from_utf8(bytes).expect("text");
     assert!(
         text.starts_with("<!DOCTYPE html>") && text.trim_end().ends_with("</html>"),
         "whole"
     );
-    let said = session.view().desk.problem.expect("it is said where");
-    assert!(said.contains("Saved as"), "{said}");
+    let there = Saved::There(vec![page.display().to_string()]);
+    assert_eq!(session.view().saved, Some(&there), "it is said where");
+    ask(&mut session, Command::PutSavedAway);
+    assert_eq!(session.view().saved, None, "and put away");
+
+    // Whoever comes again finds the attempt among the finished ones, and its debrief as it was.
+    let told = session.view().debrief.cloned();
+    drop(session);
+    let mut session = self::session(&folder);
+    let listed = session.view().start.finished;
+    assert_eq!(listed.len(), 1, "{listed:?}");
+    assert!(listed[0].points.is_some(), "with its points");
+    ask(&mut session, Command::OpenFinished(0));
+    assert_eq!(session.place(), Place::Debrief, "straight to the debrief");
+    assert_eq!(session.view().debrief, told.as_ref(), "the same");
+    assert_eq!(
+        session.apply(Command::OpenFinished(1)),
+        Err(Refusal::NoSuchFinished(1)),
+        "there is only one"
+    );
 }
 
 /// The session is dropped in the middle, as a kill would: what was done is there again, bit for bit.

@@ -1,4 +1,5 @@
-//! The real program in a real window, on a screen that nobody sees: it comes up, draws itself, lives, and ends when told to.
+//! The real program in a real window, on a screen that nobody sees: it comes up, draws itself, hears keys, lives, and
+//! ends when told to.
 
 use std::io::{BufRead as _, BufReader, Read as _};
 use std::path::{Path, PathBuf};
@@ -87,8 +88,32 @@ fn share(pixels: &[[u8; 3]], color: [u8; 3]) -> f64 {
     count as f64 / pixels.len() as f64
 }
 
+/// What hands do, by the X server's own test extension.
+fn hands(screen: &Screen, what: &[&str]) {
+    let done = Command::new("xdotool")
+        .env("DISPLAY", &screen.display)
+        .args(what)
+        .status()
+        .expect("xdotool runs; `sh .ci/setup test` installs it");
+    assert!(done.success(), "{what:?}");
+}
+
+/// Whether the screen comes to look so within the patience of the test.
+fn comes(screen: &Screen, wanted: impl Fn(&[[u8; 3]]) -> bool) -> bool {
+    (0..PATIENCE).any(|_| {
+        std::thread::sleep(Duration::from_millis(500));
+        wanted(&screen.pixels())
+    })
+}
+
+/// Share of the pixels that differ from another picture.
+fn changed(before: &[[u8; 3]], now: &[[u8; 3]]) -> f64 {
+    let count = before.iter().zip(now).filter(|(a, b)| a != b).count();
+    count as f64 / now.len() as f64
+}
+
 #[test]
-fn the_window_comes_up_and_stays() {
+fn the_window_comes_up_hears_keys_and_stays() {
     let folder = Folder::new("smoke");
     let screen = Screen::open(folder.path());
     let program = Command::new(env!("CARGO_BIN_EXE_lashwright"))
@@ -103,15 +128,28 @@ fn the_window_comes_up_and_stays() {
     // Paper and ink of the look, and gears or words between them.
     let look = lashwright::view::Theme::Paper.tokens();
     let (paper, ink) = (look.panel.channels(), look.text.channels());
-    let drawn = (0..PATIENCE).any(|_| {
-        std::thread::sleep(Duration::from_millis(500));
-        let pixels = screen.pixels();
-        share(&pixels, paper) > 0.3 && share(&pixels, ink) > 0.002
+    let drawn = comes(&screen, |pixels| {
+        share(pixels, paper) > 0.3 && share(pixels, ink) > 0.002
     });
     assert!(drawn, "the start page is on the screen");
+    // In a corner of the page where nothing answers to the pointer.
+    hands(&screen, &["mousemove", "3", "400"]);
+    // Where no window manager runs, nobody else gives the keyboard to the window.
+    hands(&screen, &["search", "--name", "Lashwright", "windowfocus"]);
+    std::thread::sleep(Duration::from_secs(2));
+    let start = screen.pixels();
+
+    // A key brings the list of keys over the page, and Escape takes it away: the picture is as it was.
+    hands(&screen, &["key", "F1"]);
+    let listed = comes(&screen, |pixels| changed(&start, pixels) > 0.05);
+    assert!(listed, "F1 brings the list of keys");
+    hands(&screen, &["key", "Escape"]);
+    let away = comes(&screen, |pixels| changed(&start, pixels) < 0.01);
+    assert!(away, "Escape takes the list away");
+
     std::thread::sleep(Duration::from_secs(WATCHED_S));
     assert_eq!(program.0.try_wait().expect("it can be asked"), None, "it is alive");
-    assert!(share(&screen.pixels(), paper) > 0.3, "and still drawn");
+    assert!(changed(&start, &screen.pixels()) < 0.01, "and at rest");
     let id = program.0.id().to_string();
     let told = Command::new("kill").args(["-TERM", &id]).status().expect("kill runs");
     assert!(told.success(), "it can be told to end");

@@ -33,6 +33,8 @@ files-no-schema = there is no document named `{ $name }`.
 
 # The folder of a person's own attempts.
 files-folder-full = { $folder } holds { $most } attempts at this axle. Move some of them away.
+# $name: how the names of the files begin.
+files-folder-full-of = { $folder } holds { $most } files named { $name }. Move some of them away.
 files-keys-damaged = cannot use the keys kept in { $path }: { $why }.
 # What is wrong with a journal.
 files-journal = { $path }: { $why }.

@@ -3,12 +3,14 @@
 notices-attempts-kept = Attempts are kept in { $folder }
 notices-attempts-not-kept = Attempts are not kept: the system names no folder for your data.
 notices-no-debrief = There is no debrief: { $error }
-notices-saved-page = Saved as { $file }
-notices-saved-picture = Saved as { $svg } and { $png }
-# $why: a sentence.
-notices-not-saved = Not saved: { $why }
-notices-too-many-pages = Not saved: the folder already has too many pages of this axle. Move some of them elsewhere.
-notices-too-many-pictures = the folder already has too many pictures. Move some of them elsewhere.
+notices-pages-saved = Pages and pictures are saved in { $folder }
+notices-no-such-finished = there is no finished attempt { $number }
+## What becomes of a page or a picture that is saved
+
+notices-saved-under-way = Saving …
+notices-saved-there = Saved
+notices-saved-not = Not saved
+notices-saved-close = Close
 # $error: what is wrong with the file of keys, without a stop.
 notices-usual-keys = The usual keys are in use: { $error }. If you change a key here, that file is overwritten.
 notices-keys-not-kept = Keys are not kept: { $error }.

@@ -25,6 +25,9 @@ start-kept-operations = { $count ->
     [one] one operation so far
    *[other] { $count } operations so far
 }
+start-finished = Look at a finished attempt:
+start-finished-points = { $points } points
+start-finished-no-points = finished
 start-look-around = Look around
 start-open-gears = Gears
 start-open-tooth-room = Tooth room

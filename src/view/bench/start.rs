@@ -79,7 +79,7 @@ pub(super) fn layout_words(layout: Layout, depth_shim: DepthShim) -> String {
     )
 }
 
-/// An own attempt that is not finished.
+/// An own attempt.
 #[derive(Debug, Clone, PartialEq)]
 pub struct KeptLine {
     /// Title of its exercise, or the name where that is not there.
@@ -88,6 +88,8 @@ pub struct KeptLine {
     pub seed: u64,
     /// Operations so far.
     pub operations: usize,
+    /// Points, if it is finished and its journal holds them.
+    pub points: Option<f64>,
 }
 
 /// What the start page shows.
@@ -101,8 +103,12 @@ pub struct StartView<'a> {
     pub seed: u64,
     /// Own unfinished attempts.
     pub kept: &'a [KeptLine],
+    /// Own finished attempts.
+    pub finished: &'a [KeptLine],
     /// Where attempts are kept, or why they are not.
     pub kept_in: &'a str,
+    /// Where pages and pictures are saved.
+    pub saved_in: &'a str,
     /// What is under way, or what went wrong.
     pub said: Option<&'a str>,
     /// Whether something is under way.
