@@ -242,7 +242,10 @@ struct Listed {
 
 /// Everything about the bench.
 #[derive(Debug)]
-#[expect(clippy::struct_excessive_bools, reason = "each says of one thing whether it is wanted or goes on")]
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each says of one thing whether it is wanted or goes on"
+)]
 pub(super) struct Desk {
     exercises: Vec<ExerciseLine>,
     folder: Option<PathBuf>,

@@ -3,7 +3,9 @@
 use bevy::prelude::*;
 use bevy::window::FileDragAndDrop;
 
-use super::{AppSystems, Asked, Session};
+use super::commands::Asked;
+use super::order::AppSystems;
+use super::session::Session;
 use crate::view::Command;
 
 /// Passes what is dropped to the session as a command, and shows while a file hangs over the window that it can be let go.

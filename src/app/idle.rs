@@ -8,8 +8,9 @@ use bevy::prelude::*;
 use bevy::window::{RequestRedraw, WindowResized, WindowScaleFactorChanged};
 use bevy::winit::{UpdateMode, WinitSettings};
 
-use super::room::Room;
-use super::{AppSystems, Session};
+use super::order::AppSystems;
+use super::room::{self, Room};
+use super::session::Session;
 
 /// The longest pause between frames. The window system wants a time at which to look again and spins without one
 /// (it cannot add `Duration::MAX` to a clock), so it gets a day.
@@ -34,7 +35,7 @@ pub fn plugin(app: &mut App) {
     })
     .add_systems(
         Update,
-        (follow_moving.after(super::room::make), draw_again_when_resized).in_set(AppSystems::Mirror),
+        (follow_moving.after(room::make), draw_again_when_resized).in_set(AppSystems::Mirror),
     );
 }
 

@@ -17,10 +17,14 @@ use bevy::render::view::screenshot::{Screenshot, ScreenshotCaptured};
 use bevy::window::{ExitCondition, RequestRedraw};
 use bevy::winit::WinitPlugin;
 
+use super::error::AppError;
+use super::png_file::png_bytes;
 use super::preflight::{self, Adapter};
+use super::program::{load, prepare, program};
 use super::room::Room;
+use super::screen::StageArea;
+use super::session::Session;
 use super::stage::{Drawing, Easel};
-use super::{AppError, Session, StageArea, program};
 use crate::bench::Operation;
 use crate::job;
 use crate::quantity::{Units, number};
@@ -394,8 +398,8 @@ pub fn draw(request: &PictureRequest) -> Result<Picture, AppError> {
 }
 
 fn session_of(request: &PictureRequest) -> Result<Session, AppError> {
-    let mut session = super::load(request.gears.as_deref())?;
-    super::prepare(&mut session, request.theme, request.text_size);
+    let mut session = load(request.gears.as_deref())?;
+    prepare(&mut session, request.theme, request.text_size);
     if let Some(exercise) = &request.exercise {
         begin(&mut session, exercise)?;
     }
@@ -568,20 +572,4 @@ impl OffScreen {
     fn stage_px(&self) -> Option<[f32; 4]> {
         self.app.world().resource::<StageArea>().stage_px
     }
-}
-
-/// A PNG file of so many pixels across and down: red, green, blue and opacity of each, row by row from the top.
-pub(super) fn png_bytes([width, height]: [u32; 2], rgba: &[u8]) -> Result<Vec<u8>, AppError> {
-    let fail = |error: png::EncodingError| AppError::NoPicture {
-        reason: say!("display-no-png", error = error.to_string()),
-    };
-    let mut bytes = Vec::new();
-    let mut encoder = png::Encoder::new(&mut bytes, width, height);
-    encoder.set_color(png::ColorType::Rgba);
-    encoder.set_depth(png::BitDepth::Eight);
-    encoder.set_source_srgb(png::SrgbRenderingIntent::Perceptual);
-    let mut writer = encoder.write_header().map_err(fail)?;
-    writer.write_image_data(rgba).map_err(fail)?;
-    writer.finish().map_err(fail)?;
-    Ok(bytes)
 }

@@ -4,7 +4,7 @@
 use bevy::render::settings::{Backends, WgpuSettings};
 use bevy::tasks::block_on;
 
-use super::AppError;
+use super::error::AppError;
 use crate::words::say;
 
 /// The driver that will draw.

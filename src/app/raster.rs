@@ -5,8 +5,8 @@ use std::sync::Arc;
 use resvg::tiny_skia::{Pixmap, Transform};
 use resvg::usvg::{Options, Tree, fontdb::Database};
 
-use super::AppError;
-use super::picture::png_bytes;
+use super::error::AppError;
+use super::png_file::png_bytes;
 use crate::drawing::{self, Theme, svg};
 use crate::panels::theme::FONT_FILES;
 use crate::words::say;

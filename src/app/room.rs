@@ -7,7 +7,9 @@ use bevy::prelude::*;
 use bevy::tasks::{AsyncComputeTaskPool, Task, futures::check_ready};
 
 use super::bench::saved;
-use super::{AppSystems, Session, raster};
+use super::order::AppSystems;
+use super::session::Session;
+use super::{commands, raster, work};
 use crate::contact::{Film, Route};
 use crate::drawing::{Theme as InkTheme, svg};
 use crate::job::tooth_room::{self, Chart, Shown};
@@ -90,8 +92,8 @@ pub(super) fn plugin(app: &mut App) {
         .add_systems(
             Update,
             save.in_set(AppSystems::Simulate)
-                .after(super::session::turn_pinion)
-                .before(super::work::work),
+                .after(commands::turn_pinion)
+                .before(work::work),
         );
 }
 

@@ -7,9 +7,10 @@ use bevy_egui::{
     PrimaryEguiContext, egui,
 };
 
+use super::commands::Asked;
 use super::room::Room;
+use super::session::Session;
 use super::stage::Easel;
-use super::{Asked, Session};
 use crate::panels;
 use crate::view::{TextSize, Theme};
 

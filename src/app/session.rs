@@ -5,9 +5,8 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-use bevy::prelude::*;
+use bevy::prelude::Resource;
 
-use super::AppSystems;
 use super::bench::{BenchStage, Desk, Look, Looked, Task, TaskOutcome};
 use super::choices::ChoiceDesk;
 use super::keys::KeyDesk;
@@ -21,10 +20,6 @@ use crate::view::{
     Play, RoomView, Saved, Setting, SettingContact, StagePair, StageView, TextSize, Theme, Turn, Viewpoint, WindowView,
 };
 use crate::words::{self, Language, say};
-
-/// A command on its way from a panel to the session.
-#[derive(Debug, Clone, PartialEq, Message)]
-pub struct Asked(pub Command);
 
 /// Why a command was not carried out.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -593,6 +588,11 @@ impl Session {
             || (self.pair.is_some() && self.contact.is_none_or(|contact| !contact.exact))
     }
 
+    /// Whether the pinion turns by itself or the wheel is rocked.
+    pub(super) fn turning_or_rocked(&self) -> bool {
+        self.turning || self.rocking
+    }
+
     /// Whether the pinion turns by itself.
     pub fn turning(&self) -> bool {
         self.turning
@@ -784,43 +784,4 @@ fn rock_share(rocked_s: f64) -> f64 {
     let there = 1.0 - (2.0 * phase - 1.0).abs();
     let t = (1.6 * there - 0.3).clamp(0.0, 1.0);
     t * t * (3.0 - 2.0 * t)
-}
-
-/// Commands and the turning pinion. Needs a [`Session`] and Bevy's time, no window and no drawing.
-pub fn plugin(app: &mut App) {
-    app.add_plugins(super::work::plugin)
-        .add_message::<Asked>()
-        .add_systems(Update, (carry_out, keep).chain().in_set(AppSystems::Commands))
-        .add_systems(Update, turn_pinion.in_set(AppSystems::Simulate));
-}
-
-/// Keeps keys and how the window is wanted, in the frame in which they were changed.
-fn keep(mut session: ResMut<Session>) {
-    if session.keys_changed() {
-        session.keep_keys();
-    }
-    if session.choices_changed() {
-        session.keep_choices();
-    }
-}
-
-pub(super) fn carry_out(mut asked: MessageReader<Asked>, mut session: ResMut<Session>) {
-    for Asked(command) in asked.read() {
-        if let Err(refusal) = session.apply(command.clone()) {
-            warn!("{command:?} was refused: {refusal}");
-        }
-    }
-}
-
-/// Turns by the time since the frame before, if the pinion turned by itself then too: the wait before it was started
-/// is no time of turning.
-pub(super) fn turn_pinion(time: Res<Time>, mut session: ResMut<Session>, mut turned_before: Local<bool>) {
-    if session.turning || session.rocking {
-        if *turned_before {
-            session.run(time.delta());
-        }
-        *turned_before = true;
-    } else {
-        *turned_before = false;
-    }
 }

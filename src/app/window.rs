@@ -7,8 +7,11 @@ use bevy::prelude::*;
 use bevy::render::RenderPlugin;
 use bevy::window::{PresentMode, WindowResizeConstraints, WindowResolution};
 
+use super::error::AppError;
+use super::picture::PictureRequest;
+use super::program::{load, program};
 use super::stage::{Drawing, Easel};
-use super::{AppError, PictureRequest, idle, preflight, program};
+use super::{idle, preflight};
 use crate::job::{kept, kept_keys, saved_files};
 use crate::words::message::LANGUAGE_VARIABLE;
 use crate::words::say;
@@ -25,7 +28,7 @@ pub struct WindowRequest {
 /// # Errors
 /// No display, no graphics driver, or a gear set that cannot be read; nothing was opened then.
 pub fn run(request: &WindowRequest) -> Result<(), AppError> {
-    let mut session = super::load(request.gears.as_deref())?;
+    let mut session = load(request.gears.as_deref())?;
     session = session
         .with_attempts_in(kept::folder())
         .with_pages_in(saved_files::folder())

@@ -8,7 +8,9 @@ use bevy::prelude::*;
 use bevy::tasks::{AsyncComputeTaskPool, Task, futures::check_ready};
 
 use super::bench::{Looked, TaskOutcome};
-use super::{AppSystems, Session};
+use super::commands;
+use super::order::AppSystems;
+use super::session::Session;
 use crate::view::{Done, Job};
 
 /// The job under way.
@@ -33,7 +35,7 @@ pub(super) fn plugin(app: &mut App) {
             (work, work_at_the_bench, look)
                 .chain()
                 .in_set(AppSystems::Simulate)
-                .after(super::session::turn_pinion),
+                .after(commands::turn_pinion),
         );
 }
 

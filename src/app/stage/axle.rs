@@ -5,9 +5,9 @@ use bevy::camera::visibility::NoFrustumCulling;
 use bevy::mesh::{Indices, PrimitiveTopology};
 use bevy::prelude::*;
 
-use super::super::Session;
-use super::steel::{Finishes, Touch};
+use super::steel::{Finish, Finishes, Touch};
 use crate::app::frames::bevy_from_axle;
+use crate::app::session::Session;
 use crate::view::axle_parts::{Body, Look, Mesh as Shape};
 use crate::view::bench::Laid;
 use crate::view::{AxlePart, AxleParts};
@@ -68,12 +68,7 @@ pub(super) struct PoseInputs {
 pub(super) fn lay_parts(
     session: Res<Session>,
     finishes: Res<Finishes>,
-    mut bodies: Query<(
-        &AxleBody,
-        &mut Transform,
-        &mut Visibility,
-        &mut MeshMaterial3d<super::steel::Finish>,
-    )>,
+    mut bodies: Query<(&AxleBody, &mut Transform, &mut Visibility, &mut MeshMaterial3d<Finish>)>,
     mut seen: Local<Option<PoseInputs>>,
 ) {
     let (parts, count) = session.axle_parts();

@@ -7,10 +7,11 @@ use bevy::light::cluster::ClusterConfig;
 use bevy::prelude::*;
 use bevy::render::view::NoIndirectDrawing;
 
-use super::super::frames::{bevy_from_axle, bevy_from_eye, bevy_length};
-use super::super::{Session, StageArea, screen};
+use super::drawing::{Drawing, Easel};
 use super::steel::{self, Backdrop, Finish};
-use super::{Drawing, Easel};
+use crate::app::frames::{bevy_from_axle, bevy_from_eye, bevy_length};
+use crate::app::screen::{self, StageArea};
+use crate::app::session::Session;
 use crate::view::orbit::FIELD_OF_VIEW_RAD;
 use crate::view::{Orbit, Projection as EyeProjection};
 

@@ -10,10 +10,10 @@ use bevy::prelude::*;
 use bevy::render::render_resource::{Extent3d, TextureDimension, TextureFormat};
 use nalgebra::Vector3;
 
-use super::Gear;
+use super::drawing::Gear;
 use super::steel::{Finish, Finishes};
-use crate::app::Session;
 use crate::app::frames::{bevy_from_axle, bevy_length, bevy_turn};
+use crate::app::session::Session;
 use crate::bench::PasteLeft;
 use crate::contact::FilmLeft;
 use crate::gear::Side;

@@ -3,7 +3,7 @@
 use bevy::asset::RenderAssetUsages;
 use bevy::mesh::{Indices, Mesh, PrimitiveTopology};
 
-use super::Part;
+use super::drawing::Part;
 use crate::app::frames::bevy_from_axle;
 use crate::gear::{self, Solid, Triangle};
 use crate::view::axle_parts::SHOULDER_MM;

@@ -7,9 +7,9 @@ use bevy::prelude::*;
 use bevy::render::render_resource::AsBindGroup;
 use bevy::shader::ShaderRef;
 
-use super::super::Session;
-use super::super::frames::bevy_length;
-use super::{Drawing, Easel, Part, part_color};
+use super::drawing::{Drawing, Easel, Part, part_color};
+use crate::app::frames::bevy_length;
+use crate::app::session::Session;
 use crate::view::axle_parts::Look;
 use crate::view::look::TOOTH;
 use crate::view::{Rgb, Theme};
