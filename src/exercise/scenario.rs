@@ -4,6 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::counted::Counted;
+use super::fitted::Fitted;
 use super::spread::Spread;
 use super::wanted::{Asked, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};
 use crate::axle::{DepthShim, Layout, Member, Target};
@@ -144,19 +145,6 @@ pub struct Start {
     pub wheel_off_mm: Spread,
     /// How much wider both side stacks together are than careful hands had them, mm.
     pub squeeze_off_mm: Spread,
-}
-
-/// How much of the axle is together at the start.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Fitted {
-    /// A bare case, all parts beside it.
-    Nothing,
-    /// Cups and head cone are pressed on, the rest lies beside the case.
-    Rings,
-    /// The carrier with its wheel is set in and adjusted; the pinion is out.
-    Carrier,
-    /// Everything is in, set to the drawing's nominal sizes.
-    Everything,
 }
 
 /// A hidden number that is no size of the chain.

@@ -1,7 +1,8 @@
 //! The file format `lashwright-scenario/1`: reading and checking.
 
 use super::counted::Counted;
-use super::scenario::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, Window};
+use super::fitted::Fitted;
+use super::scenario::{Factor, Fault, FaultKind, Scenario, Start, Targets, Window};
 use super::scenario_problem::ScenarioProblem;
 use super::spread::Spread;
 use super::wanted::DepthFrom;
