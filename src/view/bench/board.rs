@@ -198,9 +198,8 @@ impl LogEntry {
         parts.join(", ")
     }
 
-    /// A step of an attempt; `hints` are those of the card.
-    pub(super) fn new(step: &Step, hints: &[String]) -> Self {
-        let answer = &step.answer;
+    /// An operation with its answer; `hints` are those of the card.
+    pub(super) fn new(operation: &Operation, answer: &Answer, hints: &[String]) -> Self {
         let mut all = Vec::new();
         all.extend(
             answer
@@ -228,7 +227,7 @@ impl LogEntry {
             ));
         }
         Self {
-            operation: step.operation.clone(),
+            operation: operation.clone(),
             answer: answer.clone(),
             sentences: all,
         }
@@ -277,7 +276,10 @@ impl BenchView {
             } else {
                 offer::works(bench, seen, &laid)
             },
-            told_back: steps.iter().map(|step| LogEntry::new(step, &seen.card.hints)).collect(),
+            told_back: steps
+                .iter()
+                .map(|step| LogEntry::new(&step.operation, &step.answer, &seen.card.hints))
+                .collect(),
             readings: seen
                 .records
                 .iter()
