@@ -20,6 +20,7 @@
 mod approval;
 mod attempt;
 mod begin;
+mod card_texts;
 mod counted;
 pub mod debrief;
 mod fitted;
@@ -36,6 +37,7 @@ mod scenario_problem;
 pub mod score;
 mod spread;
 pub mod technician;
+mod texts_file;
 mod trainee_view;
 mod variant;
 mod wanted;
@@ -43,6 +45,7 @@ mod wanted_file;
 
 pub use approval::{ApprovalPrint, ApprovedFlank, Lean, lean};
 pub use attempt::{Attempt, Step};
+pub use card_texts::{CardTexts, TranslatedTexts};
 pub use counted::Counted;
 pub use debrief::Debrief;
 pub use fitted::Fitted;

@@ -5,13 +5,14 @@ use crate::exercise::Attempt;
 use crate::exercise::debrief::{Debrief, Line};
 use crate::quantity::number;
 use crate::words::answer;
+use crate::words::card;
 use crate::words::debrief;
 use crate::words::debrief::amount::clock;
 use crate::words::operation as words;
 use crate::words::say;
 
 pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
-    let hints = &attempt.exercise().scenario().hints;
+    let hints = card::texts(attempt.exercise().scenario()).hints;
     page.element("h2", &say!("pages-done-heading"));
     page.paragraph(&say!("pages-done-about"));
     table(page, &debrief.lines, hints, true);

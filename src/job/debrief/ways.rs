@@ -11,7 +11,7 @@ use crate::exercise::debrief::{Build, BuildPrint, Debrief, Section};
 use crate::quantity::{number, signed};
 use crate::words::debrief::amount::{both, both_torque, deeper, hours};
 use crate::words::debrief::build as words;
-use crate::words::say;
+use crate::words::{card, say};
 
 pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     let way = &debrief.reference;
@@ -42,7 +42,12 @@ pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     ));
     if !debrief.has(Section::Builds) {
         page.element("h3", &say!("pages-reference-done"));
-        done::table(page, &way.lines, &attempt.exercise().scenario().hints, false);
+        done::table(
+            page,
+            &way.lines,
+            card::texts(attempt.exercise().scenario()).hints,
+            false,
+        );
         return;
     }
     let heads = [

@@ -145,7 +145,7 @@ impl DebriefView {
             .collect();
         made.sort_by(|a, b| b.off.abs().total_cmp(&a.off.abs()));
         let (par, way) = (&debrief.par, &debrief.reference);
-        let hints = &attempt.exercise().scenario().hints;
+        let hints = words::card::texts(attempt.exercise().scenario()).hints;
         let state = debrief.has(Section::State).then_some(&debrief.outcome);
         let by_operation: &[Line] = if debrief.has(Section::Builds) { &[] } else { &way.lines };
         Self {
