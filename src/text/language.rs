@@ -34,7 +34,9 @@ impl LanguageTag {
     /// # Errors
     /// [`TagFault`].
     pub fn read(text: &str) -> Result<Self, TagFault> {
-        let tag: LanguageIdentifier = text.parse().map_err(|_| TagFault::NoTag)?;
+        let Ok(tag) = text.parse::<LanguageIdentifier>() else {
+            return Err(TagFault::NoTag);
+        };
         let properly = tag.to_string();
         let letters = tag.language.as_str().len();
         if tag.language.is_empty() || (letters > MOST_LETTERS && properly != PSEUDO_LANGUAGE) {

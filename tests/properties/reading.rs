@@ -193,7 +193,7 @@ proptest! {
         let english = Scenario::from_toml(plain).expect("good");
         let mut text = plain.to_owned();
         for (tag, (title, hints)) in &given {
-            text.push_str(&format!("\n[texts.{tag}]\n"));
+            text.extend([format!("\n[texts.{tag}]\n")]);
             text.extend(title.iter().map(|title| format!("title = {title:?}\n")));
             text.extend(hints.iter().map(|hints| format!("hints = {hints:?}\n")));
         }
