@@ -2,9 +2,6 @@
 //!
 //! Source: our own definitions.
 
-use super::design::Axle;
-use super::error::AxleError;
-use super::member::Member;
 use crate::bearing::{Seating, SpacerMemory};
 
 /// The state of an axle: every part that can be fitted, taken off or moved.
@@ -172,51 +169,6 @@ impl Assembly {
             carrier_push: Push::Middle,
             timing_offset: 0,
         }
-    }
-
-    /// A whole axle with everything fitted at its nominal size and set to its target, cleaned, turned until settled.
-    ///
-    /// # Errors
-    /// [`AxleError`] for an axle with values that are not numbers.
-    pub fn nominal(axle: &Axle) -> Result<Self, AxleError> {
-        let support = axle.support();
-        let closing_mm = support.pair().closing_mm(axle.target().pinion_preload_n);
-        let seat_distance_mm = support.zero_preload_length_mm - closing_mm;
-        let nominal = |member| axle.nominal_mm(member).unwrap_or(0.0);
-        let side = [Member::ToothSideShim, Member::BackSideShim].map(|member| SideStack {
-            shim_mm: nominal(member),
-            locked: true,
-            ..SideStack::default()
-        });
-        Ok(Self {
-            bearings: Bearings::Real,
-            depth_shim_mm: nominal(axle.depth_shim_member()),
-            spacer: if support.has_sleeve() {
-                let crushed = support.closed_to(seat_distance_mm, SpacerMemory::default())?;
-                SpacerFitted::Sleeve(crushed.memory)
-            } else {
-                SpacerFitted::Solid {
-                    shims_mm: nominal(Member::SpacerShims),
-                }
-            },
-            pinion_in: true,
-            nut: Nut::On {
-                seat_distance_mm,
-                friction_times: 1.0,
-            },
-            seal: true,
-            cartridge_bolted: axle.layout().has_cartridge(),
-            pinion_turns: 100.0,
-            wheel: Some(WheelSeat {
-                bolted: true,
-                ..WheelSeat::default()
-            }),
-            carrier_in: true,
-            side,
-            caps: Caps::Torqued,
-            carrier_turns: 100.0,
-            ..Self::bare()
-        })
     }
 
     /// Hands every number of the state on as bits, in a fixed order: for hashes of a state.

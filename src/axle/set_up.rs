@@ -1,12 +1,13 @@
-//! An axle that somebody set up before: how it stands when it comes in.
+//! Whole axles: one at its nominal sizes, and one that somebody set up before, as it stands when it comes in.
 //!
 //! Source: our own definition of careful hands; common practice, no source.
 
-use super::assembly::{Assembly, Nut, SpacerFitted};
+use super::assembly::{Assembly, Bearings, Caps, Nut, SideStack, SpacerFitted, WheelSeat};
 use super::chain::Moves;
 use super::design::Axle;
 use super::error::AxleError;
 use super::layout::SideSetting;
+use super::member::Member;
 use super::settle::{settle, sums, support_as_built};
 use super::tighten::{NutMove, turn_nut};
 use super::truth::Truth;
@@ -26,6 +27,51 @@ pub struct FittedShims {
 }
 
 impl Assembly {
+    /// A whole axle with everything fitted at its nominal size and set to its target, cleaned, turned until settled.
+    ///
+    /// # Errors
+    /// [`AxleError`] for an axle with values that are not numbers.
+    pub fn nominal(axle: &Axle) -> Result<Self, AxleError> {
+        let support = axle.support();
+        let closing_mm = support.pair().closing_mm(axle.target().pinion_preload_n);
+        let seat_distance_mm = support.zero_preload_length_mm - closing_mm;
+        let nominal = |member| axle.nominal_mm(member).unwrap_or(0.0);
+        let side = [Member::ToothSideShim, Member::BackSideShim].map(|member| SideStack {
+            shim_mm: nominal(member),
+            locked: true,
+            ..SideStack::default()
+        });
+        Ok(Self {
+            bearings: Bearings::Real,
+            depth_shim_mm: nominal(axle.depth_shim_member()),
+            spacer: if support.has_sleeve() {
+                let crushed = support.closed_to(seat_distance_mm, SpacerMemory::default())?;
+                SpacerFitted::Sleeve(crushed.memory)
+            } else {
+                SpacerFitted::Solid {
+                    shims_mm: nominal(Member::SpacerShims),
+                }
+            },
+            pinion_in: true,
+            nut: Nut::On {
+                seat_distance_mm,
+                friction_times: 1.0,
+            },
+            seal: true,
+            cartridge_bolted: axle.layout().has_cartridge(),
+            pinion_turns: 100.0,
+            wheel: Some(WheelSeat {
+                bolted: true,
+                ..WheelSeat::default()
+            }),
+            carrier_in: true,
+            side,
+            caps: Caps::Torqued,
+            carrier_turns: 100.0,
+            ..Self::bare()
+        })
+    }
+
     /// A whole axle with these packs, set up by careful hands: nut at its torque (a sleeve crushed until the pair holds
     /// the designed preload), adjusters on the slots next to the designed squeeze and wheel position, turned until
     /// settled.

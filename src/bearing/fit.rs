@@ -2,24 +2,24 @@
 //!
 //! Lengths mm, pressures and stresses N/mm², forces N, temperature differences K. Interference is on the diameter.
 //!
-//! Source: NTN, Ball and Roller Bearings, CAT. No. 2203/E, 17.4 and 17.5 (pressures, friction); NSK, Rolling Bearings,
+//! Source: Ball and Roller Bearings, CAT. No. 2203/E, 17.4 and 17.5 (pressures, friction); Rolling Bearings,
 //! CAT. No. E1102, chapters 9 and 14 (heat); Lamé's equations as in J. E. Shigley, Mechanical Engineering Design, eq.
 //! 3-56.
 
 use super::tapered::TaperedBearing;
 
-/// Young's modulus in the bearing makers' fit tables, N/mm² (NTN 2203/E).
+/// Young's modulus in the bearing makers' fit tables, N/mm² (CAT. No. 2203/E).
 pub const YOUNG_BEARING_N_PER_MM2: f64 = 208_000.0;
-/// Expansion of bearing steel, 1/K (NSK catalogue).
+/// Expansion of bearing steel, 1/K (CAT. No. E1102).
 pub const EXPANSION_BEARING_STEEL_PER_K: f64 = 12.5e-6;
 /// Expansion of a case-hardened wheel, 1/K.
 pub const EXPANSION_GEAR_STEEL_PER_K: f64 = 11.5e-6;
-/// Hottest a bearing may be made for fitting, °C (NSK catalogue, chapter 14).
+/// Hottest a bearing may be made for fitting, °C (CAT. No. E1102, chapter 14).
 pub const BEARING_HEAT_LIMIT_C: f64 = 120.0;
 /// Hottest a wheel may be made for fitting, °C: 300 °F, read in a service sheet. Above, case-hardened teeth begin to
 /// soften.
 pub const WHEEL_HEAT_LIMIT_C: f64 = 149.0;
-/// µ when a bearing is pressed on to or off a cylindrical seat (NTN 2203/E, 17.5).
+/// µ when a bearing is pressed on to or off a cylindrical seat (CAT. No. 2203/E, 17.5).
 pub const FRICTION_PRESS_ON: f64 = 0.12;
 /// µ when it is pulled off.
 pub const FRICTION_PRESS_OFF: f64 = 0.18;
@@ -60,7 +60,7 @@ impl Elastic {
 
 impl PressFit {
     /// The cone of a tapered bearing on a solid steel shaft; `cone_width_mm` is B. The cone counts as a ring out to
-    /// its mean raceway diameter (3 d + D)/4 (NTN 2203/E, table 17.4.2).
+    /// its mean raceway diameter (3 d + D)/4 (CAT. No. 2203/E, table 17.4.2).
     pub fn cone_on_shaft(bearing: &TaperedBearing, cone_width_mm: f64) -> Self {
         Self {
             diameter_mm: bearing.bore_mm,
@@ -103,14 +103,14 @@ impl PressFit {
     }
 }
 
-/// Pressure of a cone on a solid shaft of the same steel, N/mm²: (E/2)(Δ/d)(1 − (d/D_i)²) (NTN 2203/E, 17.4.1).
+/// Pressure of a cone on a solid shaft of the same steel, N/mm²: (E/2)(Δ/d)(1 − (d/D_i)²) (CAT. No. 2203/E, 17.4.1).
 pub fn cone_pressure_n_per_mm2(interference_mm: f64, bore_mm: f64, raceway_diameter_mm: f64) -> f64 {
     let ratio = bore_mm / raceway_diameter_mm;
     0.5 * YOUNG_BEARING_N_PER_MM2 * interference_mm / bore_mm * (1.0 - ratio * ratio)
 }
 
 /// Pressure of a cup in a housing of the same steel, N/mm²: (E/2)(Δ/D)(1 − (D_o/D)²)(1 − (D/D_h)²)/(1 − (D_o/D_h)²)
-/// (NTN 2203/E, 17.4.1). `raceway_diameter_mm` is D_o, `housing_diameter_mm` D_h.
+/// (CAT. No. 2203/E, 17.4.1). `raceway_diameter_mm` is D_o, `housing_diameter_mm` D_h.
 pub fn cup_pressure_n_per_mm2(
     interference_mm: f64,
     outside_diameter_mm: f64,
@@ -134,7 +134,7 @@ pub fn growth_mm(diameter_mm: f64, expansion_per_k: f64, rise_k: f64) -> f64 {
     diameter_mm * expansion_per_k * rise_k
 }
 
-/// Interference lost while a bearing is warmer than its shaft, mm: 0.0015e-3 ΔT d (NSK catalogue, chapter 9).
+/// Interference lost while a bearing is warmer than its shaft, mm: 0.0015e-3 ΔT d (CAT. No. E1102, chapter 9).
 pub fn interference_lost_mm(bore_mm: f64, bearing_warmer_by_k: f64) -> f64 {
     0.0015e-3 * bearing_warmer_by_k * bore_mm
 }

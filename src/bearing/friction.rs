@@ -4,8 +4,9 @@
 //! M_sl = G_sl µ_sl of roller ends against the guide rib. At hand speed the rib carries nearly everything and works in
 //! boundary lubrication: the torque is then proportional to the thrust, which is why a torque wrench can tell preload.
 //!
-//! Source: all constants from the SKF General Catalogue (2005/2008), friction chapter; the boundary coefficient 0.12 when turning and 0.15 at rest from the newer text of the same catalogue. Moments N mm,
-//! viscosity mm²/s, speed r/min, forces N, diameters mm.
+//! Source: all constants from the General Catalogue of rolling bearings (2005/2008), friction chapter; the boundary
+//! coefficient 0.12 when turning and 0.15 at rest from the newer text of the same catalogue. Moments N mm, viscosity mm²/s,
+//! speed r/min, forces N, diameters mm.
 
 use super::tapered::{BearingKind, TaperedBearing};
 use crate::numerics::math;

@@ -1,6 +1,6 @@
 //! What the friction formulas need to know of a bearing's inside.
 //!
-//! Source: SKF General Catalogue (2005/2008), friction chapter.
+//! Source: General Catalogue of rolling bearings (2005/2008), friction chapter.
 
 /// Geometry constants of a tapered roller bearing in the formulas of [`super::friction`]. The third constants
 /// of the source's other kinds of bearing have no place in these formulas.

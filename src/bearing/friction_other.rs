@@ -3,8 +3,8 @@
 //! They are here because a technician meets them, and because the lesson is where they fail: at hand speed all but the
 //! starting formula say two to five times too little. None of them feeds the support model.
 //!
-//! Source: named beside each: Timken Engineering Manual; Schaeffler, HR1 (2006); SKF General Catalogue; NSK, Rolling
-//! Bearings, CAT. No. E1102; C. S. Karna, ASLE Transactions 17 (1974).
+//! Source: named beside each: Engineering Manual for tapered roller bearings (2011); Rolling Bearings, HR1 (2006); General
+//! Catalogue of rolling bearings (2005/2008); Rolling Bearings, CAT. No. E1102; C. S. Karna, ASLE Transactions 17 (1974).
 
 use super::tapered::TaperedBearing;
 use crate::numerics::math;
@@ -32,14 +32,15 @@ pub struct SpeedFactors {
 
 /// Lowest speed at which [`road_speed_torque_nm`] holds under pure thrust, r/min: `n_min` = (625/(G2 µ)) F_a^(2/3).
 ///
-/// Source: Timken Engineering Manual, p. 180–182; under pure thrust f2 F_r/K is F_a. Viscosity in mPa s.
+/// Source: Engineering Manual for tapered roller bearings, p. 180–182; under pure thrust f2 F_r/K is F_a. Viscosity in
+/// mPa s.
 pub fn minimum_speed_rpm(factors: SpeedFactors, axial_n: f64, viscosity_mpas: f64) -> f64 {
     625.0 / (factors.g2 * viscosity_mpas) * math::pow(axial_n, 2.0 / 3.0)
 }
 
 /// Running torque under pure thrust at road speed, N m: M = 2.56e-6 G1 (n µ)^0.62 F_a^0.3, run-in, in oil.
 ///
-/// Source: Timken Engineering Manual, p. 180–182. Viscosity in mPa s.
+/// Source: Engineering Manual for tapered roller bearings, p. 180–182. Viscosity in mPa s.
 ///
 /// # Errors
 /// [`BelowMinimumSpeed`] where the source says that the formula underestimates.
@@ -64,7 +65,7 @@ pub fn road_speed_torque_nm(
 
 /// Two-part torque of Palmgren, N mm: f0 1e-7 (ν n)^(2/3) d_m³ (160e-7 f0 d_m³ below ν n = 2000) plus f1 P1 d_m.
 ///
-/// Source: Schaeffler HR1 (2006), p. 55–60; for a single tapered bearing f1 = 0.0004 and P1 = 2 Y F_a (the latter
+/// Source: Rolling Bearings, HR1 (2006), p. 55–60; for a single tapered bearing f1 = 0.0004 and P1 = 2 Y F_a (the latter
 /// from memory).
 pub fn two_part_torque_nmm(
     bearing: &TaperedBearing,
@@ -85,15 +86,15 @@ pub fn two_part_torque_nmm(
 }
 
 /// The rough rule M = µ P d/2, N mm; for P about a tenth of the rating and good lubrication only. Tapered rollers: µ
-/// 0.0018 (SKF), 0.0022 (NSK), 0.0017 to 0.0025 (NTN).
+/// 0.0018, 0.0022 and 0.0017 to 0.0025 in three makers' catalogues.
 pub fn constant_coefficient_torque_nmm(coefficient: f64, equivalent_load_n: f64, bore_mm: f64) -> f64 {
     0.5 * coefficient * equivalent_load_n * bore_mm
 }
 
 /// Starting torque from rib friction, N mm: M = µ_e e F_a cos β, µ_e = 0.20.
 ///
-/// Source: NSK catalogue, 15.4. e is the distance of the contact of roller end and rib from the line of the cone's
-/// raceway, mm; β half the angle of the roller's cone.
+/// Source: Rolling Bearings, CAT. No. E1102, 15.4. e is the distance of the contact of roller end and rib from the line of
+/// the cone's raceway, mm; β half the angle of the roller's cone.
 pub fn rib_starting_torque_nmm(rib_arm_mm: f64, axial_n: f64, half_roller_angle_rad: f64) -> f64 {
     0.20 * rib_arm_mm * axial_n * math::cos(half_roller_angle_rad)
 }

@@ -1,6 +1,6 @@
 //! The rows of the friction table for tapered roller bearings: what files of the format `lashwright-support/1` name.
 //!
-//! Source: SKF General Catalogue (2005/2008 text), friction chapter, table 3d.
+//! Source: General Catalogue of rolling bearings (2005/2008 text), friction chapter, table 3d.
 
 use super::friction_constants::FrictionConstants;
 

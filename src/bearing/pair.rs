@@ -3,8 +3,8 @@
 //! Each bearing gives way by C F^0.9, and shaft, housing and seats by a spring in series. Half of that spring belongs
 //! to either side: it is the stiffness of a bearing's whole position that counts, not that of the bearing alone.
 //!
-//! Source: two springs against each other, as in SKF General Catalogue (2005/2008), p. 206–217; the spring of a bearing
-//! is that of `stiffness`. Half of the structure's spring on either side is our own definition.
+//! Source: two springs against each other, as in the General Catalogue of rolling bearings (2005/2008), p. 206–217; the
+//! spring of a bearing is that of `stiffness`. Half of the structure's spring on either side is our own definition.
 
 use super::stiffness::{APPROACH_EXPONENT, AxialApproach};
 use crate::numerics::newton;

@@ -3,9 +3,9 @@
 //! Lengths mm, temperature differences K. A loss of end play is preload gained. K is the bearing's ratio of radial to
 //! thrust rating; K/0.39 is the cotangent of the contact angle in these sources.
 //!
-//! Source: Timken Tapered Roller Bearing Catalog, p. 28–31, and Timken Engineering Manual, p. 121.
+//! Source: Tapered Roller Bearing Catalog, p. 28–31, and the Engineering Manual that belongs to it, p. 121.
 
-/// Expansion of steel in the setting formulas, 1/K (Timken manual).
+/// Expansion of steel in the setting formulas, 1/K (the manual).
 pub const EXPANSION_STEEL_PER_K: f64 = 12.0e-6;
 
 /// How the two bearings face each other.
@@ -26,7 +26,7 @@ pub struct Seat {
     pub cup_raceway_diameter_mm: f64,
 }
 
-/// End play lost by pressing a cone on a solid steel shaft, mm: 0.5 (K/0.39)(d/d_o) δ (Timken catalogue, p. 28–30).
+/// End play lost by pressing a cone on a solid steel shaft, mm: 0.5 (K/0.39)(d/d_o) δ (the catalog, p. 28–30).
 /// `cone_raceway_diameter_mm` is d_o.
 pub fn lost_by_cone_fit_mm(
     rating_ratio_k: f64,
@@ -44,7 +44,7 @@ pub fn lost_by_cup_fit_mm(seat: Seat, outside_diameter_mm: f64, interference_mm:
 }
 
 /// End play lost when the shaft is warmer than the housing, mm, steady state, both of steel: α ΔT [Σ (K/0.39)(D_o/2) ∓
-/// L] (Timken catalogue, p. 31). While warming up, take L = 0: the radial term comes first.
+/// L] (the catalog, p. 31). While warming up, take L = 0: the radial term comes first.
 pub fn lost_by_warm_shaft_mm(seats: [Seat; 2], mounting: Mounting, spread_mm: f64, shaft_warmer_by_k: f64) -> f64 {
     let along = match mounting {
         Mounting::Indirect => -spread_mm,
@@ -66,7 +66,7 @@ pub fn housing_outgrows_mm(housing_expansion_per_k: f64, span_mm: f64, rise_k: f
     (housing_expansion_per_k - EXPANSION_STEEL_PER_K) * span_mm * rise_k
 }
 
-/// Axial shift of the setting for a change of radius: K/0.39 (Timken takes cot α so).
+/// Axial shift of the setting for a change of radius: K/0.39 (these sources take cot α so).
 pub fn axial_per_radial(rating_ratio_k: f64) -> f64 {
     rating_ratio_k / 0.39
 }

@@ -2,8 +2,8 @@
 //!
 //! All rings are taken as rigid and all rollers as loaded. Forces N, lengths mm.
 //!
-//! Source: NSK, Rolling Bearings, CAT. No. E1102, 15.1 (approach of a bearing); A. Palmgren's line contact as in T. A.
-//! Harris, Rolling Bearing Analysis; ISO/TS 16281 (roller between raceways); NSK Technical Report E728g, 5.1 (load
+//! Source: Rolling Bearings, CAT. No. E1102, 15.1 (approach of a bearing); A. Palmgren's line contact as in T. A.
+//! Harris, Rolling Bearing Analysis; ISO/TS 16281 (roller between raceways); Technical Report E728g, 5.1 (load
 //! zone).
 
 use super::tapered::{BearingKind, TaperedBearing};
@@ -14,7 +14,7 @@ pub const APPROACH_EXPONENT: f64 = 0.9;
 
 /// Axial approach of one bearing, δ = C F^0.9, with its coefficient worked out.
 ///
-/// Source: NSK catalogue, 15.1 (2): δ_a = 0.000077 F_a^0.9/((sin α)^1.9 Z^0.9 `L_we`^0.8), mm and N.
+/// Source: Rolling Bearings, CAT. No. E1102, 15.1 (2): δ_a = 0.000077 F_a^0.9/((sin α)^1.9 Z^0.9 `L_we`^0.8), mm and N.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct AxialApproach {
     /// C in δ = C F^0.9, mm/N^0.9.
@@ -90,7 +90,7 @@ pub struct LoadZone {
 /// Load zone integrals for contacts with Q ∝ δ^`exponent` (10/9 line contact, 3/2 point contact); ε > 0, 0.5 is half
 /// the circumference, above 1 all of it.
 ///
-/// Source of the form: NSK Technical Report E728g, 5.1; (1 − (1 − cos ψ)/(2 ε))^t over the loaded arc.
+/// Source of the form: Technical Report E728g, 5.1; (1 − (1 − cos ψ)/(2 ε))^t over the loaded arc.
 pub fn load_zone(share_of_diameter: f64, exponent: f64) -> LoadZone {
     // The loaded arc ends where the bracket vanishes. Substituting ψ = end · sin u flattens the integrand there, so
     // that Simpson's rule with this many strips is good to 1e-7.

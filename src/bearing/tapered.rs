@@ -1,7 +1,7 @@
 //! One tapered roller bearing: what its catalogue row says, and what follows from it by geometry.
 //!
-//! Source: ISO 281 (contact angle from Y, ratings); Timken Engineering Manual (K); NSK Technical Report E728g, 7.2
-//! (roller forces).
+//! Source: ISO 281 (contact angle from Y, ratings); Engineering Manual for tapered roller bearings (K); Technical Report
+//! E728g, 7.2 (roller forces).
 
 use super::friction_constants::FrictionConstants;
 use crate::numerics::math;
@@ -64,7 +64,7 @@ impl TaperedBearing {
     }
 }
 
-/// K, ratio of radial rating to thrust rating, from the contact angle: K = 0.389 cot α (ISO 281, Timken manual).
+/// K, ratio of radial rating to thrust rating, from the contact angle: K = 0.389 cot α (ISO 281; the manual).
 pub fn rating_ratio_k(contact_angle_rad: f64) -> f64 {
     0.389 / math::tan(contact_angle_rad)
 }
@@ -76,7 +76,7 @@ pub fn rating_one_million_n(rating_ninety_million_n: f64) -> f64 {
 
 /// Forces on one roller of a bearing under pure thrust, N.
 ///
-/// Source: NSK Technical Report E728g, 7.2: `Q_e` = F_a/(Z sin α), `Q_i` = `Q_e` cos 2β, `Q_f` = `Q_e` sin 2β.
+/// Source: Technical Report E728g, 7.2: `Q_e` = F_a/(Z sin α), `Q_i` = `Q_e` cos 2β, `Q_f` = `Q_e` sin 2β.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct RollerForces {
     /// `Q_e`, cup on roller.

@@ -14,7 +14,7 @@
 //! - `consequence`: one file a group of operations: what must be physically possible first, and what follows.
 //! - [`instrument`]: what instruments show of a true value. [`Tool`]: one of them on this bench, by its name.
 //! - [`Packs`], [`ShimPiece`]: the shim kit. [`Tariff`], [`Ledger`]: minutes, money, tear-downs, parts.
-//! - [`Caution`]: hazards, tied to the state. [`Aspects`]: which values a change makes stale.
+//! - [`Caution`]: hazards, tied to the state. [`Change`]: which values an operation makes stale.
 //!
 //! Refusals are only for what cannot be done; what is unwise is done, with its consequence.
 
@@ -54,7 +54,7 @@ mod tariff;
 mod tools;
 
 pub use answer::Answer;
-pub use aspect::{Aspect, Aspects};
+pub use aspect::{Aspect, Aspects, Change};
 pub use carrier_group::{Paste, Rolled};
 pub use caution::{Caution, Precaution};
 pub use choices::{

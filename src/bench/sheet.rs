@@ -1,6 +1,6 @@
 //! What is written and said: readings on record, notes, predictions, judgements, hints.
 
-use super::aspect::Aspects;
+use super::aspect::{Aspects, Change};
 use super::choices::{Predicted, Ring, ShimPlace};
 use super::measurand::Measurand;
 use super::part::Part;
@@ -108,16 +108,16 @@ impl Sheet {
     }
 
     /// Marks every record and note that depends on what changed; gives the numbers of the records that went stale now.
-    pub(super) fn mark_stale(&mut self, changed: Aspects) -> Vec<u32> {
+    pub(super) fn mark_stale(&mut self, change: &Change) -> Vec<u32> {
         let mut stale = Vec::new();
         for record in self.records.iter_mut().filter(|r| !r.stale) {
-            if record.behind.meet(changed) {
+            if change.touches(record.what, record.behind) {
                 record.stale = true;
                 stale.push(record.number);
             }
         }
         for note in self.notes.iter_mut().filter(|n| !n.stale) {
-            note.stale = note.behind.meet(changed);
+            note.stale = change.touches(note.what, note.behind);
         }
         stale
     }

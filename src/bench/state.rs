@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use super::answer::Answer;
-use super::aspect::{Aspect, Aspects};
+use super::aspect::{Aspect, Aspects, Change};
 use super::carrier_group::{CarrierGroup, Paste};
 use super::caution::Caution;
 use super::choices::{Ring, ShimPlace};
@@ -148,8 +148,8 @@ impl Bench {
             ledger.tear_downs += 1;
         }
         // What was read depends on the state that was read; the record of this operation comes after the change.
-        let stale = before.changed_to(self);
-        let stale = self.sheet.mark_stale(stale);
+        let change = before.changed_to(self);
+        let stale = self.sheet.mark_stale(&change);
         let readings = done.shown.map_or_else(Vec::new, |shown| {
             let behind = shown.behind;
             self.sheet
@@ -170,17 +170,35 @@ impl Bench {
     }
 
     /// What differs in a later state, as far as readings depend on it.
-    fn changed_to(&self, later: &Self) -> Aspects {
-        let play = [&self.built, &later.built]
-            .iter()
-            .any(|b| b.pinion.is_some_and(|p| p.play_mm > 0.0) || b.side.is_some_and(|s| s.play_mm > 0.0));
-        Aspects::changed(self.assembly(), later.assembly(), play)
-            .with_if(Aspect::Kit, self.shop.packs != later.shop.packs)
-            .with_if(
-                Aspect::Warmth,
-                (self.carrier.wheel_c - later.carrier.wheel_c).abs() > 1.0,
-            )
-            .with_if(Aspect::Paste, self.carrier.paste != later.carrier.paste)
+    fn changed_to(&self, later: &Self) -> Change {
+        let either = |play: fn(&Built) -> bool| [self, later].iter().any(|bench| play(&bench.built));
+        let play = [
+            either(|built| built.pinion.is_some_and(|p| p.play_mm > 0.0)),
+            either(|built| built.side.is_some_and(|s| s.play_mm > 0.0)),
+        ];
+        let kit = &self.setting.kit;
+        let [old, new] = [&self.shop.packs, &later.shop.packs];
+        let differ = |a: f64, b: f64| a.to_bits() != b.to_bits();
+        Change {
+            axle: Aspects::changed(self.assembly(), later.assembly(), play)
+                .with_if(
+                    Aspect::Warmth,
+                    (self.carrier.wheel_c - later.carrier.wheel_c).abs() > 1.0,
+                )
+                .with_if(Aspect::Paste, self.carrier.paste != later.carrier.paste),
+            packs: ShimPlace::ALL
+                .into_iter()
+                .filter(|place| differ(old.thickness_mm(kit, *place), new.thickness_mm(kit, *place)))
+                .collect(),
+            pieces: (0..kit.len())
+                .filter(|piece| differ(old.height_mm(kit, *piece), new.height_mm(kit, *piece)))
+                .filter_map(|piece| u32::try_from(piece).ok())
+                .collect(),
+            rings: Ring::ALL
+                .into_iter()
+                .filter(|ring| self.pinion.ring(*ring) != later.pinion.ring(*ring))
+                .collect(),
+        }
     }
 
     /// What is fitted, made of the parts that own it; not yet settled.

@@ -70,4 +70,4 @@ pub use result::{Contact, EdgeContact, FlankContact, Lash, PathPoint};
 
 /// Version of the physics: raised whenever a change of the code changes results on purpose, so that stored results can
 /// be told from damaged ones.
-pub const PHYSICS_VERSION: u32 = 1;
+pub const PHYSICS_VERSION: u32 = 2;

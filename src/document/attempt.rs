@@ -30,7 +30,7 @@ impl ExerciseRow {
     pub fn new(name: &str, scenario: &Scenario) -> Self {
         Self {
             name: name.to_owned(),
-            title: scenario.title.clone(),
+            title: words::card::texts(scenario).title.to_owned(),
             step: scenario.step,
             layout: scenario.layout.name().to_owned(),
             whole_build: scenario.whole_build,

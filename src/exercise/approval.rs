@@ -4,7 +4,6 @@
 //! It is worked out from the gears as designed and knows nothing of the axle on the bench.
 
 use super::counted::Counted;
-use super::prepared::Exercise;
 use super::scenario::Scenario;
 use super::score::approval;
 use super::wanted::DepthFrom;
@@ -82,23 +81,6 @@ impl Scenario {
     pub fn shows_approval(&self) -> bool {
         let depth = self.counts.contains(&Counted::Depth) && self.depth_from == DepthFrom::Best;
         depth || self.counts.contains(&Counted::Print) || self.plates.is_some()
-    }
-}
-
-impl Exercise {
-    /// The approval prints that belong to the card: of its set, and of the other one on painted plates. Worked out once.
-    pub fn approval_prints(&self) -> &[ApprovalPrint] {
-        self.approvals().get_or_init(|| {
-            if !self.scenario().shows_approval() {
-                return Vec::new();
-            }
-            // An exercise whose other set cannot be made has no attempt either, which says why.
-            [Some(self.design()), self.other_design()]
-                .into_iter()
-                .flatten()
-                .filter_map(|design| Some(ApprovalPrint::of(&self.pair_of(design).ok()?)))
-                .collect()
-        })
     }
 }
 

@@ -2,8 +2,8 @@
 
 use std::sync::Arc;
 
+use super::fitted::Fitted;
 use super::prepared::{Exercise, ExerciseError};
-use super::scenario::Fitted;
 use super::spread::Spread;
 use crate::axle::{Assembly, DepthShim, FittedShims, Member, Moves, Truth, sums};
 use crate::bench::{BURR_MM, Bench, BenchSetUp, Plate, ShimPiece, StartingState};

@@ -32,6 +32,8 @@ pub const FORMAT: &str = "lashwright-journal/2";
 const READ: [&str; 2] = ["lashwright-journal/1", FORMAT];
 /// What comes before the version in the name.
 const KIND: &str = "lashwright-journal/";
+/// First version of the physics in which a reading goes stale only by what it depends on.
+const STALE_AS_NOW: u32 = 2;
 /// Key that ends a line, and the one that ends the last.
 const HASH: &str = ",\"hash\":\"";
 const SEAL: &str = ",\"seal\":\"";
@@ -247,12 +249,22 @@ impl ReadJournal {
     }
 
     /// Whether the answer of an entry is this one: every value in it; of format 1, whose sentences may have changed since,
-    /// every number.
+    /// every number. Before version 2 of the physics more readings went stale than a change touched: which ones is not
+    /// compared there.
     pub fn is_answer(&self, entry: &Entry, now: &Answer) -> bool {
-        if self.format() > 1 {
-            return serde_json::from_value::<Answer>(entry.answer.clone()).is_ok_and(|kept| kept == *now);
+        let mut kept = entry.answer.clone();
+        if self.header.physics_version < STALE_AS_NOW
+            && let Some(fields) = kept.as_object_mut()
+        {
+            fields.remove("stale");
+            if !now.stale.is_empty() {
+                fields.insert("stale".to_owned(), Value::from(now.stale.clone()));
+            }
         }
-        serde_json::to_value(now).is_ok_and(|now| without_words(now) == without_words(entry.answer.clone()))
+        if self.format() > 1 {
+            return serde_json::from_value::<Answer>(kept).is_ok_and(|kept| kept == *now);
+        }
+        serde_json::to_value(now).is_ok_and(|now| without_words(now) == without_words(kept))
     }
 
     /// Whether its answers are those of this version of the physics.

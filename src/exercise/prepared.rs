@@ -154,9 +154,19 @@ impl Exercise {
         self.other_design.as_ref()
     }
 
-    /// Where the approval prints are kept once they are worked out.
-    pub(super) fn approvals(&self) -> &OnceLock<Vec<ApprovalPrint>> {
-        &self.approvals
+    /// The approval prints that belong to the card: of its set, and of the other one on painted plates. Worked out once.
+    pub fn approval_prints(&self) -> &[ApprovalPrint] {
+        self.approvals.get_or_init(|| {
+            if !self.scenario.shows_approval() {
+                return Vec::new();
+            }
+            // An exercise whose other set cannot be made has no attempt either, which says why.
+            [Some(&self.design), self.other_design.as_ref()]
+                .into_iter()
+                .flatten()
+                .filter_map(|design| Some(ApprovalPrint::of(&self.pair_of(design).ok()?)))
+                .collect()
+        })
     }
 
     /// What no setting cures in a seed: the right answer is to say so.

@@ -3,16 +3,20 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+use super::card_texts::{CardTexts, TranslatedTexts};
 use super::counted::Counted;
+use super::fitted::Fitted;
 use super::spread::Spread;
 use super::wanted::{Asked, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};
 use crate::axle::{DepthShim, Layout, Member, Target};
 use crate::bench::{KitMakeup, OperationKind, Part, StemChoice};
+use crate::text::{FIRST_LANGUAGE, LanguageTag};
 
 /// A checked scenario.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Scenario {
-    /// What it is called on the card.
+    /// What it is called on the card. This and all other texts of the card are in English; [`Scenario::texts_in`] gives those
+    /// of another language.
     pub title: String,
     /// How far along it comes: 1 to 4.
     pub step: u32,
@@ -68,9 +72,33 @@ pub struct Scenario {
     pub prices: Vec<(Part, f64)>,
     /// Cautions of its own.
     pub cautions: Vec<String>,
+    /// Texts of the card in other languages.
+    pub translated: Vec<(LanguageTag, TranslatedTexts)>,
 }
 
 impl Scenario {
+    /// The texts of its card in the language of this tag: those of the file's nearest language, the first of those that are
+    /// equally near, and English for what that one lacks or where there is none.
+    pub fn texts_in(&self, tag: &str) -> CardTexts<'_> {
+        let english = CardTexts {
+            title: &self.title,
+            told: &self.told,
+            aims: &self.aims,
+            hints: &self.hints,
+            cautions: &self.cautions,
+        };
+        // English itself is one of the file's languages.
+        let mut nearest = LanguageTag::read(FIRST_LANGUAGE).map_or(0, |first| first.nearness(tag));
+        let mut chosen = None;
+        for (language, texts) in &self.translated {
+            let nearness = language.nearness(tag);
+            if nearness > nearest {
+                (nearest, chosen) = (nearness, Some(texts));
+            }
+        }
+        chosen.map_or(english, |texts: &TranslatedTexts| texts.over(english))
+    }
+
     /// Whether every seed leaves an axle that can be handed over; else saying no may be the answer.
     pub fn is_solvable(&self) -> bool {
         !self.faults.iter().any(|fault| fault.kind.may_be_incurable())
@@ -144,19 +172,6 @@ pub struct Start {
     pub wheel_off_mm: Spread,
     /// How much wider both side stacks together are than careful hands had them, mm.
     pub squeeze_off_mm: Spread,
-}
-
-/// How much of the axle is together at the start.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Fitted {
-    /// A bare case, all parts beside it.
-    Nothing,
-    /// Cups and head cone are pressed on, the rest lies beside the case.
-    Rings,
-    /// The carrier with its wheel is set in and adjusted; the pinion is out.
-    Carrier,
-    /// Everything is in, set to the drawing's nominal sizes.
-    Everything,
 }
 
 /// A hidden number that is no size of the chain.

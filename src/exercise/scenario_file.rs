@@ -1,9 +1,11 @@
 //! The file format `lashwright-scenario/1`: reading and checking.
 
 use super::counted::Counted;
-use super::scenario::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, Window};
+use super::fitted::Fitted;
+use super::scenario::{Factor, Fault, FaultKind, Scenario, Start, Targets, Window};
 use super::scenario_problem::ScenarioProblem;
 use super::spread::Spread;
+use super::texts_file::{read_english, read_translated};
 use super::wanted::DepthFrom;
 use super::wanted_file::{read_counts, read_options};
 use crate::axle::{DepthShim, Layout, Member, Target};
@@ -35,7 +37,7 @@ impl Scenario {
         if !root.format("lashwright-scenario", 1, p) {
             return Err(problems);
         }
-        let title = root.text("title", 1..=60, p);
+        let english = read_english(&mut root, p);
         let step = root.integer("step", 1..=4, p);
         let order = if root.has("order") {
             root.integer("order", 1..=999, p)
@@ -50,9 +52,7 @@ impl Scenario {
         let gears = root.text("gears", 1..=60, p);
         let support = root.text("support", 1..=60, p);
         let whole_build = root.flag("whole_build", false, p);
-        let told = root.texts("told", &(1..=12), &(1..=600), p);
-        let aims = root.texts("aims", &(1..=6), &(1..=200), p);
-        let hints = root.texts("hints", &(3..=3), &(1..=300), p);
+        let translated = read_translated(&mut root, &english, p);
         let wanted = root.table("wanted", p).and_then(|t| read_wanted(t, p));
         let start = root.table("start", p).and_then(|t| read_start(t, p));
         let made = root
@@ -85,8 +85,9 @@ impl Scenario {
                 weights: options.weights,
                 minutes: options.minutes,
                 prices: options.prices,
-                cautions: options.cautions,
-                title: title?,
+                cautions: english.cautions?,
+                translated,
+                title: english.title?,
                 step: step?,
                 order,
                 layout: layout?,
@@ -94,9 +95,9 @@ impl Scenario {
                 gears: gears?,
                 support: support?,
                 whole_build,
-                told: told?,
-                aims: aims?,
-                hints: hints?,
+                told: english.told?,
+                aims: english.aims?,
+                hints: english.hints?,
                 target,
                 targets,
                 start,

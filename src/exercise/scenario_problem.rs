@@ -53,6 +53,25 @@ pub enum ScenarioProblem {
     },
     /// Full marks end where no marks begin, or beyond.
     FullNotBelowZero,
+    /// A table of texts whose name is no language.
+    NoLanguage {
+        /// Its name.
+        name: String,
+    },
+    /// A table of texts whose language is written otherwise.
+    LanguageWritten {
+        /// Its name.
+        name: String,
+        /// As it is to be written.
+        properly: String,
+    },
+    /// A table of texts in the language of the file itself.
+    TextsOfFirstLanguage,
+    /// Texts in another language where there are none in English.
+    NoEnglishTexts {
+        /// Key.
+        key: &'static str,
+    },
     /// Weights that do not add up to 100.
     Weights {
         /// What they add up to.

@@ -3,7 +3,8 @@
 use std::collections::BTreeMap;
 use std::f64::consts::TAU;
 
-use super::scenario::{Factor, Fault, FaultKind, Fitted, Scenario};
+use super::fitted::Fitted;
+use super::scenario::{Factor, Fault, FaultKind, Scenario};
 use crate::axle::{Member, Truth};
 use crate::gear::{EaseOff, Hunting};
 use crate::numerics::random::Stream;

@@ -17,7 +17,6 @@ pub(super) struct Options {
     pub(super) weights: Weights,
     pub(super) minutes: Vec<(OperationKind, f64)>,
     pub(super) prices: Vec<(Part, f64)>,
-    pub(super) cautions: Vec<String>,
 }
 
 impl Options {
@@ -29,11 +28,6 @@ impl Options {
 
 /// Reads them all.
 pub(super) fn read_options(root: &mut Table<'_>, p: &mut Problems<ScenarioProblem>) -> Options {
-    let cautions = if root.has("cautions") {
-        root.texts("cautions", &(0..=6), &(1..=300), p).unwrap_or_default()
-    } else {
-        Vec::new()
-    };
     Options {
         asked: root
             .tables("asked", 6, p)
@@ -63,7 +57,6 @@ pub(super) fn read_options(root: &mut Table<'_>, p: &mut Problems<ScenarioProble
             .optional_table("prices", p)
             .map(|t| read_prices(t, p))
             .unwrap_or_default(),
-        cautions,
     }
 }
 

@@ -130,12 +130,12 @@ impl OpenAttempt {
 
     /// An answer as JSON, with the words of what is typed in it.
     pub fn answer_document(&self, answer: Answer) -> AnswerDocument {
-        AnswerDocument::new(answer, &self.found.exercise.scenario().hints)
+        AnswerDocument::new(answer, words::card::texts(self.found.exercise.scenario()).hints)
     }
 
     /// An answer in words.
     pub fn answer_text(&self, answer: &Answer) -> String {
-        answer_text(answer, &self.found.exercise.scenario().hints)
+        answer_text(answer, words::card::texts(self.found.exercise.scenario()).hints)
     }
 
     /// What the reference technician takes for this seed.

@@ -13,22 +13,23 @@ use super::columns::{in_columns, with_unit};
 pub fn card_text(attempt: &Attempt) -> String {
     let seen = attempt.seen();
     let card = &seen.card;
+    let texts = words::card::texts(card);
     let mut lines = vec![
         say!(
             "card-title",
-            title = card.title.clone(),
+            title = texts.title,
             step = card.step,
             layout = card.layout.name()
         ),
         String::new(),
     ];
-    for paragraph in &card.told {
+    for paragraph in texts.told {
         lines.push(paragraph.clone());
         lines.push(String::new());
     }
-    if !card.cautions.is_empty() {
+    if !texts.cautions.is_empty() {
         lines.push(say!("card-safety"));
-        lines.extend(card.cautions.iter().map(|caution| format!("  {caution}")));
+        lines.extend(texts.cautions.iter().map(|caution| format!("  {caution}")));
         lines.push(String::new());
     }
     lines.push(say!("card-targets"));

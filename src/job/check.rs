@@ -106,7 +106,7 @@ fn scenario_line(found: &scenarios::FoundScenario) -> String {
     say!(
         "check-exercise",
         source = found.source.clone(),
-        title = scenario.title.clone(),
+        title = words::card::texts(scenario).title,
         step = scenario.step,
         layout = scenario.layout.name()
     )

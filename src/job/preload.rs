@@ -136,16 +136,16 @@ impl TorqueWindow {
     /// Rotating torque of new bearings: common practice, no source. A sleeve is taken for a light axle's.
     pub fn new_bearings(support: &Support) -> Self {
         if support.has_sleeve() {
-            Self::in_lb(16.0, 30.0)
+            Self::in_lb(17.0, 29.0)
         } else {
-            Self::in_lb(15.0, 35.0)
+            Self::in_lb(14.0, 36.0)
         }
     }
 
     /// Rotating torque of run-in bearings: common practice, no source.
     pub fn run_in_bearings(support: &Support) -> Self {
         if support.has_sleeve() {
-            Self::in_lb(8.0, 15.0)
+            Self::in_lb(8.0, 16.0)
         } else {
             Self::in_lb(10.0, 20.0)
         }

@@ -6,7 +6,7 @@ use super::dock::{Dock, Edge, inside};
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Rank};
 use crate::quantity::{Units, fine_length, number, signed};
-use crate::view::bench::{BuildLine, Standing, Verdict, standing_band, standing_digits};
+use crate::view::bench::{BuildLine, LogEntry, Section, Standing, Verdict, standing_band, standing_digits};
 use crate::view::{BenchView, Command, DebriefView, Place, WindowView, safety_note};
 use crate::words::{debrief as words, say};
 
@@ -464,9 +464,20 @@ fn took(ui: &mut Ui, ink: &Ink, board: &BenchView, debrief: &DebriefView) {
 }
 
 fn hidden(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
+    ui.spacing_mut().item_spacing.y = 0.0;
+    if debrief.has(Section::State) {
+        state(ui, ink, view, debrief);
+    }
+    if debrief.has(Section::Made) {
+        made(ui, ink, view, debrief);
+    }
+    ui.add_space(ink.space(8.0));
+}
+
+/// How the axle really stands.
+fn state(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
     ui.add_space(ink.space(10.0));
     widget::words(ui, &say!("verdict-hidden"), ink.zone_title(), ink.color(|t| t.text));
-    ui.spacing_mut().item_spacing.y = 0.0;
     for (name, [metric, inch]) in &debrief.hidden {
         let value = match view.units {
             Units::Metric => metric,
@@ -474,9 +485,14 @@ fn hidden(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) 
         };
         widget::number_row(ui, ink, name, value);
     }
-    let [drive, coast] = &debrief.prints;
-    widget::number_row(ui, ink, &say!("verdict-drive-pattern"), drive);
-    widget::number_row(ui, ink, &say!("verdict-coast-pattern"), coast);
+    if let Some([drive, coast]) = &debrief.prints {
+        widget::number_row(ui, ink, &say!("verdict-drive-pattern"), drive);
+        widget::number_row(ui, ink, &say!("verdict-coast-pattern"), coast);
+    }
+}
+
+/// What was not made as drawn.
+fn made(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
     ui.add_space(ink.space(10.0));
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     widget::words(ui, &say!("verdict-not-as-drawn"), ink.zone_title(), text);
@@ -495,10 +511,10 @@ fn hidden(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) 
         widget::number_row(ui, ink, &made.name, off);
         widget::words(ui, &made.found_by, ink.small(), muted);
     }
-    ui.add_space(ink.space(8.0));
 }
 
-/// The builds of the reference technician, then the trainee's own, each with what was changed and how it came out.
+/// The builds of the reference technician, then the trainee's own, each with what was changed and how it came out; where there
+/// are none, what the reference technician did.
 fn ways(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     ui.add_space(ink.space(10.0));
@@ -509,7 +525,13 @@ fn ways(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
     for build in &debrief.reference {
         build_words(ui, ink, view.units, build);
     }
+    for entry in &debrief.reference_log {
+        log_entry(ui, ink, view.units, entry);
+    }
     ui.add_space(ink.space(10.0));
+    if !debrief.has(Section::Builds) {
+        return;
+    }
     widget::words(ui, &say!("verdict-own-builds"), ink.zone_title(), text);
     for build in &debrief.builds {
         build_words(ui, ink, view.units, build);
@@ -556,18 +578,23 @@ fn build_words(ui: &mut Ui, ink: &Ink, units: Units, build: &BuildLine) {
 }
 
 fn log(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
-    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
-    widget::words(ui, &say!("verdict-done"), ink.zone_title(), text);
+    widget::words(ui, &say!("verdict-done"), ink.zone_title(), ink.color(|t| t.text));
     ui.spacing_mut().item_spacing.y = ink.space(1.0);
     for told in &board.told_back {
-        let title = say!(
-            "verdict-done-title",
-            number = told.answer.operation,
-            what = told.title(view.units),
-        );
-        widget::words(ui, &title, ink.body(), text);
-        for sentence in &told.sentences {
-            widget::words(ui, sentence, ink.small(), muted);
-        }
+        log_entry(ui, ink, view.units, told);
+    }
+}
+
+/// An operation with what came back.
+fn log_entry(ui: &mut Ui, ink: &Ink, units: Units, told: &LogEntry) {
+    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+    let title = say!(
+        "verdict-done-title",
+        number = told.answer.operation,
+        what = told.title(units),
+    );
+    widget::words(ui, &title, ink.body(), text);
+    for sentence in &told.sentences {
+        widget::words(ui, sentence, ink.small(), muted);
     }
 }

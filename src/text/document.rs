@@ -268,6 +268,17 @@ impl<'d> Table<'d> {
         Some(text.clone().into_owned())
     }
 
+    /// A text that may be left out, of `length` characters, without control characters.
+    pub fn optional_text<F>(
+        &mut self,
+        key: &'static str,
+        length: RangeInclusive<usize>,
+        problems: &mut Problems<F>,
+    ) -> Option<String> {
+        self.value(key)?;
+        self.text(key, length, problems)
+    }
+
     /// One of the words in `choices`, which must be there.
     pub fn choice<T: Copy, F>(
         &mut self,

@@ -14,6 +14,7 @@
 
 mod decode;
 mod document;
+mod language;
 mod problem;
 mod range;
 mod suggest;
@@ -21,6 +22,7 @@ mod unit;
 
 pub use decode::{Limits, decode};
 pub use document::{Document, Table};
+pub use language::{FIRST_LANGUAGE, LanguageTag, PSEUDO_LANGUAGE, TagFault};
 pub use problem::{ItemKind, Problem, ProblemKind, Problems, ValueKind, Wanted};
 pub use range::NumberRange;
 pub(crate) use suggest::closest;

@@ -21,7 +21,7 @@ use unic_langid::LanguageIdentifier;
 include!(concat!(env!("OUT_DIR"), "/messages.rs"));
 
 /// The language that everything is written in first.
-const FIRST: &str = "en-US";
+const FIRST: &str = crate::text::FIRST_LANGUAGE;
 
 /// Variable of the environment that names the language of this program alone.
 pub const LANGUAGE_VARIABLE: &str = "LASHWRIGHT_LANG";
@@ -31,7 +31,7 @@ pub const LANGUAGE_VARIABLE: &str = "LASHWRIGHT_LANG";
 pub const LANGUAGE_VARIABLES: [&str; 4] = [LANGUAGE_VARIABLE, "LC_ALL", "LC_MESSAGES", "LANG"];
 
 /// What [`Language::pseudo`] is called.
-const PSEUDO: &str = "pseudo";
+const PSEUDO: &str = crate::text::PSEUDO_LANGUAGE;
 
 /// How much longer a text of [`Language::pseudo`] is, as a share: what other languages need more than English.
 const LONGER: f64 = 0.4;

@@ -6,7 +6,7 @@
 //!
 //! - [`mod@bench`]: parts, places, quantities, instruments. [`operation`]: what is done. [`answer`]: what the bench answers.
 //! - [`approval`]: the maker's approval prints. [`score`]: what counts, and why points were lost.
-//! - [`debrief`]: what is told after an attempt.
+//! - [`card`]: the texts of an exercise in the language that is spoken. [`debrief`]: what is told after an attempt.
 //! - [`problem`]: what is wrong in a file. [`error`]: what else can go wrong, and doubtful gears.
 //! - [`tooth`]: flanks and their edges.
 //! - [`Amount`]: numbers that people type and read, each in the unit of its kind.
@@ -15,6 +15,7 @@ mod amount;
 pub mod answer;
 pub mod approval;
 pub mod bench;
+pub mod card;
 pub mod debrief;
 pub mod error;
 mod hazard;

@@ -5,7 +5,7 @@ use lashwright::contact::PHYSICS_VERSION;
 use lashwright::job::supports;
 
 /// The physics version that the hash below belongs to.
-const VERSION: u32 = 1;
+const VERSION: u32 = 2;
 /// BLAKE3 over the bits of four supports at five nut torques each.
 const SUPPORTS: &str = "426580e0dfc37e820f3447ed8c06dfbe496c59017a63c4c5e22fb3c2b9562466";
 

@@ -7,7 +7,7 @@ use lashwright::store;
 use serde_json::Value;
 
 use super::journals;
-use super::program::{Folder, attempt, operations, run, words};
+use super::program::{Folder, attempt, operations, run, run_in, words};
 
 const EXERCISE: &str = "oat-barn-tractor";
 
@@ -298,4 +298,44 @@ fn a_changed_journal_is_told_from_a_damaged_one_and_check_knows_both() {
             run.err
         );
     }
+}
+
+/// The card speaks the language that the program speaks, where the exercise has texts in it, and English for the rest; the
+/// attempt is the same.
+#[test]
+fn a_card_speaks_the_language_of_the_program() {
+    let folder = Folder::new("card-language");
+    let file = operations(&folder, &[r#"{"do":"hint","level":1}"#, r#"{"do":"finish"}"#]);
+    let exercise = "tests/commands/scenarios/two_languages.toml";
+    let arguments = ["attempt", exercise, "--seed", "1", "--operations", words(&file)];
+    let [english, other] = ["en-US", "pseudo"].map(|language| run_in(language, &arguments));
+    assert_eq!((english.code, other.code), (0, 0), "{}{}", english.err, other.err);
+    for (run, there, not_there) in [
+        (
+            &english,
+            ["Two languages", "A label is only"],
+            ["Ťwó łáñğúáğéś", "Ółd łábéł"],
+        ),
+        (
+            &other,
+            ["Ťwó łáñğúáğéś", "Ółd łábéł"],
+            ["Two languages", "A label is only"],
+        ),
+    ] {
+        for said in there {
+            assert!(run.out.contains(said), "{said}: {}", run.out);
+        }
+        for said in not_there {
+            assert!(!run.out.contains(said), "{said}: {}", run.out);
+        }
+        assert!(run.out.contains("Leave the rest of the axle alone."), "{}", run.out);
+    }
+    let state = |run: &str| {
+        let hash = run
+            .split_whitespace()
+            .find(|word| word.len() == 64 && word.chars().all(|c| c.is_ascii_hexdigit()));
+        hash.map(str::to_owned)
+    };
+    assert!(state(&english.out).is_some());
+    assert_eq!(state(&english.out), state(&other.out), "the same attempt");
 }

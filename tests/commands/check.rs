@@ -48,3 +48,13 @@ fn what_is_not_there_is_named() {
         folder.err
     );
 }
+
+/// The texts of an exercise in other languages: a good file, and one with every slip.
+#[test]
+fn texts_in_other_languages_are_checked() {
+    let good = run(&["check", "tests/commands/scenarios/two_languages.toml"]);
+    assert_eq!((good.code, good.err.as_str()), (0, ""), "{}", good.out);
+    let bad = run(&["check", "tests/commands/scenarios/slips_in_texts.toml"]);
+    assert_eq!((bad.code, bad.out.as_str()), (2, ""), "bad input");
+    insta::assert_snapshot!("slips_in_texts", bad.err);
+}

@@ -220,7 +220,7 @@ fn the_torque_of_a_nut_is_told_in_foot_pounds() {
     for row in rows {
         assert!(!row.contains("in·lb"), "{row}");
     }
-    assert!(page.contains("N·m (126 to 310 ft·lb)"), "the card's limits of the nut");
+    assert!(page.contains("N·m (117 to 310 ft·lb)"), "the card's limits of the nut");
 }
 
 /// The page tells as much of an operation as the log does, and numbers plates as the window does: from 1.

@@ -95,9 +95,9 @@ fn the_sample_gives_the_independent_numbers() {
         ("/head_deflection_um", 15.524_692_787_121_113),
         ("/pinion_shift_um", 37.680_041_127_534_3),
         ("/oil_viscosity_mm2_s", 489.450_082_874_311_5),
-        ("/rolling_torque_nm/head_bearing", 0.902_067_790_409_821_8),
-        ("/rolling_torque_nm/total", 1.952_770_581_819_643_6),
-        ("/breakaway_nm/total", 2.474_982_121_452_872_4),
+        ("/rolling_torque_nm/head_bearing", 0.924_903_956_161_469_4),
+        ("/rolling_torque_nm/total", 1.998_442_912_322_938_8),
+        ("/breakaway_nm/total", 2.515_990_012_222_974),
     ] {
         let got = number(&case, path);
         println!("{path}: {got} (deviation {:.1e})", got / want - 1.0);
@@ -360,9 +360,9 @@ fn the_chart_is_written_whole_and_shows_what_was_computed() {
         );
         // The present point stands at its torque on the scale: 0 at y = 496, 1.3 times the window's upper end at 140.
         let highest = if found.support.has_sleeve() {
-            1.3 * 30.0
+            1.3 * 29.0
         } else {
-            1.3 * 35.0
+            1.3 * 36.0
         };
         let in_lb = torque / 0.112_984_829;
         let dot = svg

@@ -37,11 +37,17 @@ pub(crate) struct Run {
 
 /// Runs the program with these arguments in the package's folder, without a display.
 pub(crate) fn run(arguments: &[&str]) -> Run {
+    run_in("en-US", arguments)
+}
+
+/// The same in the language of this tag.
+pub(crate) fn run_in(language: &str, arguments: &[&str]) -> Run {
     let Output { status, stdout, stderr } = Command::cargo_bin("lashwright")
         .expect("the program was built")
         .current_dir(env!("CARGO_MANIFEST_DIR"))
         .env_remove("DISPLAY")
         .env_remove("WAYLAND_DISPLAY")
+        .env("LASHWRIGHT_LANG", language)
         .args(arguments)
         .output()
         .expect("it runs");

@@ -47,7 +47,7 @@ const KEPT_IN: &[(&str, &[&str])] = &[
     ("clap", &["cli"]),
     ("codespan_reporting", &["job"]),
     ("fluent_bundle", &["words"]),
-    ("unic_langid", &["words"]),
+    ("unic_langid", &["text", "words"]),
     ("std::fs", &["store"]),
     ("std::time", &["app", "store"]),
     ("std::env", &["app", "cli", "store"]),

@@ -453,11 +453,9 @@ fn a_solid_spacer_survives_a_retorque_and_a_sleeve_does_not() -> Vec<Row> {
 }
 
 /// Shops' rules for wheel travel fit the reading square to the tooth's trace, not the transverse one. Lash over shim of
-/// two service manuals (an axle of 1996, 0.003 in of shim for 0.002 in of lash; the 15-row table of an axle of 2014): 0.667 and
-/// 0.74 to 0.76.
+/// two service manuals (1996, 0.003 in of shim for 0.002 in of lash; the table of 2014): 0.667 and 0.74 to 0.76.
 fn lash_follows_the_wheel_in_the_stated_reading_direction() -> Vec<Row> {
-    const MANUALS: Source =
-        Source::Published("shim rules of a truck manual (1996) and a car manual (2014, section 205-02)");
+    const MANUALS: Source = Source::Published("shim rules of two service manuals (1996 and 2014)");
     let mut square_row = Row::range(
         "Lash per axial travel of the wheel of layout C, read square to the tooth",
         MANUALS,
@@ -566,9 +564,9 @@ fn torque_settles_over_turns_and_has_its_parts() -> Vec<Row> {
     );
     let mut breakaway = Row::range("Breakaway over running torque of the head bearing", TRADE, 1.3..2.0, "");
     let mut pinion = Row::range(
-        "Pinion with new bearings on a solid spacer, running (15 to 35 in·lb)",
+        "Pinion with new bearings on a solid spacer, running (17 to 34 in·lb)",
         TRADE,
-        1.7..=4.0,
+        1.92..=3.84,
         "N·m",
     );
     let mut sides = Row::range("Total minus pinion (2 to 7 in·lb)", TRADE, 0.23..=0.79, "N·m");
@@ -588,7 +586,7 @@ fn torque_settles_over_turns_and_has_its_parts() -> Vec<Row> {
     println!("{fresh:?}\n{settled:?}\n{started:?}");
     drops.found("layout C", fresh.head_bearing_nm / settled.head_bearing_nm);
     breakaway.found("layout C", started.head_bearing_nm / settled.head_bearing_nm);
-    // New bearings of a medium axle with a solid spacer, running: 15 to 35 in·lb, 1.7 to 4.0 N·m.
+    // New bearings of a medium axle with a solid spacer, running: 17 to 34 in·lb, 1.92 to 3.84 N·m.
     pinion.found("layout C", settled.total_nm - settled.side_bearings_nm);
     // Total minus pinion 2 to 7 in·lb: 0.23 to 0.79 N·m.
     sides.found("layout C", settled.side_bearings_nm);

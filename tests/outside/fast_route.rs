@@ -161,7 +161,7 @@ fn shipped_sets_read_as_the_shops_say() -> Vec<Row> {
         "mm/mm",
     );
     let mut table = Row::absolute(
-        "The same of the set with a 224 mm ring, against the 15-row shim table of an 8.8 in axle",
+        "The same of the set with a 224 mm ring, against a published shim table",
         TABLE,
         TABLE_224_WITHIN,
         "mm/mm",

@@ -218,13 +218,13 @@ pub(crate) fn square_to_the_tooth(design: &Design, route: Route) -> f64 {
 /// Lash per axial travel, and how far off, of the set with a 224 mm ring, by the shim table of [`TABLE`].
 pub(crate) const TABLE_224: f64 = 0.75;
 pub(crate) const TABLE_224_WITHIN: f64 = 0.05;
-pub(crate) const TABLE: Source = Source::Published("car service manual, 2014, section 205-02, ring gear backlash");
+pub(crate) const TABLE: Source = Source::Published("shim table of a service manual (2014)");
 /// Shim rules of the shops.
 pub(crate) const SHOPS: Source =
     Source::Published("shim rules of service manuals (1996, 1998, 2005, 2014); reading direction common practice");
 
 /// The core's mean lash of the shipped sets. Square to the tooth trace, the reading of the shops, every set lands
-/// between 0.50 and 0.85 per unit of wheel travel, and the 224 mm ring (8.8 in) at 0.75 ± 0.05 (from published
+/// between 0.50 and 0.85 per unit of wheel travel, and the 224 mm ring at 0.75 ± 0.05 (from published
 /// shim tables; their reading direction is common practice).
 fn shipped_sets_read_as_the_shops_say() -> Vec<Row> {
     let mut shops = Row::range(
@@ -234,7 +234,7 @@ fn shipped_sets_read_as_the_shops_say() -> Vec<Row> {
         "mm/mm",
     );
     let mut table = Row::absolute(
-        "The same of the set with a 224 mm ring, against the 15-row shim table of an 8.8 in axle",
+        "The same of the set with a 224 mm ring, against a published shim table",
         TABLE,
         TABLE_224_WITHIN,
         "mm/mm",

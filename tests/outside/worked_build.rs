@@ -134,7 +134,7 @@ fn a_build_worked_through_by_hand() -> Vec<Row> {
     // 2. The shims: depth is to be 0. The chain lacks 0.16, so the cup shim becomes 0.84. That takes 0.16 off the zero-preload
     //    length; the high stand has put 0.08 on it. Spacer shims 0.80 + 0.08 − 0.16 = 0.72 keep the designed closing.
     //    Free length 52.262, closing at 52.27: F = 5546.6 N; springs 0.02280, so P = +0.0002 mm; torque 1.4351 + 1.2306 +
-    //    0.1486 = 2.814 N·m, inside 15 to 35 in·lb (1.69 to 3.95 N·m).
+    //    0.1486 = 2.814 N·m, inside 14 to 36 in·lb (1.58 to 4.07 N·m).
     let second = built(&axle, &truth, 0.84, 0.72, [0.0, 0.0]);
     let pinion = second.pinion.expect("held");
     near("Preload with new shims", "N", pinion.tightened.preload_n, 5_546.63, 2.0);

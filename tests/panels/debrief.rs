@@ -89,6 +89,9 @@ fn the_reference_way_is_told_and_the_page_can_be_saved() {
             build.name
         );
     }
+    for heading in ["Your builds", "What was hidden", "What was not as drawn"] {
+        assert!(harness.query_by_label(heading).is_some(), "{heading}");
+    }
     harness.get_by_label("Save page").click();
     harness.run();
     assert_eq!(asked(&mut harness), [Command::SaveDebrief]);
@@ -112,4 +115,38 @@ fn the_keys_are_listed_on_f1() {
     harness.key_press(Key::Escape);
     harness.run();
     assert!(asked(&mut harness).contains(&Command::ShowHelp(false)), "put away");
+}
+
+/// A measuring exercise has no builds and no setting to tell of; the reference's readings of the same axle are told.
+#[test]
+fn a_measuring_exercise_tells_no_builds() {
+    let found = scenarios::find("what-the-dial-says").expect("ships");
+    let mut attempt = Attempt::begin(Arc::new(found.exercise), 3).expect("can be played");
+    attempt.apply(&Operation::Finish {});
+    let mut desk = desk();
+    let debrief = Debrief::of(&attempt).expect("it was handed over");
+    let tooth = ToothShape {
+        face_width_mm: 32.0,
+        lower_mm: [-5.0, -6.0],
+        upper_mm: [3.0, 4.0],
+        lean: [1.0, 1.0],
+    };
+    desk.board = Some(BenchView::new(&attempt, tooth));
+    let told = DebriefView::new(&attempt, &debrief);
+    let log = told.reference_log.clone();
+    desk.debrief = Some(told);
+    let harness = window(USUAL, desk);
+    for heading in ["Your builds", "What was hidden", "What was not as drawn"] {
+        assert!(harness.query_by_label(heading).is_none(), "{heading}");
+    }
+    assert!(log.len() > 3, "{log:?}");
+    let readings: Vec<_> = log.iter().filter(|entry| !entry.answer.readings.is_empty()).collect();
+    assert!(readings.len() > 3, "{log:?}");
+    for entry in readings {
+        let shown = entry.sentences.first().expect("what it showed");
+        assert!(
+            harness.query_all_by_label_contains(shown.as_str()).next().is_some(),
+            "{shown}"
+        );
+    }
 }

@@ -1,8 +1,11 @@
 //! Attempts at the embedded exercises: what an axle that comes in whole is like, and what readings say of it.
 
+use std::sync::Arc;
+
 use lashwright::axle::{Layout, SideSetting, Turning, resistance};
 use lashwright::bench::{Bench, Operation, ShimPiece, ShimPlace, Tool};
-use lashwright::exercise::Exercise;
+use lashwright::exercise::technician::{Policy, play};
+use lashwright::exercise::{Attempt, Exercise};
 use lashwright::job::scenarios;
 use lashwright::words::answer::refusal;
 
@@ -169,4 +172,39 @@ fn the_stem_decides_what_a_dial_reads() {
         (square / along - lashwright::numerics::math::cos(beta)).abs() < 0.01,
         "{square} {along}"
     );
+}
+
+/// An exercise that was played to its end begins clean the next time: nothing of an attempt stays in what the next one is
+/// begun from.
+#[test]
+fn an_exercise_begun_twice_begins_clean() {
+    for exercise in exercises() {
+        let name = exercise.scenario().title.clone();
+        let fresh = Arc::new(exercise.clone());
+        let used = Arc::new(exercise);
+        let begin = |exercise: &Arc<Exercise>| Attempt::begin(Arc::clone(exercise), 6).expect("an attempt");
+        let before = begin(&used);
+        for policy in [Policy::Reference, Policy::Random] {
+            let played = play(&used, 6, policy).expect("a seed that can be played");
+            assert_ne!(
+                played.bench().state_hash(),
+                before.bench().state_hash(),
+                "{name}: it was played"
+            );
+        }
+        let [again, first] = [&used, &fresh].map(begin);
+        assert!(again.steps().is_empty() && again.seen().records.is_empty(), "{name}");
+        assert_eq!(again.history().len(), 1, "{name}: only its beginning");
+        for other in [&first, &before] {
+            assert_eq!(again.bench().state_hash(), other.bench().state_hash(), "{name}");
+            assert_eq!(again.seen(), other.seen(), "{name}");
+        }
+        // The same work comes out the same, whoever worked before.
+        let look = Operation::from_json(
+            r#"{"do":"measure","what":{"quantity":"shim_piece","piece":0},"instrument":"micrometer"}"#,
+        );
+        let look = look.expect("an operation");
+        let [mut again, mut first] = [again, first];
+        assert_eq!(again.apply(&look), first.apply(&look), "{name}");
+    }
 }

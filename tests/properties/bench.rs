@@ -1,6 +1,7 @@
 //! What holds at the bench whatever is done there.
 
 mod random;
+mod stale;
 mod state_hash;
 
 use std::sync::{Arc, LazyLock};

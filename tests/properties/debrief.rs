@@ -4,7 +4,7 @@
 use std::sync::Arc;
 
 use lashwright::bench::Operation;
-use lashwright::exercise::debrief::{Measure, Place, Subject};
+use lashwright::exercise::debrief::{Measure, Place, Section, Subject};
 use lashwright::exercise::technician::{Policy, play};
 use lashwright::exercise::{Attempt, Debrief, ExerciseError};
 use lashwright::job::{debrief, scenarios};
@@ -26,6 +26,7 @@ fn told(debrief: &Debrief) -> String {
         par,
         used,
         outcome,
+        sections,
         standings,
         beliefs,
         packs,
@@ -39,7 +40,7 @@ fn told(debrief: &Debrief) -> String {
         reference,
     } = debrief;
     format!(
-        "{score:?} {par:?} {used:?} {outcome:?} {standings:?} {beliefs:?} {packs:?} {marks:?} {plates:?} {hidden:?} \
+        "{score:?} {par:?} {used:?} {outcome:?} {sections:?} {standings:?} {beliefs:?} {packs:?} {marks:?} {plates:?} {hidden:?} \
          {approval:?} {builds:?} {lines:?} {reference:?}"
     )
 }
@@ -66,11 +67,13 @@ fn agrees(name: &str, attempt: &Attempt, by_rules: bool) {
     let minutes: f64 = debrief.lines.iter().map(|l| l.answer.minutes).sum();
     assert!((minutes - debrief.used.minutes).abs() < 1e-6, "{name}: {minutes}");
     // What was handed over is the last build, and worth what the attempt is.
-    let last = debrief.builds.last().expect("something was handed over");
-    assert!(last.handed_over, "{name}");
-    let what_if = last.what_if.as_ref().expect("worked out");
-    assert_eq!(what_if.score, debrief.score, "{name}: the same work, the same points");
-    assert_eq!(last.truth, debrief.outcome, "{name}: the same axle");
+    if debrief.has(Section::Builds) {
+        let last = debrief.builds.last().expect("something was handed over");
+        assert!(last.handed_over, "{name}");
+        let what_if = last.what_if.as_ref().expect("worked out");
+        assert_eq!(what_if.score, debrief.score, "{name}: the same work, the same points");
+        assert_eq!(last.truth, debrief.outcome, "{name}: the same axle");
+    }
     for (build, number) in debrief.builds.iter().zip(1..) {
         assert_eq!(build.number, number, "{name}");
         let what_if = build.what_if.as_ref().expect("worked out");
@@ -185,4 +188,92 @@ fn readings_stand_beside_what_was_true_when_they_were_taken() {
         compared += 1;
     }
     assert!(compared >= 5, "{compared} readings");
+}
+
+/// Headings of what only an axle that is set up has.
+const OF_A_SET_UP: [&str; 6] = [
+    "How the axle really stands",
+    "Shim packs",
+    "Numbers and mark on the gears",
+    "How the parts were made",
+    "build by build",
+    "Patterns in a row",
+];
+
+/// An exercise that is there to be read tells only of what was asked and read. Its reference plays the same axle.
+#[test]
+fn a_measuring_exercise_tells_of_what_was_measured() {
+    let whole = play(&exercise("oat-barn-tractor"), 3, Policy::Reference).expect("a seed that can be played");
+    let page = debrief::page(&whole, "oat-barn-tractor", None).expect("a page");
+    let headings = |page: &str| -> Vec<String> {
+        let parts = page.split("<h").skip(1);
+        parts
+            .filter_map(|part| Some(part.split_once('>')?.1.split("</h").next()?.to_owned()))
+            .collect()
+    };
+    let all = headings(&page);
+    println!("{all:?}");
+    assert_eq!(
+        debrief_of(&whole).sections,
+        Section::ALL,
+        "an axle that is set up has all"
+    );
+    for heading in OF_A_SET_UP {
+        assert!(
+            all.iter().any(|h| h.contains(heading)),
+            "{heading} is no heading any more"
+        );
+    }
+    let packs = vec![Section::Packs];
+    for (name, sections) in [
+        ("what-the-dial-says", Vec::new()),
+        ("feel-then-read", Vec::new()),
+        ("twelve-prints", Vec::new()),
+        ("shim-drawer", packs),
+    ] {
+        let exercise = exercise(name);
+        for (seed, policy) in [(3, Policy::Reference), (4, Policy::Reference)] {
+            let attempt = play(&exercise, seed, policy).expect("a seed that can be played");
+            let debrief = debrief_of(&attempt);
+            let told = headings(&debrief::page(&attempt, name, None).expect("a page"));
+            let compared = attempt
+                .steps()
+                .iter()
+                .any(|s| s.answer.done && s.operation == Operation::CompareNumbers {});
+            let mut wanted = sections.clone();
+            if compared {
+                wanted.push(Section::Marks);
+            }
+            assert_eq!(debrief.sections, wanted, "{name}: {told:?}");
+            assert!(
+                debrief.builds.is_empty() && debrief.reference.builds.is_empty(),
+                "{name}"
+            );
+            assert_eq!(debrief.packs.is_empty(), !wanted.contains(&Section::Packs), "{name}");
+            for heading in OF_A_SET_UP {
+                let has = told.iter().any(|h| h.contains(heading));
+                let may = heading == "Shim packs" && wanted.contains(&Section::Packs)
+                    || heading.starts_with("Numbers") && compared;
+                assert_eq!(has, may, "{name}: {heading} in {told:?}");
+            }
+            assert!(
+                told.iter().any(|h| h.contains("operation by operation")),
+                "{name}: {told:?}"
+            );
+            // The same axle: what the reference reads is what its own attempt at this seed reads, and at no other.
+            let answers: Vec<_> = debrief.reference.lines.iter().map(|l| &l.answer).collect();
+            let at = |seed| play(&exercise, seed, Policy::Reference).expect("a seed that can be played");
+            let same = at(attempt.seed());
+            let other = at(attempt.seed() + 10);
+            assert!(
+                answers.iter().copied().eq(same.steps().iter().map(|s| &s.answer)),
+                "{name} {seed}"
+            );
+            assert!(
+                !answers.iter().copied().eq(other.steps().iter().map(|s| &s.answer)),
+                "{name} {seed}"
+            );
+            assert_eq!(attempt.bench().truth(), same.bench().truth(), "{name} {seed}");
+        }
+    }
 }

@@ -1,6 +1,7 @@
 //! Files from anywhere: no bytes make a reader panic, and every problem can be drawn.
 
 use lashwright::catalogue;
+use lashwright::exercise::{CardTexts, Scenario};
 use lashwright::gear::{Design, GearSetProblem};
 use lashwright::job::{gear_sets, problem_text, scenarios};
 use lashwright::numerics::random::Stream;
@@ -59,6 +60,11 @@ const PIECES: &[&str] = &[
     "offset_mm = ",
     "format = \"lashwright-gears/1\"",
     "lash_mm = 0.1\n",
+    "[texts.de]\n",
+    "[texts.\"\"]\n",
+    "texts",
+    "de",
+    "en-US",
 ];
 
 /// Takes out, doubles, exchanges and inserts at random places of a good file.
@@ -113,13 +119,23 @@ fn damaged_gear_set_files_never_panic() {
     );
 }
 
+/// Texts in other languages, for any scenario.
+const TEXTS: &str =
+    "\n[texts.de]\ntitle = \"Titel\"\nhints = [\"a\", \"b\", \"c\"]\n[texts.pt-BR]\ntitle = \"Título\"\n";
+
 #[test]
 fn damaged_scenario_files_never_panic() {
     let mut stream = Stream::new(20_260_102, "damaged scenario files");
     let (mut good, mut bad) = (0, 0);
     for round in 0..INPUTS {
         let scenario = &catalogue::SCENARIOS[round as usize % catalogue::SCENARIOS.len()];
-        let bytes = damaged(&mut stream, scenario.text);
+        // Half of them with texts in other languages, which no exercise that ships has.
+        let text = if round % 2 == 0 {
+            scenario.text.to_owned()
+        } else {
+            format!("{}{TEXTS}", scenario.text)
+        };
+        let bytes = damaged(&mut stream, &text);
         match scenarios::read("fuzzed.toml", &bytes, None) {
             Ok(found) => {
                 assert!(!found.exercise.scenario().told.is_empty(), "checked");
@@ -159,6 +175,82 @@ fn a_file_over_the_limit_is_refused() {
 
 proptest! {
     #![proptest_config(ProptestConfig { cases: 4_000, ..ProptestConfig::default() })]
+
+    /// Texts in other languages: what a file gives is shown where its language is wanted, English elsewhere and for the rest;
+    /// and nothing else of the scenario depends on them.
+    #[test]
+    fn texts_in_other_languages_are_read_as_they_stand(
+        given in proptest::collection::btree_map(
+            prop_oneof![Just("de"), Just("de-AT"), Just("pt-BR"), Just("zh-Hant-TW"), Just("en-GB")],
+            (
+                proptest::option::of("[a-zA-Z äéñ漢]{1,84}"),
+                proptest::option::of(proptest::collection::vec("[a-zéñ漢]{1,420}", 3)),
+            ),
+            0..5,
+        ),
+    ) {
+        let plain = catalogue::scenario("twelve-prints").expect("embedded").text;
+        let english = Scenario::from_toml(plain).expect("good");
+        let mut text = plain.to_owned();
+        for (tag, (title, hints)) in &given {
+            text.extend([format!("\n[texts.{tag}]\n")]);
+            text.extend(title.iter().map(|title| format!("title = {title:?}\n")));
+            text.extend(hints.iter().map(|hints| format!("hints = {hints:?}\n")));
+        }
+        let read = Scenario::from_toml(&text).map_err(|problems| {
+            let all: Vec<String> = problems.list().iter().map(|p| told(p).what).collect();
+            TestCaseError::fail(all.join("; "))
+        })?;
+        let own = CardTexts {
+            title: &english.title,
+            told: &english.told,
+            aims: &english.aims,
+            hints: &english.hints,
+            cautions: &english.cautions,
+        };
+        for (tag, (title, hints)) in &given {
+            let texts = read.texts_in(tag);
+            prop_assert_eq!(texts.title, title.as_deref().unwrap_or(own.title), "{}", tag);
+            prop_assert_eq!(texts.hints, hints.as_deref().unwrap_or(own.hints), "{}", tag);
+            prop_assert_eq!((texts.told, texts.aims, texts.cautions), (own.told, own.aims, own.cautions));
+        }
+        for elsewhere in ["en-US", "en", "fr", "pseudo", "", "no language"] {
+            prop_assert_eq!(read.texts_in(elsewhere), own, "{}", elsewhere);
+        }
+        // The region counts where it is there, and the language where it is not.
+        if let Some((title, _)) = given.get("de").or_else(|| given.get("de-AT")) {
+            prop_assert_eq!(read.texts_in("de-CH").title, title.as_deref().unwrap_or(own.title));
+        }
+        prop_assert_eq!(Scenario { translated: Vec::new(), ..read }, english);
+    }
+
+    /// Every slip in them is told, where it stands.
+    #[test]
+    fn slips_in_other_languages_are_told(
+        (tag, line, said) in prop_oneof![
+            ("[a-z]{4,12}".prop_filter("no name of a language", |tag| tag != "pseudo"), Just("title = \"x\""), Just("language tag")),
+            (Just("DE".to_owned()), Just("title = \"x\""), Just("standard form")),
+            (Just("en-US".to_owned()), Just("title = \"x\""), Just("top of the file")),
+            (Just("de".to_owned()), Just("tilte = \"x\""), Just("tilte")),
+            (Just("de".to_owned()), Just("title = \"\""), Just("title")),
+            (Just("de".to_owned()), Just("hints = [\"a\", \"b\"]"), Just("hints")),
+            (Just("de".to_owned()), Just("told = []"), Just("told")),
+            (Just("de".to_owned()), Just("aims = 3"), Just("aims")),
+        ],
+        more in 1..400_usize,
+    ) {
+        let plain = catalogue::scenario("twelve-prints").expect("embedded").text;
+        let text = format!("{plain}\n[texts.fr]\ntitle = \"Douze\"\n[texts.{tag}]\n{line}\n");
+        let problems = Scenario::from_toml(&text).expect_err("a slip");
+        prop_assert_eq!(problems.list().len(), 1, "{:?}", problems.list());
+        let problem = &problems.list()[0];
+        prop_assert!(told(problem).what.contains(said), "{}", told(problem).what);
+        let at = text.rfind("[texts.").expect("there");
+        prop_assert!(problem.span.start >= at, "in its own table: {:?} of {at}", problem.span);
+        // As long as the window has room for, and no longer.
+        let long = format!("{plain}\n[texts.de]\ntitle = \"{}\"\n", "x".repeat(more));
+        prop_assert_eq!(Scenario::from_toml(&long).is_ok(), more <= 84, "{}", more);
+    }
 
     /// Any bytes at all.
     #[test]

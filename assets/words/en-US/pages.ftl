@@ -170,6 +170,7 @@ pages-ways-about =
 pages-time-title = Work over time
 pages-time-said = Boxes are builds, ticks operations, squares patterns, thick bars teardowns.
 pages-time-caption = Boxes are builds, ticks operations, squares rolled patterns; a thick bar is a teardown, a crossed triangle an unsafe act.
+pages-reference-done = The reference, operation by operation
 pages-reference-builds = The reference, build by build
 pages-your-builds = You, build by build
 pages-reference-build = Reference: { $build }

@@ -9,7 +9,7 @@ use crate::exercise::variant::faults_there;
 use super::shown_by::shown_by;
 
 /// Everything hidden.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Default)]
 pub struct Hidden {
     /// Members of the chain, in the chain's order.
     pub sizes: Vec<HiddenSize>,

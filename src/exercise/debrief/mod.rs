@@ -8,6 +8,7 @@
 //!                     ├─ pack      shims, marks and plates                  │
 //!                     ├─ build     each build: change, saw, print, what if  │
 //!                     ├─ line      each operation with what it showed       │
+//!                     ├─ section   which of all this the exercise has       │
 //!                     └─ technician plays the same seed: Way               ─┘
 //! ```
 //! All of it is values; `words` makes sentences of them.
@@ -27,6 +28,7 @@ mod period;
 mod print;
 mod replay;
 mod saw;
+mod section;
 mod shown_by;
 mod standing;
 mod subject;
@@ -40,6 +42,7 @@ pub use line::{Line, LineKind};
 pub use pack::{GearMarks, PackFitted, PieceFitted, PlateSeen};
 pub use print::{Asks, BuildPrint};
 pub use saw::{Saw, SawKind};
+pub use section::Section;
 pub use standing::{Judged, Place, PrintAxis, Standing};
 pub use subject::{Measure, Subject};
 
@@ -66,6 +69,8 @@ pub struct Debrief {
     pub used: Par,
     /// True numbers of the axle as it was handed over.
     pub outcome: Outcome,
+    /// What of it is told, beside what was judged, believed and done: of the others there is nothing here.
+    pub sections: Vec<Section>,
     /// What was judged, with its bands.
     pub standings: Vec<Standing>,
     /// Notes and readings beside the truth.
@@ -82,7 +87,7 @@ pub struct Debrief {
     pub designed: Arc<Pair>,
     /// What they show there.
     pub approval: Contact,
-    /// Each build in order; the last one is what was handed over.
+    /// Each build in order; the last one is what was handed over. None without [`Section::Builds`].
     pub builds: Vec<Build>,
     /// Each operation with what it showed.
     pub lines: Vec<Line>,
@@ -90,7 +95,7 @@ pub struct Debrief {
     pub reference: Way,
 }
 
-/// Somebody's way through an exercise.
+/// Somebody's way through an exercise: the same scenario and seed, and so the same axle.
 #[derive(Debug, Clone)]
 pub struct Way {
     /// What it is worth.
@@ -123,20 +128,39 @@ impl Debrief {
         };
         let mut depths = depths::Depths::new(&approval);
         let outcome = attempt.outcome();
+        let sections = Section::of(attempt);
+        let has = |section| sections.contains(&section);
         let reference = Way {
             score: score(&played, &par),
-            builds: build::builds(&played, &sheet, &mut depths, false)?,
+            builds: if has(Section::Builds) {
+                build::builds(&played, &sheet, &mut depths, false)?
+            } else {
+                Vec::new()
+            },
             lines: line::lines(&played),
         };
         let standings = standing::standings(attempt, &outcome, &mut depths);
-        let builds = build::builds(attempt, &sheet, &mut depths, true)?;
+        let builds = if has(Section::Builds) {
+            build::builds(attempt, &sheet, &mut depths, true)?
+        } else {
+            Vec::new()
+        };
         Ok(Self {
             standings,
             beliefs: belief::beliefs(attempt, &outcome)?,
-            packs: pack::packs(attempt),
+            packs: if has(Section::Packs) {
+                pack::packs(attempt)
+            } else {
+                Vec::new()
+            },
             marks: pack::marks(attempt),
             plates: pack::plates(attempt),
-            hidden: hidden::hidden(attempt),
+            hidden: if has(Section::Made) {
+                hidden::hidden(attempt)
+            } else {
+                Hidden::default()
+            },
+            sections,
             builds,
             lines: line::lines(attempt),
             used: Par::of(attempt),
@@ -147,6 +171,13 @@ impl Debrief {
             approval,
             reference,
         })
+    }
+}
+
+impl Debrief {
+    /// Whether it has this section.
+    pub fn has(&self, section: Section) -> bool {
+        self.sections.contains(&section)
     }
 }
 

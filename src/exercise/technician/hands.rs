@@ -6,6 +6,9 @@ use crate::exercise::prepared::Exercise;
 use crate::exercise::scenario::Scenario;
 use crate::exercise::trainee_view::TraineeView;
 
+/// Turns with which bearings are settled before they are read.
+const SETTLING_TURNS: f64 = 40.0;
+
 /// An attempt that can only be worked on and looked at.
 pub(super) struct Hands {
     attempt: Attempt,
@@ -79,7 +82,7 @@ impl Hands {
     pub(super) fn settle(&mut self) -> bool {
         self.does(Operation::Turn {
             what: Turned::Pinion,
-            turns: super::SETTLING_TURNS,
+            turns: SETTLING_TURNS,
         })
         .done
     }

@@ -1,6 +1,7 @@
 //! The pinion's side: rings, shims, spacer, nut, torque, depth by gauge.
 
-use super::{LEAST_GAUGE_STEP_MM, Technician};
+use super::person::Technician;
+use super::steps::LEAST_GAUGE_STEP_MM;
 use crate::axle::DepthShim;
 use crate::bench::{Measurand, Operation, Precaution, Predicted, Ring, ShimPlace, SpacerChoice};
 use crate::exercise::wanted::DepthFrom;

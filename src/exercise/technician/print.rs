@@ -1,7 +1,7 @@
 //! Paste, and what follows from a print.
 
 use super::chart::FlankChart;
-use super::{ReadPrint, Technician};
+use super::person::{ReadPrint, Technician};
 use crate::bench::{Answer, Brushing, Measurand, Operation, Predicted, StemChoice, Tool};
 use crate::exercise::judgement::{FLANK_WEIGHTS, PRINT_FULL};
 use crate::gear::Side as Flank;

@@ -1,6 +1,6 @@
 //! Ring gear, carrier, lash and side preload.
 
-use super::Technician;
+use super::person::Technician;
 use crate::axle::{Member, SideSetting};
 use crate::bench::{
     CapTorque, CarrierSide, Cleaned, Measurand, Notice, Operation, Part, Precaution, Predicted, ShimPlace, Turned,

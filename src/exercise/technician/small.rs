@@ -1,6 +1,6 @@
 //! Exercises without an axle to hand over: plates, packs, values.
 
-use super::Technician;
+use super::person::Technician;
 use super::print::{asks, middles};
 use crate::bench::{Measurand, Operation, ShimPlace, StemChoice, Tool};
 use crate::exercise::score::PLATE_TOLERANCE_MM;

@@ -5,22 +5,27 @@ use crate::exercise::Attempt;
 use crate::exercise::debrief::{Debrief, Line};
 use crate::quantity::number;
 use crate::words::answer;
+use crate::words::card;
 use crate::words::debrief;
 use crate::words::debrief::amount::clock;
 use crate::words::operation as words;
 use crate::words::say;
 
 pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
-    let hints = &attempt.exercise().scenario().hints;
+    let hints = card::texts(attempt.exercise().scenario()).hints;
     page.element("h2", &say!("pages-done-heading"));
     page.paragraph(&say!("pages-done-about"));
+    table(page, &debrief.lines, hints, true);
+}
+
+/// Lines as a table; `linked` where others refer to them by their operation.
+pub(super) fn table(page: &mut Page, mut lines: &[Line], hints: &[String], linked: bool) {
     let mut rows = Vec::new();
-    let mut lines = debrief.lines.as_slice();
     while let Some(first) = lines.first() {
         let alike = |l: &&Line| first.kind.is_some() && l.kind == first.kind && l.answer.refused.is_none();
         let count = lines.iter().take_while(alike).count().max(1);
         let (group, rest) = lines.split_at(count);
-        rows.push(line_row(group, hints));
+        rows.push(line_row(group, hints, linked));
         lines = rest;
     }
     page.table(
@@ -36,12 +41,12 @@ pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     );
 }
 
-fn line_row(group: &[Line], hints: &[String]) -> String {
+fn line_row(group: &[Line], hints: &[String], linked: bool) -> String {
     let (Some(first), Some(last)) = (group.first(), group.last()) else {
         return String::new();
     };
     let mut numbers = String::new();
-    for line in group {
+    for line in group.iter().filter(|_| linked) {
         numbers.extend([format!("<a id=\"op{}\"></a>", line.answer.operation)]);
     }
     numbers.push_str(&first.answer.operation.to_string());

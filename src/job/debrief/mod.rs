@@ -37,7 +37,7 @@ use crate::exercise::debrief::Debrief;
 use crate::quantity::number;
 use crate::store;
 use crate::words::debrief::amount::hours;
-use crate::words::say;
+use crate::words::{card, say};
 
 /// Where a debrief is to be written. What else is read or written beside it must not be the same file.
 ///
@@ -86,14 +86,14 @@ pub fn page(attempt: &Attempt, name: &str, journal: Option<&str>) -> Result<Stri
         "p class=\"small muted\"",
         &say!("pages-foot", version = env!("CARGO_PKG_VERSION")),
     );
-    let title = attempt.exercise().scenario().title.clone();
+    let title = card::texts(attempt.exercise().scenario()).title;
     Ok(page.end(&say!("pages-title", title = title)))
 }
 
 fn head(page: &mut Page, attempt: &Attempt, debrief: &Debrief, name: &str, journal: Option<&str>) {
     let card = attempt.exercise().scenario();
     page.element("div class=\"muted small\"", &say!("pages-kicker", exercise = name));
-    page.element("h1", &card.title);
+    page.element("h1", card::texts(card).title);
     let end = debrief.lines.iter().rev().find(|l| l.hand_over());
     page.paragraph(&say!(
         "pages-summary",

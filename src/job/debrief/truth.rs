@@ -4,7 +4,7 @@ use super::cell::value;
 use super::html::{Head, Page, escaped, row};
 use super::{believed, judged, made, plates};
 use crate::exercise::Attempt;
-use crate::exercise::debrief::{Debrief, Measure};
+use crate::exercise::debrief::{Debrief, Measure, Section};
 use crate::job::columns::with_unit;
 use crate::quantity::{N_PER_POUND_FORCE, number, signed};
 use crate::words::debrief::{print, state as words};
@@ -15,13 +15,19 @@ pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     page.paragraph(&say!("pages-truth-about"));
     judged::section(page, debrief);
     believed::section(page, debrief);
-    state(page, debrief);
+    if debrief.has(Section::State) {
+        state(page, debrief);
+    }
     made::packs(page, debrief);
-    made::marks(page, debrief);
+    if debrief.has(Section::Marks) {
+        made::marks(page, debrief);
+    }
     if !debrief.plates.is_empty() {
         plates::section(page, attempt, debrief);
     }
-    made::sizes(page, debrief);
+    if debrief.has(Section::Made) {
+        made::sizes(page, debrief);
+    }
 }
 
 /// What no instrument of the bench shows by itself.

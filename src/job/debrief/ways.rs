@@ -1,16 +1,17 @@
 //! The reference technician's way beside the trainee's, build by build.
 
+use super::done;
 use super::html::{Head, Page, escaped, row};
 use super::picture::{Row, prints as drawn, teeth, time};
 use super::prints::{approval, middles};
 use crate::contact::{Contact, Pair};
 use crate::drawing::Print;
 use crate::exercise::Attempt;
-use crate::exercise::debrief::{Build, BuildPrint, Debrief};
+use crate::exercise::debrief::{Build, BuildPrint, Debrief, Section};
 use crate::quantity::{number, signed};
 use crate::words::debrief::amount::{both, both_torque, deeper, hours};
 use crate::words::debrief::build as words;
-use crate::words::say;
+use crate::words::{card, say};
 
 pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
     let way = &debrief.reference;
@@ -39,6 +40,16 @@ pub(super) fn section(page: &mut Page, attempt: &Attempt, debrief: &Debrief) {
         "<figure class=\"wide\">{picture}<figcaption>{}</figcaption></figure>\n",
         escaped(&say!("pages-time-caption"))
     ));
+    if !debrief.has(Section::Builds) {
+        page.element("h3", &say!("pages-reference-done"));
+        done::table(
+            page,
+            &way.lines,
+            card::texts(attempt.exercise().scenario()).hints,
+            false,
+        );
+        return;
+    }
     let heads = [
         Head::Empty,
         Head::Words(say!("pages-column-changed")),

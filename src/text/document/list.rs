@@ -5,7 +5,7 @@ use std::ops::RangeInclusive;
 use toml::Spanned;
 use toml::de::DeValue;
 
-use super::{Table, kind, on_characters};
+use super::{Table, kind, on_characters, shortened};
 use crate::text::problem::{ItemKind, ProblemKind, Problems, Wanted};
 use crate::text::range::NumberRange;
 
@@ -92,6 +92,18 @@ impl<'d> Table<'d> {
         good.then_some(texts)
     }
 
+    /// A list that may be left out, of `count` texts of `length` characters each, without control characters.
+    pub fn optional_texts<F>(
+        &mut self,
+        key: &'static str,
+        count: &RangeInclusive<usize>,
+        length: &RangeInclusive<usize>,
+        problems: &mut Problems<F>,
+    ) -> Option<Vec<String>> {
+        self.value(key)?;
+        self.texts(key, count, length, problems)
+    }
+
     /// A list of `count` numbers, each inside `range`.
     pub fn numbers<F>(
         &mut self,
@@ -126,6 +138,59 @@ impl<'d> Table<'d> {
             }
         }
         good.then_some(numbers)
+    }
+
+    /// The tables written as `[key.NAME]`, whose names the file chooses, in their order; at most `most` of them, none where
+    /// there are none.
+    pub fn named_tables<F>(
+        &mut self,
+        key: &'static str,
+        most: usize,
+        problems: &mut Problems<F>,
+    ) -> Vec<(String, Self)> {
+        let Some(outer) = self.optional_table(key, problems) else {
+            return Vec::new();
+        };
+        if outer.entries.len() > most {
+            problems.note(
+                outer.place(),
+                ProblemKind::ListLength {
+                    path: outer.name,
+                    of: ItemKind::Tables,
+                    count: outer.entries.len(),
+                    allowed: 0..=most,
+                },
+            );
+            return Vec::new();
+        }
+        let mut tables = Vec::with_capacity(outer.entries.len());
+        for (name, found) in outer.entries {
+            let name = name.get_ref().as_ref();
+            let path = outer.path(&shortened(name));
+            let header = on_characters(self.text, found.span());
+            if let DeValue::Table(entries) = found.get_ref() {
+                let table = Self {
+                    text: self.text,
+                    name: path,
+                    header,
+                    entries,
+                    asked: Vec::new(),
+                };
+                tables.push((table.header.start, name.to_owned(), table));
+            } else {
+                let found = kind(found.get_ref());
+                problems.note(
+                    header,
+                    ProblemKind::NotATable {
+                        path,
+                        found,
+                        item: false,
+                    },
+                );
+            }
+        }
+        tables.sort_by_key(|(place, ..)| *place);
+        tables.into_iter().map(|(_, name, table)| (name, table)).collect()
     }
 
     /// The tables written as `[[key]]`, at most `most` of them; none where there are none.

@@ -198,9 +198,8 @@ impl LogEntry {
         parts.join(", ")
     }
 
-    /// A step of an attempt; `hints` are those of the card.
-    pub(super) fn new(step: &Step, hints: &[String]) -> Self {
-        let answer = &step.answer;
+    /// An operation with its answer; `hints` are those of the card.
+    pub(super) fn new(operation: &Operation, answer: &Answer, hints: &[String]) -> Self {
         let mut all = Vec::new();
         all.extend(
             answer
@@ -228,7 +227,7 @@ impl LogEntry {
             ));
         }
         Self {
-            operation: step.operation.clone(),
+            operation: operation.clone(),
             answer: answer.clone(),
             sentences: all,
         }
@@ -258,17 +257,18 @@ impl BenchView {
     fn of(seen: &TraineeView, bench: &Bench, seed: u64, steps: &[Step], tooth: ToothShape) -> Self {
         let laid = Laid::of(bench);
         let tools = &bench.setting().tools;
+        let texts = words::card::texts(&seen.card);
         let given = steps
             .iter()
             .filter(|s| matches!(s.operation, Operation::Hint { .. }))
             .count();
         Self {
-            title: seen.card.title.clone(),
+            title: texts.title.to_owned(),
             step: seen.card.step,
             seed,
             layout: layout_words(seen.card.layout, seen.card.depth_shim),
-            told: seen.card.told.clone(),
-            cautions: seen.card.cautions.clone(),
+            told: texts.told.to_vec(),
+            cautions: texts.cautions.to_vec(),
             wanted: Vec::new(),
             stem: words::bench::stem(seen.card.targets.stem),
             reads_lash: reads_lash(&seen.card),
@@ -277,7 +277,10 @@ impl BenchView {
             } else {
                 offer::works(bench, seen, &laid)
             },
-            told_back: steps.iter().map(|step| LogEntry::new(step, &seen.card.hints)).collect(),
+            told_back: steps
+                .iter()
+                .map(|step| LogEntry::new(&step.operation, &step.answer, texts.hints))
+                .collect(),
             readings: seen
                 .records
                 .iter()
@@ -293,7 +296,7 @@ impl BenchView {
             minutes: seen.minutes,
             money: seen.money,
             tear_downs: seen.tear_downs,
-            hints: seen.card.hints.clone(),
+            hints: texts.hints.to_vec(),
             hints_given: given,
             finished: seen.finished,
             laid,

@@ -2,9 +2,10 @@
 //! went about it.
 
 use super::Amount;
+use super::board::LogEntry;
 use super::readings::{along_words, up_words};
-use crate::exercise::debrief::{Build, Debrief, HiddenSize, Measure, SizeUnit};
-pub use crate::exercise::debrief::{Place as Verdict, Standing};
+use crate::exercise::debrief::{Build, Debrief, HiddenSize, Line, Measure, SizeUnit};
+pub use crate::exercise::debrief::{Place as Verdict, Section, Standing};
 use crate::exercise::{Attempt, Outcome, Score};
 use crate::quantity::{Units, deviation, fine_length, number, signed};
 use crate::words::{self, say};
@@ -15,16 +16,18 @@ const AS_DRAWN: f64 = 0.002;
 /// What the debrief shows. It is made only of an axle that has been handed over.
 #[derive(Debug, Clone, PartialEq)]
 pub struct DebriefView {
+    /// What of the following is told: a measuring exercise has no builds and no setting.
+    pub sections: Vec<Section>,
     /// What was judged, with its bands, true and believed.
     pub standings: Vec<Standing>,
-    /// What was hidden: name, and value in either unit.
+    /// What was hidden: name, and value in either unit. None without [`Section::State`].
     pub hidden: Vec<(String, [String; 2])>,
     /// Parts that were not as drawn.
     pub made: Vec<MadeLine>,
     /// Faults that this axle had, of those the exercise may have.
     pub faults: Vec<String>,
-    /// True prints in words: drive, coast.
-    pub prints: [String; 2],
+    /// True prints in words: drive, coast. None without [`Section::State`].
+    pub prints: Option<[String; 2]>,
     /// Points of 100.
     pub total: f64,
     /// Parts of the score: name, points, points there are.
@@ -39,6 +42,8 @@ pub struct DebriefView {
     pub reference_total: f64,
     /// The reference technician's builds in order.
     pub reference: Vec<BuildLine>,
+    /// What the reference technician did, operation by operation, where it is not told build by build.
+    pub reference_log: Vec<LogEntry>,
 }
 
 /// Points lost, and why.
@@ -140,9 +145,13 @@ impl DebriefView {
             .collect();
         made.sort_by(|a, b| b.off.abs().total_cmp(&a.off.abs()));
         let (par, way) = (&debrief.par, &debrief.reference);
+        let hints = words::card::texts(attempt.exercise().scenario()).hints;
+        let state = debrief.has(Section::State).then_some(&debrief.outcome);
+        let by_operation: &[Line] = if debrief.has(Section::Builds) { &[] } else { &way.lines };
         Self {
+            sections: debrief.sections.clone(),
             standings: debrief.standings.clone(),
-            hidden: true_numbers(&debrief.outcome),
+            hidden: state.map(true_numbers).unwrap_or_default(),
             made: made.into_iter().map(made_line).collect(),
             faults: hidden
                 .faults
@@ -150,7 +159,7 @@ impl DebriefView {
                 .filter(|f| f.there)
                 .map(|f| words::debrief::hidden::fault(&f.kind))
                 .collect(),
-            prints: true_prints(&debrief.outcome),
+            prints: state.map(true_prints),
             total: score.total,
             parts: parts.into_iter().filter(|(_, _, full)| *full > 0.0).collect(),
             losses: losses(score),
@@ -158,7 +167,23 @@ impl DebriefView {
             builds: debrief.builds.iter().map(build_line).collect(),
             reference_total: way.score.total,
             reference: way.builds.iter().map(build_line).collect(),
+            reference_log: by_operation
+                .iter()
+                .map(|line| {
+                    let mut entry = LogEntry::new(&line.operation, &line.answer, hints);
+                    // Readings first: nobody took the reference's down.
+                    entry.sentences.splice(0..0, words::debrief::shown(line));
+                    entry
+                })
+                .collect(),
         }
+    }
+}
+
+impl DebriefView {
+    /// Whether it has this section.
+    pub fn has(&self, section: Section) -> bool {
+        self.sections.contains(&section)
     }
 }
 

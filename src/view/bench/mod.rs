@@ -22,7 +22,9 @@ pub use crate::words::bench::{
 pub use crate::words::operation::operation as operation_words;
 pub use approval::{Approval, Approved};
 pub use board::{BenchView, LogEntry, ToothShape, Wanted, WantedRange};
-pub use debrief::{BuildLine, DebriefView, LossLine, MadeLine, Standing, Verdict, standing_band, standing_digits};
+pub use debrief::{
+    BuildLine, DebriefView, LossLine, MadeLine, Section, Standing, Verdict, standing_band, standing_digits,
+};
 pub use laid::{CapsOn, Laid};
 pub use part::AxlePart;
 pub use readings::{Face, Reading, SeenFlank, SeenPrint, Shown, along_words, up_words};

@@ -2,7 +2,7 @@
 
 use crate::axle::{DepthShim, Layout, SideSetting};
 use crate::exercise::Scenario;
-use crate::words::say;
+use crate::words::{card, say};
 
 /// An exercise in the list.
 #[derive(Debug, Clone, PartialEq)]
@@ -30,14 +30,15 @@ pub struct ExerciseLine {
 impl ExerciseLine {
     /// Of a scenario, without attempts.
     pub fn new(source: &str, scenario: &Scenario) -> Self {
+        let texts = card::texts(scenario);
         Self {
             source: source.to_owned(),
-            title: scenario.title.clone(),
+            title: texts.title.to_owned(),
             step: scenario.step,
             layout: scenario.layout,
             depth_shim: scenario.depth_shim,
-            aims: scenario.aims.clone(),
-            told: scenario.told.first().cloned().unwrap_or_default(),
+            aims: texts.aims.to_vec(),
+            told: texts.told.first().cloned().unwrap_or_default(),
             best: None,
             finished: 0,
         }

@@ -2,8 +2,9 @@
 
 use core::fmt;
 
-use super::KeyName;
-use crate::view::{Place, Viewpoint};
+use super::name::KeyName;
+use crate::view::orbit::Viewpoint;
+use crate::view::place::Place;
 use crate::words::say;
 
 /// Something that a single key asks for.

@@ -5,7 +5,9 @@ use core::fmt;
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
-use super::{Action, KeyName, KeyTaken, Keys};
+use super::action::Action;
+use super::assigned::{KeyTaken, Keys};
+use super::name::KeyName;
 use crate::words::say;
 
 /// What the text calls itself.

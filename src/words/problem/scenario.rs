@@ -2,6 +2,7 @@
 
 use super::{Own, Told};
 use crate::exercise::{Counted, ExerciseError, ScenarioProblem};
+use crate::text::FIRST_LANGUAGE;
 use crate::words::{error, say};
 
 impl Own for ScenarioProblem {
@@ -63,6 +64,22 @@ impl Own for ScenarioProblem {
                 )
             }
             Self::FullNotBelowZero => Told::new(say!("problem-scenario-marks"), say!("problem-scenario-marks-cure")),
+            Self::NoLanguage { name } => Told::new(
+                say!("problem-scenario-language", name = name.as_str()),
+                say!("problem-scenario-language-cure"),
+            ),
+            Self::LanguageWritten { name, properly } => Told::new(
+                say!("problem-scenario-language-written", name = name.as_str()),
+                say!("problem-scenario-language-written-cure", properly = properly.as_str()),
+            ),
+            Self::TextsOfFirstLanguage => Told::new(
+                say!("problem-scenario-first-language", tag = FIRST_LANGUAGE),
+                say!("problem-scenario-first-language-cure"),
+            ),
+            Self::NoEnglishTexts { key } => Told::new(
+                say!("problem-scenario-no-english", key = *key),
+                say!("problem-scenario-no-english-cure", key = *key),
+            ),
             Self::Weights { sum } => Told::labeled(
                 say!("problem-scenario-weights"),
                 say!("problem-scenario-weights-label", sum = sum.to_string()),

@@ -1,29 +1,17 @@
-//! Which single key asks for what: [`Keys`] gives each [`Action`] a [`KeyName`] or none. A trainee can give actions other
-//! keys or turn keys off, so that a letter spoken or struck by mistake does nothing that was not wanted.
-//!
-//! Enter, Tab, Escape, F1 and the arrows are no part of it: they mean the same in every program and are no letters.
-//!
-//! A key that another action has at the same place is refused, and the sentence names the other. It is not taken away
-//! from it: nobody who gives one action a key expects that another one has silently lost its own.
-
-mod action;
-mod file;
-mod name;
+//! The keys of all actions, and why one cannot have a key.
 
 use core::fmt;
 
 use thiserror::Error;
 
-pub use action::Action;
-pub use file::KeysError;
-pub use name::KeyName;
-
-use super::Place;
+use super::action::Action;
+use super::name::KeyName;
+use crate::view::place::Place;
 use crate::words::say;
 
 /// The keys of all actions. No two actions that act at the same place share one.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Keys(Vec<(Action, Option<KeyName>)>);
+pub struct Keys(pub(super) Vec<(Action, Option<KeyName>)>);
 
 /// Another action has this key at the same place.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
