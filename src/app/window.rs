@@ -9,7 +9,7 @@ use bevy::window::{PresentMode, WindowResizeConstraints, WindowResolution};
 
 use super::stage::{Drawing, Easel};
 use super::{AppError, PictureRequest, idle, preflight, program};
-use crate::job::{kept, kept_keys};
+use crate::job::kept::{self, keys as kept_keys};
 use crate::words::message::LANGUAGE_VARIABLE;
 use crate::words::say;
 

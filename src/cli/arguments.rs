@@ -2,8 +2,11 @@
 
 use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
 
+use super::attempt::AttemptArguments;
+use super::command::Command;
 use super::help::worded;
-use super::{AttemptArguments, Command, MeshArguments, PreloadArguments};
+use super::mesh::MeshArguments;
+use super::preload::PreloadArguments;
 
 /// What the person asks for.
 #[derive(Debug, Clone, PartialEq)]

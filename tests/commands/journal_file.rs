@@ -7,8 +7,8 @@ use std::time::Duration;
 
 use lashwright::bench::Operation;
 use lashwright::exercise::journal::{self, Writer};
+use lashwright::job::attempt::Journal;
 use lashwright::job::attempt::{LONGEST_LINE, OpenAttempt, operation_of};
-use lashwright::job::attempt_journal::Journal;
 use lashwright::job::{AtFault, store_error, text_file};
 use lashwright::numerics::random::Stream;
 use lashwright::store::{JournalFile, StoreError, read_within, write_whole};

@@ -15,10 +15,8 @@ use super::floors::{code_only, rust_files};
 const IN_CIRCLES: &[(&str, usize)] = &[
     ("app", 14),
     ("axle", 3),
-    ("cli", 7),
     ("exercise", 8),
     ("gear", 4),
-    ("job", 2),
     ("panels", 10),
     ("view", 4),
 ];
