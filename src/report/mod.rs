@@ -6,12 +6,14 @@
 //!
 //! - [`mesh`], [`preload`], [`attempt`], [`debrief`]: pages of those commands, one page a file.
 //! - [`check`], [`gears`], [`operations`]: lists. [`problem`]: what is wrong in a file, with its lines.
-//! - [`html`]: a page of HTML with its escaping. [`columns`]: text below each other. [`type_size`]: type on sheets.
+//! - [`html`]: a page of HTML with its escaping. [`columns`]: text below each other. [`type_size`]: type on sheets; [`foot_note`]:
+//!   the note at their foot.
 
 pub(crate) mod attempt;
 pub(crate) mod check;
 mod columns;
 pub(crate) mod debrief;
+mod foot_note;
 pub(crate) mod gears;
 mod html;
 pub mod mesh;

@@ -30,11 +30,11 @@ pub use turn::Turn;
 use std::collections::BTreeMap;
 
 use crate::quantity::Units;
-use crate::words::say;
+use crate::words::{self, say};
 
 /// The note that stands in the window at all times.
 pub fn safety_note() -> String {
-    say!("window-safety-note")
+    words::simulated()
 }
 
 /// What the window shows.

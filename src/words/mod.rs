@@ -9,6 +9,7 @@
 //! - [`debrief`]: what is told after an attempt.
 //! - [`problem`]: what is wrong in a file. [`error`]: what else can go wrong, and doubtful gears.
 //! - [`tooth`]: flanks and their edges.
+//! - [`simulated()`]: the note that goes with everything that is computed.
 //! - [`Amount`]: numbers that people type and read, each in the unit of its kind.
 
 mod amount;
@@ -22,9 +23,11 @@ pub mod message;
 pub mod operation;
 pub mod problem;
 pub mod score;
+mod simulated;
 pub mod tooth;
 
 pub use crate::__say as say;
 pub use amount::Amount;
 pub use hazard::hazard;
 pub use message::{Language, speak, speaking};
+pub use simulated::simulated;

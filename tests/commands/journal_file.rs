@@ -36,7 +36,7 @@ fn attempt(journal: &Path) -> Command {
 fn kept_of(line: &str) -> Value {
     let mut answer: Value = serde_json::from_str(line).expect("one document a line");
     let fields = answer.as_object_mut().expect("an object");
-    fields.retain(|key, _| !key.ends_with("_text"));
+    fields.retain(|key, _| !key.ends_with("_text") && key != "note");
     answer
 }
 

@@ -3,7 +3,7 @@
 command-line-about = Teaching simulator for setting up a ring and pinion
 command-line-long-about = Teaching simulator for setting up a ring and pinion. Without a command it opens the window.
 
-    Simulated values are never a specification for a real axle: the maker’s service information, local codes, and qualified practice come first.
+    { $note }
 command-line-help = Print help
 command-line-version = Print the version
 # Several commands have this option.

@@ -13,6 +13,7 @@ use crate::job::scenarios::{self, FoundScenario};
 use crate::job::{Failure, debrief, json};
 use crate::report::attempt as pages;
 use crate::store::JournalFile;
+use crate::words;
 
 use super::axle::{answered, begin, par_of, texts};
 use super::journal::Journal;
@@ -187,6 +188,7 @@ impl OpenAttempt {
                 .is_finished()
                 .then(|| TruthDocument::new(&self.attempt.outcome())),
             state_hash: bench.state_hash(),
+            note: words::simulated(),
         })
     }
 }

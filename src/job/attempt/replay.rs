@@ -88,6 +88,7 @@ fn done_again(path: &Path) -> Result<(ReplayDocument, Attempt), Failure> {
         score_identical,
         notice: read.torn.map(words::answer::torn_line),
         state_hash: attempt.bench().state_hash(),
+        note: words::simulated(),
     };
     Ok((document, attempt))
 }

@@ -193,6 +193,7 @@ fn rows(text: &str) -> Result<Vec<PlacementNumbers>, Problems<PlacementsProblem>
         .has_headers(false)
         .flexible(true)
         .trim(csv::Trim::All)
+        .comment(Some(b'#'))
         .from_reader(text.as_bytes());
     let mut placements = Vec::new();
     let mut count = 0_usize;
@@ -234,13 +235,19 @@ fn rows(text: &str) -> Result<Vec<PlacementNumbers>, Problems<PlacementsProblem>
     problems.verdict(Some(placements))
 }
 
-/// The line of `text` in which the byte `at` stands (or the next one that is not empty).
+/// The line of `text` in which the byte `at` stands, or the next one that is neither empty nor a comment.
 fn line_at(text: &str, at: usize) -> std::ops::Range<usize> {
-    let rest = text.get(at..).unwrap_or("");
-    let start = at + rest.len() - rest.trim_start_matches(['\r', '\n']).len();
-    let rest = text.get(start..).unwrap_or("");
-    let length = rest.find(['\r', '\n']).unwrap_or(rest.len());
-    start..start + length
+    let mut start = at;
+    loop {
+        let rest = text.get(start..).unwrap_or("");
+        start += rest.len() - rest.trim_start_matches(['\r', '\n']).len();
+        let rest = text.get(start..).unwrap_or("");
+        let length = rest.find(['\r', '\n']).unwrap_or(rest.len());
+        if length == 0 || !rest.starts_with('#') {
+            return start..start + length;
+        }
+        start += length;
+    }
 }
 
 fn row(
@@ -313,6 +320,21 @@ mod tests {
         let found = rows(&format!("{GOOD}0.1, -0.2,0,1e-1\r\n\n-0.05,0,0.3,0\n")).expect("good rows");
         let all: Vec<[f64; 4]> = found.iter().map(PlacementNumbers::row).collect();
         assert_eq!(all, [[0.1, -0.2, 0.0, 0.1], [-0.05, 0.0, 0.3, 0.0]]);
+    }
+
+    /// A table that the program prints begins with a comment; one that a person wrote may have more of them.
+    #[test]
+    fn comments_are_no_rows_and_count_as_lines() {
+        let found = rows(&format!(
+            "# a note, with a comma\n{GOOD}# more\n0.1,0,0,0\n\n# the end\n"
+        ))
+        .expect("good rows");
+        assert_eq!(
+            found.iter().map(PlacementNumbers::row).collect::<Vec<_>>(),
+            [[0.1, 0.0, 0.0, 0.0]]
+        );
+        let wrong = format!("# a note\n{GOOD}0,0,0,0\n# one\n\n# two\n0,x,0,0\n");
+        assert_eq!(problems(&wrong), ["line 7: `x` cannot be `wheel_axial_mm`"]);
     }
 
     #[test]

@@ -97,6 +97,7 @@ impl Mesh {
             lash_mm: lash(&contact),
             drive: flank(&contact.drive),
             coast: flank(&contact.coast),
+            note: words::simulated(),
         }
     }
 }

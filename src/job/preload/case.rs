@@ -69,5 +69,6 @@ pub(super) fn of(case: &Preload) -> PreloadDocument {
         oil_viscosity_mm2_s: case.running.viscosity_mm2_s,
         rolling_torque_nm: (&case.rolling).into(),
         breakaway_nm: (&case.breakaway).into(),
+        note: words::simulated(),
     }
 }

@@ -85,7 +85,7 @@ pub(crate) fn card(attempt: &Attempt) -> String {
         example = r#"{"do":"turn","what":"pinion","turns":10}"#,
         finish = r#"{"do":"finish"}"#
     ));
-    lines.push(say!("caution-whole"));
+    lines.push(words::simulated());
     lines.join("\n")
 }
 

@@ -2,7 +2,7 @@
 
 use crate::document::attempt::ReplayDocument;
 use crate::quantity::number;
-use crate::words::say;
+use crate::words::{self, say};
 
 pub(crate) fn replay(found: &ReplayDocument) -> String {
     let (journal, exercise, seed) = (found.journal.clone(), found.scenario.clone(), found.seed.to_string());
@@ -36,5 +36,6 @@ pub(crate) fn replay(found: &ReplayDocument) -> String {
         None => {}
     }
     lines.push(say!("card-state", hash = found.state_hash.clone()));
+    lines.push(words::simulated());
     lines.join("\n")
 }

@@ -5,7 +5,7 @@ use crate::exercise::{Attempt, ExerciseError};
 use crate::quantity::number;
 use crate::report::html::{Page, escaped};
 use crate::words::debrief::amount::hours;
-use crate::words::say;
+use crate::words::{self, say};
 
 use super::{done, points, prints, truth, ways, what_if};
 
@@ -53,6 +53,6 @@ fn head(page: &mut Page, attempt: &Attempt, debrief: &Debrief, name: &str, journ
     page.raw(&format!(
         "<div class=\"caution\"><b>\u{26a0}\u{fe0e} {}</b><span>{}</span></div>\n",
         escaped(&say!("caution-heading")),
-        escaped(&say!("caution-whole"))
+        escaped(&words::simulated())
     ));
 }

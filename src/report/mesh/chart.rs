@@ -9,7 +9,7 @@ use crate::words::say;
 use super::axes::ChartAxes;
 use super::meshing::Meshing;
 use super::numbers::PlacementNumbers;
-use super::sheet::{HEADING_BOTTOM, MARGIN, foot, heading};
+use super::sheet::{HEADING_BOTTOM, MARGIN, foot, foot_note, heading};
 use super::tooth::outline;
 
 /// The two sheets that are tried, points: both fit A4 and Letter.
@@ -20,7 +20,7 @@ const MANY_CELLS: usize = 12;
 
 const LARGER: f64 = 1.3;
 
-/// Space under the chart for what its marks mean.
+/// Space under the chart for what its marks mean and a note of one line.
 const BELOW: f64 = 96.0;
 
 /// The chart of `axes` with its cells, row after row, on a sheet of its own.
@@ -53,7 +53,7 @@ pub(crate) fn picture(mesh: &Meshing, numbers: &PlacementNumbers, axes: &ChartAx
     let mut picture = Picture::on(
         Ink::Panel,
         sheet[0],
-        grid.bottom + BELOW,
+        grid.bottom + BELOW + foot_note(sheet[0]).more(),
         say!("chart-title", gears = design.name.clone()),
         say!(
             "chart-description",

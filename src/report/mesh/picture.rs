@@ -11,10 +11,10 @@ use super::flank::{center_words, edge_contact_words, edge_words, flank_items};
 use super::meshing::Meshing;
 use super::numbers::PlacementNumbers;
 use super::plot::{lash, motion};
-use super::sheet::{HEADING_BOTTOM, MARGIN, foot, heading, trimmed};
+use super::sheet::{HEADING_BOTTOM, MARGIN, foot, foot_note, heading, trimmed};
 use super::tooth::{flank_name, print_of};
 
-/// The sheet, points: it fits A4 and Letter.
+/// The sheet with a note of one line, points: it fits A4 and Letter.
 const SHEET: [f64; 2] = [800.0, 1044.0];
 
 /// Height of the part of one flank, with its heading and numbers.
@@ -66,7 +66,7 @@ pub(crate) fn picture(mesh: &Meshing, numbers: &PlacementNumbers) -> Picture {
     let mut picture = Picture::on(
         Ink::Panel,
         SHEET[0],
-        SHEET[1],
+        SHEET[1] + foot_note(SHEET[0]).more(),
         say!("mesh-picture-title", gears = mesh.gears().design().name.clone()),
         description(&contact, &prints),
     );

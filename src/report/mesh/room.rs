@@ -5,6 +5,7 @@ use crate::drawing::{Ink, Item, Picture, Point, Print, Rect, Text, WallChart};
 use crate::gear::Side;
 use crate::quantity::{Units, deviation, number, signed};
 use crate::report::columns::with_unit;
+use crate::report::foot_note::FootNote;
 use crate::words::say;
 
 use super::axes::ChartAxes;
@@ -125,10 +126,11 @@ pub fn sheet(shown: &Shown<'_>) -> Picture {
     const HEAD: f64 = 48.0;
     const FOOT: f64 = 28.0;
     let design = shown.pair.gears().design();
+    let note = FootNote::within(WIDTH - 32.0);
     let mut picture = Picture::on(
         Ink::Panel,
         WIDTH,
-        HEAD + FLANKS + MOTION + FOOT,
+        HEAD + FLANKS + MOTION + FOOT + note.more(),
         say!("mesh-picture-title", gears = design.name.clone()),
         say!("mesh-sheet-description"),
     );
@@ -149,9 +151,7 @@ pub fn sheet(shown: &Shown<'_>) -> Picture {
     picture
         .items
         .extend(moved(motion(shown, [WIDTH, MOTION]).items, HEAD + FLANKS));
-    let at = Point::new(16.0, HEAD + FLANKS + MOTION + 18.0);
-    picture.draw(Item::Text(
-        Text::new(at, say!("caution-simulated"), 12.0).ink(Ink::Muted),
-    ));
+    let bottom = HEAD + FLANKS + MOTION + 18.0 + note.more();
+    picture.items.extend(note.items(16.0, bottom));
     picture
 }

@@ -5,6 +5,7 @@ use crate::drawing::{Anchor, Fill, Ink, Item, Path, Picture, Point, Rect, Stroke
 use crate::gear::DepthTaper;
 use crate::quantity::{self, Units, number};
 use crate::report::columns::with_unit;
+use crate::report::foot_note::FootNote;
 use crate::report::type_size::{BODY, SMALL, TITLE};
 use crate::words::{self, say};
 
@@ -147,16 +148,25 @@ pub(super) fn heading(
     picture.items.extend(items);
 }
 
-/// Warnings about the gears and the caution, upward from the foot of the sheet.
+/// Room for the maker's name beside the note.
+const MAKER: f64 = 80.0;
+
+/// The note at the foot of a sheet of this width.
+pub(super) fn foot_note(width: f64) -> FootNote {
+    FootNote::within(width - 2.0 * MARGIN - MAKER)
+}
+
+/// Warnings about the gears and the note, upward from the foot of the sheet.
 pub(super) fn foot(picture: &mut Picture, mesh: &Meshing) {
     let bottom = picture.height - 18.0;
-    let caution = Text::new(Point::new(MARGIN, bottom), say!("caution-simulated"), SMALL);
-    picture.draw(Item::Text(caution.ink(Ink::Muted)));
+    let note = foot_note(picture.width);
+    let above = bottom - note.more() - 18.0;
+    picture.items.extend(note.items(MARGIN, bottom));
     let warnings = mesh.gears().warnings();
     if let Some(first) = warnings.first() {
         let what = words::error::warning(first).what;
         let words = say!("mesh-doubtful-gears", what = what, more = warnings.len() - 1);
-        let text = Text::new(Point::new(MARGIN, bottom - 18.0), words, SMALL);
+        let text = Text::new(Point::new(MARGIN, above), words, SMALL);
         picture.draw(Item::Text(text.bold().ink(Ink::Off)));
     }
     let right = Point::new(picture.width - MARGIN, bottom);

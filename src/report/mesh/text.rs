@@ -3,7 +3,7 @@
 use crate::document::mesh::{FlankDocument, MeshDocument};
 use crate::gear::{Design, Hunting, HuntingKind};
 use crate::quantity::{self, Units};
-use crate::words::{say, tooth};
+use crate::words::{self, say, tooth};
 
 use crate::report::columns::{in_columns, with_unit};
 
@@ -35,6 +35,8 @@ pub(crate) fn text(design: &Design, document: &MeshDocument) -> String {
         lines.push(String::new());
         lines.extend(geometry);
     }
+    lines.push(String::new());
+    lines.push(words::simulated());
     lines.join("\n")
 }
 
@@ -354,6 +356,7 @@ mod tests {
             },
             drive: flank(Some([0.102, 0.25]), Some([-0.533, 0.99, -0.412, 0.928])),
             coast: flank(None, None),
+            note: String::new(),
         }
     }
 

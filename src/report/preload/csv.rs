@@ -1,10 +1,13 @@
 //! A table as comma-separated values.
 
+use crate::words;
+
 use super::case::Preload;
 
-/// Plain numbers with a full stop, one row a line.
+/// Under the note as a comment: plain numbers with a full stop, one row a line.
 pub(crate) fn csv(rows: &[Preload]) -> String {
     let mut lines = vec![
+        format!("# {}", words::simulated()),
         "spacer_length_mm,nut_torque_nm,nut_past_touching_deg,clamp_n,spacer_n,preload_n,play_um,spacer_loaded_length_mm,\
          pinion_shift_um,rolling_torque_nm,breakaway_nm,rolling_new_nm,rolling_run_in_nm"
             .to_owned(),

@@ -1,7 +1,7 @@
 //! A table over spacer length or nut torque, for people.
 
 use crate::quantity::{inch_pounds, number};
-use crate::words::say;
+use crate::words::{self, say};
 
 use super::case::{Over, Preload};
 use super::conditions::conditions_line;
@@ -94,6 +94,7 @@ pub(crate) fn table(rows: &[Preload], over: Over) -> String {
     if sleeve && over == Over::NutTorque {
         lines.push(say!("preload-table-spacers"));
     }
-    lines.push(say!("preload-caution"));
+    lines.push(say!("preload-windows-source"));
+    lines.push(words::simulated());
     lines.join("\n")
 }

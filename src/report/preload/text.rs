@@ -1,7 +1,7 @@
 //! One case for people.
 
 use crate::quantity::{N_PER_POUND_FORCE, inch_pounds, inches, number, signed};
-use crate::words::say;
+use crate::words::{self, say};
 
 use super::case::{Preload, Step};
 use super::conditions::conditions_line;
@@ -77,7 +77,8 @@ pub(crate) fn text(case: &Preload, default_torque: bool) -> String {
     lines.extend(window_lines(case));
     lines.extend(step_line(case));
     lines.extend(case.notes.iter().map(|note| say!("preload-note", what = note.clone())));
-    lines.push(say!("preload-caution"));
+    lines.push(say!("preload-windows-source"));
+    lines.push(words::simulated());
     lines.join("\n")
 }
 

@@ -9,7 +9,7 @@ use crate::words::say;
 
 use super::solve::{place_of_preload, preload_for_torque, touching_place};
 
-/// Where the curves are drawn, in a sheet of 960 × 640 points.
+/// Where the curves are drawn, in a sheet 960 points wide.
 pub(super) const AREA: Rect = Rect {
     left: 84.0,
     top: 140.0,

@@ -3,6 +3,7 @@
 use crate::drawing::{FrameSide, Ink, Item, Picture, Point, Text};
 use crate::numerics::root::RootError;
 use crate::quantity::{self, inch_pounds, number};
+use crate::report::foot_note::{FootNote, LINE};
 use crate::report::preload::case::Preload;
 use crate::report::preload::window::TorqueWindow;
 use crate::report::type_size::{BODY, SMALL, TITLE};
@@ -10,18 +11,34 @@ use crate::words::say;
 
 use super::base::{AREA, Chart};
 
+/// Width of the sheet, points.
+const WIDTH: f64 = 960.0;
+/// Where its foot begins: what the windows are made of, and the note.
+const FOOT: f64 = 626.0;
+
 /// The chart of `present`.
 ///
 /// # Errors
 /// The support could not be solved somewhere on the chart.
 pub(crate) fn picture(present: &Preload) -> Result<Picture, RootError> {
     let chart = Chart::of(present)?;
+    let note = FootNote::within(AREA.right - AREA.left);
     let (new, run_in) = (
         TorqueWindow::new_bearings(&present.support),
         TorqueWindow::run_in_bearings(&present.support),
     );
-    let mut picture = Picture::on(Ink::Panel, 960.0, 640.0, chart.title(), chart.description());
+    let mut picture = Picture::on(
+        Ink::Panel,
+        WIDTH,
+        FOOT + LINE + note.more() + 14.0,
+        chart.title(),
+        chart.description(),
+    );
     chart.heading(&mut picture);
+    let source = Text::new(Point::new(AREA.left, FOOT), say!("preload-windows-source"), SMALL);
+    picture.draw(Item::Text(source.ink(Ink::Muted)));
+    let bottom = FOOT + LINE + note.more();
+    picture.items.extend(note.items(AREA.left, bottom));
     let frame = &chart.frame;
     picture.draw(frame.ground());
     let y_ticks = frame.y.ticks(frame.y.round_step(10));
@@ -90,8 +107,5 @@ impl Chart<'_> {
             let at = Point::new(AREA.left, 56.0 + 18.0 * line as f64);
             picture.draw(Item::Text(Text::new(at, words, BODY)));
         }
-        picture.draw(Item::Text(
-            Text::new(Point::new(AREA.left, 626.0), say!("preload-caution"), SMALL).ink(Ink::Muted),
-        ));
     }
 }
