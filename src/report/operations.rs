@@ -15,9 +15,11 @@ pub(crate) fn list(schema: &Value) -> String {
             .and_then(|d| d.get("const"))
             .and_then(Value::as_str)
             .unwrap_or_default();
-        let what = operation.get("description").and_then(Value::as_str).unwrap_or_default();
-        lines.push(format!("{name}: {what}"));
-        for hazard in OperationKind::from_key(name).map_or(&[][..], OperationKind::hazards) {
+        let Some(kind) = OperationKind::from_key(name) else {
+            continue;
+        };
+        lines.push(format!("{name}: {}", words::listed::operation(kind)));
+        for hazard in kind.hazards() {
             let text = words::hazard(*hazard);
             // The word for it in the list of precautions, where there is one.
             let word = hazard.precaution().and_then(|one| serde_json::to_value(one).ok());
@@ -36,8 +38,8 @@ pub(crate) fn list(schema: &Value) -> String {
             .filter_map(Value::as_str)
             .collect();
         for (field, of) in properties.into_iter().flatten().filter(|(field, _)| *field != "do") {
-            let about = of.get("description").and_then(Value::as_str).unwrap_or_default();
-            let kind = kind(schema, of);
+            let about = words::listed::field(kind, field).unwrap_or_default();
+            let kind = kind_of(schema, of);
             let told = if required.contains(&field.as_str()) {
                 say!("card-field", field = field.clone(), kind = kind, about = about)
             } else {
@@ -50,17 +52,17 @@ pub(crate) fn list(schema: &Value) -> String {
 }
 
 /// What a field takes, in words.
-fn kind(schema: &Value, of: &Value) -> String {
+fn kind_of(schema: &Value, of: &Value) -> String {
     if let Some(reference) = of.get("$ref").and_then(Value::as_str) {
         let path = reference.trim_start_matches('#');
         return schema
             .pointer(path)
-            .map_or_else(|| reference.to_owned(), |target| kind(schema, target));
+            .map_or_else(|| reference.to_owned(), |target| kind_of(schema, target));
     }
     if let Some(all) = of.get("anyOf").or_else(|| of.get("allOf")).and_then(Value::as_array) {
         let kinds: Vec<String> = all
             .iter()
-            .map(|one| kind(schema, one))
+            .map(|one| kind_of(schema, one))
             .filter(|k| k != "null")
             .collect();
         return kinds
@@ -87,7 +89,7 @@ fn kind(schema: &Value, of: &Value) -> String {
         Some("array") => {
             let items = of
                 .get("items")
-                .map_or_else(|| say!("card-values"), |items| kind(schema, items));
+                .map_or_else(|| say!("card-values"), |items| kind_of(schema, items));
             say!("card-list-of", kind = items)
         }
         Some("boolean") => say!("card-true-or-false"),
@@ -116,13 +118,13 @@ fn choice(schema: &Value, one: &Value) -> String {
         return word.to_owned();
     }
     let Some(properties) = one.get("properties").and_then(Value::as_object) else {
-        return kind(schema, one);
+        return kind_of(schema, one);
     };
     let parts: Vec<String> = properties
         .iter()
         .map(|(name, of)| {
             of.get("const").and_then(Value::as_str).map_or_else(
-                || format!("\"{name}\": {}", kind(schema, of)),
+                || format!("\"{name}\": {}", kind_of(schema, of)),
                 |word| format!("\"{name}\": \"{word}\""),
             )
         })

@@ -4,7 +4,7 @@
 //! rewording never touches a journal, a score or a rule that plays. Here each value gets its words, one file a subject,
 //! matched exhaustively: a new operation, fault or notice does not compile before it has words.
 //!
-//! - [`mod@bench`]: parts, places, quantities, instruments. [`operation`]: what is done. [`answer`]: what the bench answers.
+//! - [`mod@bench`]: parts, places, quantities, instruments. [`operation`]: what is done; [`listed`]: what can be. [`answer`]: what the bench answers.
 //! - [`approval`]: the maker's approval prints. [`score`]: what counts, and why points were lost.
 //! - [`debrief`]: what is told after an attempt.
 //! - [`problem`]: what is wrong in a file. [`error`]: what else can go wrong, and doubtful gears.
@@ -19,6 +19,7 @@ pub mod bench;
 pub mod debrief;
 pub mod error;
 mod hazard;
+pub mod listed;
 pub mod message;
 pub mod operation;
 pub mod problem;
