@@ -6,9 +6,11 @@
 mod arguments;
 mod attempt;
 mod command;
+mod frame;
 mod help;
 mod language;
 mod mesh;
+mod mistake;
 mod page;
 mod preload;
 mod replay;
