@@ -5,9 +5,9 @@
 
 use super::counted::Counted;
 use super::prepared::Exercise;
+use super::scenario::DepthFrom;
 use super::scenario::Scenario;
 use super::score::approval;
-use super::wanted::DepthFrom;
 use crate::contact::{self, Film, Pair, Pattern, Placement, Route};
 use crate::gear::Side;
 

@@ -30,8 +30,8 @@ use self::packs::Drawer;
 use super::attempt::Attempt;
 use super::counted::Counted;
 use super::prepared::{Exercise, ExerciseError};
+use super::scenario::DepthFrom;
 use super::scenario::Fitted;
-use super::wanted::DepthFrom;
 use crate::bench::{Level, Measurand, Operation, Part, ReadingPart};
 
 /// How an attempt is played.

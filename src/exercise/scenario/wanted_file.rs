@@ -1,9 +1,9 @@
 //! Reading what an exercise is judged by, and the other optional tables of `lashwright-scenario/1`.
 
-use super::counted::Counted;
-use super::scenario_problem::ScenarioProblem;
+use super::problem::ScenarioProblem;
 use super::wanted::{Asked, AskedFor, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};
 use crate::bench::{KitMakeup, OperationKind, Part, ShimPlace, Tariff, Tool};
+use crate::exercise::counted::Counted;
 use crate::text::{NumberRange, Problems, Table};
 
 /// What the optional tables of a scenario say.

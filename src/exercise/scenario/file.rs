@@ -1,13 +1,13 @@
 //! The file format `lashwright-scenario/1`: reading and checking.
 
-use super::counted::Counted;
-use super::scenario::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, Window};
-use super::scenario_problem::ScenarioProblem;
-use super::spread::Spread;
+use super::card::{Factor, Fault, FaultKind, Fitted, Scenario, Start, Targets, Window};
+use super::problem::ScenarioProblem;
 use super::wanted::DepthFrom;
 use super::wanted_file::{read_counts, read_options};
 use crate::axle::{DepthShim, Layout, Member, Target};
 use crate::bench::StemChoice;
+use crate::exercise::counted::Counted;
+use crate::exercise::spread::Spread;
 use crate::quantity::radians;
 use crate::text::{Document, Limits, NumberRange, Problems, Table};
 

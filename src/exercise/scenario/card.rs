@@ -3,11 +3,11 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::counted::Counted;
-use super::spread::Spread;
 use super::wanted::{Asked, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};
 use crate::axle::{DepthShim, Layout, Member, Target};
 use crate::bench::{KitMakeup, OperationKind, Part, StemChoice};
+use crate::exercise::counted::Counted;
+use crate::exercise::spread::Spread;
 
 /// A checked scenario.
 #[derive(Debug, Clone, PartialEq)]

@@ -1,8 +1,8 @@
 //! What only a scenario file can have wrong.
 
-use super::counted::Counted;
-use super::scenario::Window;
+use super::card::Window;
 use crate::axle::{DepthShim, Layout, Member};
+use crate::exercise::counted::Counted;
 
 /// What only a scenario file can have wrong.
 #[derive(Debug, Clone, PartialEq)]
