@@ -69,10 +69,10 @@ fn what(error: &clap::Error) -> String {
             names = texts(error, ContextKind::ValidValue).join(", ")
         ),
         ErrorKind::ValueValidation => {
-            let source = error.source();
-            if source.is_some_and(|why| why.is::<ParseFloatError>()) {
+            let why = error.source();
+            if why.and_then(|why| why.downcast_ref::<ParseFloatError>()).is_some() {
                 say!("command-line-mistake-number", given = value(), argument = argument())
-            } else if source.is_some_and(|why| why.is::<ParseIntError>()) {
+            } else if why.and_then(|why| why.downcast_ref::<ParseIntError>()).is_some() {
                 say!(
                     "command-line-mistake-whole-number",
                     given = value(),

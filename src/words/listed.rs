@@ -61,187 +61,76 @@ pub fn operation(kind: OperationKind) -> String {
 
 /// What a field of an operation takes; none where the operation has no such field.
 pub fn field(kind: OperationKind, field: &str) -> Option<String> {
-    Some(match kind {
-        OperationKind::Measure => match field {
-            "what" => say!("operations-measure-what"),
-            "instrument" => say!("operations-measure-instrument"),
-            "set_up_again" => say!("operations-measure-set-up-again"),
-            "stem" => say!("operations-measure-stem"),
-            _ => return None,
-        },
-        OperationKind::TakeApart => match field {
-            "to" => say!("operations-take-apart-to"),
-            "precautions" => say!("operations-precautions"),
-            _ => return None,
-        },
-        OperationKind::FitShims => match field {
-            "place" => say!("operations-fit-shims-place"),
-            "pieces" => say!("operations-fit-shims-pieces"),
-            _ => return None,
-        },
-        OperationKind::RemoveShims => match field {
-            "place" => say!("operations-remove-shims-place"),
-            _ => return None,
-        },
-        OperationKind::Press => match field {
-            "ring" => say!("operations-press-ring"),
-            "force_kn" => say!("operations-press-force-kn"),
-            "precautions" => say!("operations-precautions"),
-            _ => return None,
-        },
-        OperationKind::PullOff => match field {
-            "ring" => say!("operations-pull-off-ring"),
-            "precautions" => say!("operations-precautions"),
-            _ => return None,
-        },
-        OperationKind::FitSpacer => match field {
-            "spacer" => say!("operations-fit-spacer-spacer"),
-            "new" => say!("operations-fit-spacer-new"),
-            _ => return None,
-        },
-        OperationKind::FitNut => match field {
-            "new" => say!("operations-fit-nut-new"),
-            _ => return None,
-        },
-        OperationKind::RemoveNut => match field {
-            "precautions" => say!("operations-precautions"),
-            _ => return None,
-        },
-        OperationKind::TightenNut => match field {
-            "torque_nm" => say!("operations-tighten-nut-torque-nm"),
-            "wrench" => say!("operations-tighten-nut-wrench"),
-            "precautions" => say!("operations-precautions"),
-            _ => return None,
-        },
-        OperationKind::TurnNut => match field {
-            "angle_deg" => say!("operations-turn-nut-angle-deg"),
-            "wrench" => say!("operations-turn-nut-wrench"),
-            "precautions" => say!("operations-precautions"),
-            _ => return None,
-        },
-        OperationKind::HeatWheel => match field {
-            "to_c" => say!("operations-heat-wheel-to-c"),
-            "precautions" => say!("operations-precautions"),
-            _ => return None,
-        },
-        OperationKind::Wait => match field {
-            "minutes" => say!("operations-wait-minutes"),
-            _ => return None,
-        },
-        OperationKind::FitWheel => match field {
-            "crosswise" => say!("operations-fit-wheel-crosswise"),
-            "precautions" => say!("operations-precautions"),
-            _ => return None,
-        },
-        OperationKind::TightenRingBolts => match field {
-            "thread_lock" => say!("operations-tighten-ring-bolts-thread-lock"),
-            _ => return None,
-        },
-        OperationKind::SetCarrierIn => match field {
-            "marks_out_teeth" => say!("operations-set-carrier-in-marks-out-teeth"),
-            "precautions" => say!("operations-precautions"),
-            _ => return None,
-        },
-        OperationKind::LiftCarrierOut => match field {
-            "precautions" => say!("operations-precautions"),
-            _ => return None,
-        },
-        OperationKind::SpreadCase => match field {
-            "by_mm" => say!("operations-spread-case-by-mm"),
-            _ => return None,
-        },
-        OperationKind::FitCaps => match field {
-            "as_marked" => say!("operations-fit-caps-as-marked"),
-            _ => return None,
-        },
-        OperationKind::TightenCaps => match field {
-            "to" => say!("operations-tighten-caps-to"),
-            _ => return None,
-        },
-        OperationKind::TurnAdjuster => match field {
-            "side" => say!("operations-turn-adjuster-side"),
-            "notches" => say!("operations-turn-adjuster-notches"),
-            _ => return None,
-        },
-        OperationKind::FitLock => match field {
-            "side" => say!("operations-fit-lock-side"),
-            _ => return None,
-        },
-        OperationKind::RemoveLock => match field {
-            "side" => say!("operations-remove-lock-side"),
-            _ => return None,
-        },
-        OperationKind::Turn => match field {
-            "what" => say!("operations-turn-what"),
-            "turns" => say!("operations-turn-turns"),
-            _ => return None,
-        },
-        OperationKind::Push => match field {
-            "what" => say!("operations-push-what"),
-            "toward" => say!("operations-push-toward"),
-            _ => return None,
-        },
-        OperationKind::Clean => match field {
-            "what" => say!("operations-clean-what"),
-            "precautions" => say!("operations-precautions"),
-            _ => return None,
-        },
-        OperationKind::BrushPaste => match field {
-            "teeth" => say!("operations-brush-paste-teeth"),
-            "film" => say!("operations-brush-paste-film"),
-            _ => return None,
-        },
-        OperationKind::Roll => match field {
-            "drag_nm" => say!("operations-roll-drag-nm"),
-            "passes" => say!("operations-roll-passes"),
-            _ => return None,
-        },
-        OperationKind::Replace => match field {
-            "part" => say!("operations-replace-part"),
-            _ => return None,
-        },
-        OperationKind::Note => match field {
-            "what" => say!("operations-note-what"),
-            "value" => say!("operations-note-value"),
-            "record" => say!("operations-note-record"),
-            "remark" => say!("operations-note-remark"),
-            _ => return None,
-        },
-        OperationKind::Predict => match field {
-            "about" => say!("operations-predict-about"),
-            "chances" => say!("operations-predict-chances"),
-            _ => return None,
-        },
-        OperationKind::JudgePlate => match field {
-            "plate" => say!("operations-judge-plate-plate"),
-            "chances" => say!("operations-judge-plate-chances"),
-            _ => return None,
-        },
-        OperationKind::Hint => match field {
-            "level" => say!("operations-hint-level"),
-            _ => return None,
-        },
-        OperationKind::Condemn => match field {
-            "part" => say!("operations-condemn-part"),
-            "reason" => say!("operations-condemn-reason"),
-            "evidence" => say!("operations-condemn-evidence"),
-            _ => return None,
-        },
-        OperationKind::CompareNumbers
-        | OperationKind::FitSetUpBearings
-        | OperationKind::RemoveSetUpBearings
-        | OperationKind::RemoveSpacer
-        | OperationKind::InsertPinion
-        | OperationKind::RemovePinion
-        | OperationKind::FitSeal
-        | OperationKind::RemoveSeal
-        | OperationKind::BoltCartridge
-        | OperationKind::UnboltCartridge
-        | OperationKind::RemoveWheel
-        | OperationKind::ReleaseSpreader
-        | OperationKind::LoosenCaps
-        | OperationKind::RemoveCaps
-        | OperationKind::Finish => return None,
+    use OperationKind as Kind;
+
+    Some(match (kind, field) {
+        (Kind::Measure, "what") => say!("operations-measure-what"),
+        (Kind::Measure, "instrument") => say!("operations-measure-instrument"),
+        (Kind::Measure, "set_up_again") => say!("operations-measure-set-up-again"),
+        (Kind::Measure, "stem") => say!("operations-measure-stem"),
+        (Kind::TakeApart, "to") => say!("operations-take-apart-to"),
+        (Kind::FitShims, "place") => say!("operations-fit-shims-place"),
+        (Kind::FitShims, "pieces") => say!("operations-fit-shims-pieces"),
+        (Kind::RemoveShims, "place") => say!("operations-remove-shims-place"),
+        (Kind::Press, "ring") => say!("operations-press-ring"),
+        (Kind::Press, "force_kn") => say!("operations-press-force-kn"),
+        (Kind::PullOff, "ring") => say!("operations-pull-off-ring"),
+        (Kind::FitSpacer, "spacer") => say!("operations-fit-spacer-spacer"),
+        (Kind::FitSpacer, "new") => say!("operations-fit-spacer-new"),
+        (Kind::FitNut, "new") => say!("operations-fit-nut-new"),
+        (Kind::TightenNut, "torque_nm") => say!("operations-tighten-nut-torque-nm"),
+        (Kind::TightenNut, "wrench") => say!("operations-tighten-nut-wrench"),
+        (Kind::TurnNut, "angle_deg") => say!("operations-turn-nut-angle-deg"),
+        (Kind::TurnNut, "wrench") => say!("operations-turn-nut-wrench"),
+        (Kind::HeatWheel, "to_c") => say!("operations-heat-wheel-to-c"),
+        (Kind::Wait, "minutes") => say!("operations-wait-minutes"),
+        (Kind::FitWheel, "crosswise") => say!("operations-fit-wheel-crosswise"),
+        (Kind::TightenRingBolts, "thread_lock") => say!("operations-tighten-ring-bolts-thread-lock"),
+        (Kind::SetCarrierIn, "marks_out_teeth") => say!("operations-set-carrier-in-marks-out-teeth"),
+        (Kind::SpreadCase, "by_mm") => say!("operations-spread-case-by-mm"),
+        (Kind::FitCaps, "as_marked") => say!("operations-fit-caps-as-marked"),
+        (Kind::TightenCaps, "to") => say!("operations-tighten-caps-to"),
+        (Kind::TurnAdjuster, "side") => say!("operations-turn-adjuster-side"),
+        (Kind::TurnAdjuster, "notches") => say!("operations-turn-adjuster-notches"),
+        (Kind::FitLock, "side") => say!("operations-fit-lock-side"),
+        (Kind::RemoveLock, "side") => say!("operations-remove-lock-side"),
+        (Kind::Turn, "what") => say!("operations-turn-what"),
+        (Kind::Turn, "turns") => say!("operations-turn-turns"),
+        (Kind::Push, "what") => say!("operations-push-what"),
+        (Kind::Push, "toward") => say!("operations-push-toward"),
+        (Kind::Clean, "what") => say!("operations-clean-what"),
+        (Kind::BrushPaste, "teeth") => say!("operations-brush-paste-teeth"),
+        (Kind::BrushPaste, "film") => say!("operations-brush-paste-film"),
+        (Kind::Roll, "drag_nm") => say!("operations-roll-drag-nm"),
+        (Kind::Roll, "passes") => say!("operations-roll-passes"),
+        (Kind::Replace, "part") => say!("operations-replace-part"),
+        (Kind::Note, "what") => say!("operations-note-what"),
+        (Kind::Note, "value") => say!("operations-note-value"),
+        (Kind::Note, "record") => say!("operations-note-record"),
+        (Kind::Note, "remark") => say!("operations-note-remark"),
+        (Kind::Predict, "about") => say!("operations-predict-about"),
+        (Kind::Predict, "chances") => say!("operations-predict-chances"),
+        (Kind::JudgePlate, "plate") => say!("operations-judge-plate-plate"),
+        (Kind::JudgePlate, "chances") => say!("operations-judge-plate-chances"),
+        (Kind::Hint, "level") => say!("operations-hint-level"),
+        (Kind::Condemn, "part") => say!("operations-condemn-part"),
+        (Kind::Condemn, "reason") => say!("operations-condemn-reason"),
+        (Kind::Condemn, "evidence") => say!("operations-condemn-evidence"),
+        (
+            Kind::TakeApart
+            | Kind::Press
+            | Kind::PullOff
+            | Kind::RemoveNut
+            | Kind::TightenNut
+            | Kind::TurnNut
+            | Kind::HeatWheel
+            | Kind::FitWheel
+            | Kind::SetCarrierIn
+            | Kind::LiftCarrierOut
+            | Kind::Clean,
+            "precautions",
+        ) => say!("operations-precautions"),
+        _ => return None,
     })
 }
 

@@ -57,7 +57,9 @@ fn check(arguments: &[&str], form: Form) {
         Form::Document => match serde_json::from_str(&printed.out).expect("one JSON document") {
             Value::Array(list) => {
                 assert!(!list.is_empty(), "{what}");
-                list.iter().for_each(|document| has_note(document, &what));
+                for document in &list {
+                    has_note(document, &what);
+                }
             }
             document => has_note(&document, &what),
         },
