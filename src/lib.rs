@@ -40,6 +40,7 @@ pub mod numerics;
 #[cfg(feature = "panels")]
 pub mod panels;
 pub mod quantity;
+pub mod report;
 pub mod store;
 pub mod text;
 pub mod view;

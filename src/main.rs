@@ -7,8 +7,9 @@ use lashwright::cli::{self, Request};
 fn main() -> ExitCode {
     cli::speak_as_environment_says();
     match cli::parse() {
-        Request::Command(command) => cli::run(&command),
-        screen => on_screen(screen),
+        Ok(Request::Command(command)) => cli::run(&command),
+        Ok(screen) => on_screen(screen),
+        Err(ended) => ended,
     }
 }
 

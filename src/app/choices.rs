@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use crate::job::kept_choices;
+use crate::job::kept::choices as kept_choices;
 use crate::view::Choices;
 use crate::words::say;
 

@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use crate::job::kept_keys;
+use crate::job::kept::keys as kept_keys;
 use crate::view::{Action, KeyName, KeyTaken, Keys};
 use crate::words::say;
 

@@ -12,7 +12,8 @@ use super::picture::PictureRequest;
 use super::program::{load, program};
 use super::stage::{Drawing, Easel};
 use super::{idle, preflight};
-use crate::job::{kept, kept_keys, saved_files};
+use crate::job::kept::{self, keys as kept_keys};
+use crate::job::saved_files;
 use crate::words::message::LANGUAGE_VARIABLE;
 use crate::words::say;
 

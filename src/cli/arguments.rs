@@ -1,9 +1,18 @@
 //! What stands on the command line.
 
+use std::ffi::OsString;
+use std::process::ExitCode;
+
 use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
 
+use super::attempt::AttemptArguments;
+use super::command::Command;
+use super::frame::framed;
 use super::help::worded;
-use super::{AttemptArguments, Command, MeshArguments, PreloadArguments};
+use super::mesh::MeshArguments;
+use super::mistake::failure;
+use super::page::{fail, print};
+use super::preload::PreloadArguments;
 
 /// What the person asks for.
 #[derive(Debug, Clone, PartialEq)]
@@ -112,17 +121,31 @@ enum Subcommands {
 
 /// The command line with its words.
 pub(super) fn command() -> clap::Command {
-    worded(Arguments::command())
+    framed(worded(Arguments::command()))
 }
 
-/// Reads the command line of this process; on a mistake there, or for `--help`, it prints what to say and ends the
-/// process with exit code 2 or 0.
-pub fn parse() -> Request {
-    let mut worded = command();
-    let arguments = worded
-        .try_get_matches_from_mut(std::env::args_os())
-        .and_then(|mut matches| Arguments::from_arg_matches_mut(&mut matches))
-        .unwrap_or_else(|error| error.format(&mut worded).exit());
+/// Reads the command line of this process. For `--help`, and on a mistake there, it prints what to say.
+///
+/// # Errors
+/// The exit code where there is nothing to run: 0 after help, 2 after a mistake.
+pub fn parse() -> Result<Request, ExitCode> {
+    let mut whole = command();
+    let given: Vec<OsString> = std::env::args_os().collect();
+    let named = given.iter().skip(1).find_map(|word| {
+        let word = word.to_str()?;
+        whole.find_subcommand(word).map(|_| word.to_owned())
+    });
+    let arguments = whole
+        .try_get_matches_from_mut(given)
+        .and_then(|mut matches| Arguments::from_arg_matches_mut(&mut matches));
+    match arguments {
+        Ok(arguments) => Ok(request(arguments)),
+        Err(asked) if !asked.use_stderr() => Err(print(&asked.render().to_string())),
+        Err(mistake) => Err(fail(&failure(&mistake, &mut whole, named.as_deref()))),
+    }
+}
+
+fn request(arguments: Arguments) -> Request {
     match arguments.command {
         None => Request::Window,
         Some(Subcommands::Picture(arguments)) => Request::Picture(arguments),

@@ -1,15 +1,13 @@
-//! `lashwright attempt`, `lashwright replay`, `lashwright operations`
+//! `lashwright attempt SCENARIO`
 
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use crate::job::attempt::{self, LONGEST_LINE, OpenAttempt, card_text, final_text};
-use crate::job::{Failure, debrief, operations, text_file};
-
-use crate::job::shop_units::number;
+use crate::job::attempt::{self, LONGEST_LINE, OpenAttempt, list};
+use crate::job::{Failure, debrief, text_file};
 use crate::words::say;
 
-use super::{Answer, Page, fail};
+use super::page::{Page, fail, finish};
 
 /// Arguments of `attempt`.
 #[derive(Debug, Clone, PartialEq, Eq, clap::Args)]
@@ -43,7 +41,7 @@ pub struct AttemptArguments {
 /// Plays an attempt: each operation is answered before the next one is read.
 pub(super) fn run(arguments: &AttemptArguments) -> ExitCode {
     if arguments.list {
-        return super::finish(list(arguments.json));
+        return finish(if arguments.json { list::document() } else { list::text() });
     }
     let Some(scenario) = &arguments.scenario else {
         return fail(&Failure::bad_input(say!("card-name-exercise")));
@@ -68,7 +66,7 @@ fn play(arguments: &AttemptArguments, scenario: &str) -> Result<ExitCode, Failur
     let mut session = OpenAttempt::begin(scenario, arguments.seed, arguments.journal.as_deref())?;
     let mut page = Page::new();
     if !arguments.json {
-        page.write(&(card_text(session.attempt()) + "\n\n"));
+        page.write(&(session.card() + "\n\n"));
     }
     let outcome = if let Some(lines) = given {
         each(lines.into_iter().map(Ok), &mut session, &mut page, arguments.json)
@@ -80,12 +78,11 @@ fn play(arguments: &AttemptArguments, scenario: &str) -> Result<ExitCode, Failur
         page.end();
         return Err(failure);
     }
-    let document = session.document()?;
     let text = if arguments.json {
-        json_line(&document)?
+        session.end_line()?
     } else {
-        final_text(&document, session.attempt().exercise().scenario().weights) + "\n"
-    };
+        session.end_text()?
+    } + "\n";
     page.write(&text);
     let code = page.end();
     if let Some(file) = &arguments.debrief {
@@ -114,10 +111,10 @@ fn each(
         let operation = attempt::operation_of(line).map_err(at)?;
         let answer = session.apply(operation).map_err(at)?;
         let text = if json {
-            json_line(&session.answer_document(answer))?
+            session.answer_line(answer)?
         } else {
-            session.answer_text(&answer) + "\n"
-        };
+            session.answer_text(&answer)
+        } + "\n";
         if !page.write(&text) {
             break;
         }
@@ -126,82 +123,4 @@ fn each(
         }
     }
     Ok(())
-}
-
-fn json_line<T: serde::Serialize>(of: &T) -> Answer {
-    serde_json::to_string(of)
-        .map(|text| text + "\n")
-        .map_err(Failure::of_program)
-}
-
-fn list(json: bool) -> Answer {
-    let rows = attempt::list()?;
-    if json {
-        return serde_json::to_string_pretty(&rows).map_err(Failure::of_program);
-    }
-    let widest = rows.iter().map(|row| row.name.chars().count()).max().unwrap_or(0);
-    let lines: Vec<String> = rows
-        .iter()
-        .map(|row| {
-            say!(
-                "card-exercise",
-                step = row.step,
-                name = format!("{:widest$}", row.name),
-                layout = row.layout.clone(),
-                title = row.title.clone()
-            )
-        })
-        .collect();
-    Ok(lines.join("\n"))
-}
-
-/// Does everything in a journal again.
-pub(super) fn replay(file: &Path, debrief: Option<&Path>, json: bool) -> Answer {
-    let found = match debrief {
-        Some(page) => attempt::replay_debrief(file, page)?,
-        None => attempt::replay(file)?,
-    };
-    if json {
-        return serde_json::to_string_pretty(&found).map_err(Failure::of_program);
-    }
-    let (journal, exercise, seed) = (found.journal.clone(), found.scenario.clone(), found.seed.to_string());
-    let mut lines = vec![if found.sealed {
-        say!(
-            "card-replayed-sealed",
-            journal = journal,
-            operations = found.operations,
-            exercise = exercise,
-            seed = seed
-        )
-    } else {
-        say!(
-            "card-replayed",
-            journal = journal,
-            operations = found.operations,
-            exercise = exercise,
-            seed = seed
-        )
-    }];
-    lines.extend(found.notice.clone());
-    lines.push(match (found.first_difference, found.recomputed) {
-        (None, _) => say!("card-identical"),
-        (Some(first), true) => say!("card-recomputed", first = first),
-        (Some(first), false) => say!("card-changed", first = first),
-    });
-    let score = number(found.score.total, 1);
-    match found.score_identical {
-        Some(true) => lines.push(say!("card-score-identical", score = score)),
-        Some(false) => lines.push(say!("card-score-other", score = score)),
-        None => {}
-    }
-    lines.push(say!("card-state", hash = found.state_hash.clone()));
-    Ok(lines.join("\n"))
-}
-
-/// Lists all operations.
-pub(super) fn operations(json: bool) -> Answer {
-    if json {
-        return serde_json::to_string_pretty(&operations::schema()).map_err(Failure::of_program);
-    }
-    Ok(operations::text())
 }

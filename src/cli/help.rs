@@ -4,7 +4,7 @@ use clap::builder::{Resettable, StyledStr};
 use clap::{Arg, ArgAction, Command};
 
 use crate::job::supports;
-use crate::words::say;
+use crate::words::{self, say};
 
 /// The command line with its words.
 pub(super) fn worded(command: Command) -> Command {
@@ -17,7 +17,7 @@ pub(super) fn worded(command: Command) -> Command {
                 .help(say!("command-line-version")),
         )
         .about(say!("command-line-about"))
-        .long_about(say!("command-line-long-about"))
+        .long_about(say!("command-line-long-about", note = words::simulated()))
         .mut_subcommand("check", |command| {
             command
                 .about(say!("command-line-check"))

@@ -5,16 +5,11 @@ use std::process::ExitCode;
 
 use clap::builder::PossibleValue;
 
-use crate::document::mesh::MeshDocument;
 use crate::job::Failure;
-use crate::job::mesh::{self, MeshRequest, Route};
-use crate::job::mesh_chart::{self, ChartRequest};
-use crate::job::mesh_picture;
-use crate::job::placements::PlacementNumbers;
-
+use crate::job::mesh::{self, MeshRequest, PlacementNumbers, Route, chart, picture};
 use crate::words::say;
 
-use super::{Answer, Page};
+use super::page::{Page, fail, finish};
 
 /// Ways to find the contact.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -95,34 +90,33 @@ pub(super) fn run(arguments: &MeshArguments) -> ExitCode {
             Ok(rows) => {
                 let mut page = Page::new();
                 let done = rows.json_lines(|lines| page.write(lines));
-                done.map_or_else(|failure| super::fail(&failure), |()| page.end())
+                done.map_or_else(|failure| fail(&failure), |()| page.end())
             }
-            Err(failure) => super::fail(&failure),
+            Err(failure) => fail(&failure),
         },
-        None => super::finish(at_one(arguments, &request)),
+        None => finish(at_one(arguments, &request)),
     }
 }
 
-fn at_one(arguments: &MeshArguments, request: &MeshRequest) -> Answer {
+fn at_one(arguments: &MeshArguments, request: &MeshRequest) -> Result<String, Failure> {
     let placement = PlacementNumbers {
         pinion_axial_mm: arguments.pinion_axial,
         wheel_axial_mm: arguments.wheel_axial,
         offset_mm: arguments.offset_shift,
         shaft_angle_deg: arguments.shaft_angle_shift,
     };
-    let chart = arguments.chart.as_deref().map(ChartRequest::read).transpose()?;
-    let (design, document) = mesh::at(request, placement)?;
+    let axes = arguments.chart.as_deref().map(chart::axes).transpose()?;
     let text = if arguments.json {
-        json(&document)?
+        mesh::document(request, placement)?
     } else {
-        mesh::text(&design, &document)
+        mesh::text(request, placement)?
     };
     let Some(file) = &arguments.picture else {
         return Ok(text);
     };
-    match &chart {
-        Some(chart) => mesh_chart::write(request, placement, chart, file)?,
-        None => mesh_picture::write(request, placement, file)?,
+    match &axes {
+        Some(axes) => chart::write(request, placement, axes, file)?,
+        None => picture::write(request, placement, file)?,
     }
     if arguments.json {
         Ok(text)
@@ -130,8 +124,4 @@ fn at_one(arguments: &MeshArguments, request: &MeshRequest) -> Answer {
         let written = say!("files-picture-written", path = file.display().to_string());
         Ok([text, written].join("\n\n"))
     }
-}
-
-fn json(document: &MeshDocument) -> Answer {
-    serde_json::to_string_pretty(document).map_err(Failure::of_program)
 }

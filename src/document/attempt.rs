@@ -23,6 +23,8 @@ pub struct ExerciseRow {
     pub whole_build: bool,
     /// Whether there is always an axle to hand over; else saying no may be the answer.
     pub solvable: bool,
+    /// What simulated values are not: no specification for a real axle.
+    pub note: String,
 }
 
 impl ExerciseRow {
@@ -35,6 +37,7 @@ impl ExerciseRow {
             layout: scenario.layout.name().to_owned(),
             whole_build: scenario.whole_build,
             solvable: scenario.is_solvable(),
+            note: words::simulated(),
         }
     }
 }
@@ -54,6 +57,8 @@ pub struct AnswerDocument {
     /// `cautions` in sentences, one for each.
     #[serde(skip_serializing_if = "Vec::is_empty", default)]
     pub cautions_text: Vec<String>,
+    /// What simulated values are not: no specification for a real axle.
+    pub note: String,
 }
 
 impl AnswerDocument {
@@ -64,6 +69,7 @@ impl AnswerDocument {
             noticed_text: answer.noticed.iter().map(|n| words::answer::notice(n, hints)).collect(),
             cautions_text: answer.cautions.iter().map(|c| words::answer::caution(*c)).collect(),
             answer,
+            note: words::simulated(),
         }
     }
 }
@@ -91,6 +97,8 @@ pub struct AttemptDocument {
     pub truth: Option<TruthDocument>,
     /// BLAKE3 of the whole state.
     pub state_hash: String,
+    /// What simulated values are not: no specification for a real axle.
+    pub note: String,
 }
 
 /// The approval print of a set: what both flanks of the designed gears show at their designed place.
@@ -348,4 +356,6 @@ pub struct ReplayDocument {
     pub notice: Option<String>,
     /// BLAKE3 of the whole state at its end.
     pub state_hash: String,
+    /// What simulated values are not: no specification for a real axle.
+    pub note: String,
 }

@@ -4,6 +4,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::gear::{DepthTaper, Design};
+use crate::words;
 
 /// One gear set in the list.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
@@ -24,6 +25,8 @@ pub struct GearSetRow {
     pub wheel_outer_pitch_diameter_mm: f64,
     /// "tapered" or "uniform".
     pub depth: String,
+    /// What simulated values are not: no specification for a real axle.
+    pub note: String,
 }
 
 impl GearSetRow {
@@ -42,6 +45,7 @@ impl GearSetRow {
                 DepthTaper::Uniform => "uniform",
             }
             .to_owned(),
+            note: words::simulated(),
         }
     }
 }

@@ -31,6 +31,8 @@ pub struct MeshDocument {
     pub drive: FlankDocument,
     /// Contact of the wheel's concave flank.
     pub coast: FlankDocument,
+    /// What simulated values are not: no specification for a real axle.
+    pub note: String,
 }
 
 /// How far the gears stand from where they were designed to.

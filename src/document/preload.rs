@@ -40,6 +40,8 @@ pub struct PreloadDocument {
     pub rolling_torque_nm: TorqueParts,
     /// Torque that starts it.
     pub breakaway_nm: TorqueParts,
+    /// What simulated values are not: no specification for a real axle.
+    pub note: String,
 }
 
 /// A torque with its parts, N m.

@@ -4,9 +4,9 @@
 //! It is worked out from the gears as designed and knows nothing of the axle on the bench.
 
 use super::counted::Counted;
+use super::scenario::DepthFrom;
 use super::scenario::Scenario;
 use super::score::approval;
-use super::wanted::DepthFrom;
 use crate::contact::{self, Film, Pair, Pattern, Placement, Route};
 use crate::gear::Side;
 

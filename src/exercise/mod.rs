@@ -32,16 +32,12 @@ mod outcome;
 mod par;
 mod prepared;
 mod scenario;
-mod scenario_file;
-mod scenario_problem;
 pub mod score;
 mod spread;
 pub mod technician;
 mod texts_file;
 mod trainee_view;
 mod variant;
-mod wanted;
-mod wanted_file;
 
 pub use approval::{ApprovalPrint, ApprovedFlank, Lean, lean};
 pub use attempt::{Attempt, Step};
@@ -54,10 +50,11 @@ pub use incurable::{Incurable, incurable};
 pub use outcome::Outcome;
 pub use par::{Par, par};
 pub use prepared::{Exercise, ExerciseError, Source, Sources, Unread};
-pub use scenario::{Factor, Fault, FaultKind, Scenario, Start, Targets, Window};
-pub use scenario_problem::ScenarioProblem;
+pub use scenario::{
+    Asked, AskedFor, DepthFrom, Factor, Fault, FaultKind, PackWanted, PlatesWanted, Scenario, ScenarioProblem, Start,
+    Targets, ToolOff, Weights, Window,
+};
 pub use score::{Loss, LossReason, Score, ScorePart, score};
 pub use spread::Spread;
 pub use trainee_view::{SeenPiece, TraineeView};
 pub use variant::truth;
-pub use wanted::{Asked, AskedFor, DepthFrom, PackWanted, PlatesWanted, ToolOff, Weights};

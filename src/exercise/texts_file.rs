@@ -1,7 +1,7 @@
 //! The texts of a scenario file: those in English at its top, those in other languages in `[texts.LANGUAGE]`.
 
 use super::card_texts::TranslatedTexts;
-use super::scenario_problem::ScenarioProblem;
+use super::scenario::ScenarioProblem;
 use crate::text::{FIRST_LANGUAGE, LanguageTag, Problems, Table, TagFault};
 
 /// Most characters of a title.

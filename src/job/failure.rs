@@ -1,5 +1,6 @@
 //! Why a job was not done, in words for people.
 
+use crate::report::problem::error_line;
 use crate::store::StoreError;
 use crate::words::say;
 
@@ -55,11 +56,6 @@ impl Failure {
     pub fn of_program(error: impl std::fmt::Display) -> Self {
         Self::went_wrong(say!("files-program-fault", why = error.to_string()))
     }
-}
-
-/// A sentence that begins small, marked as an error.
-pub(super) fn error_line(what: impl Into<String>) -> String {
-    say!("files-error", what = what.into())
 }
 
 impl From<StoreError> for Failure {

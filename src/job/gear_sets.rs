@@ -4,11 +4,12 @@ use std::path::Path;
 
 use crate::catalogue;
 use crate::gear::{Design, GearSet, GearSetProblem, GeometryError, Side};
+use crate::report::problem::problem_text;
 use crate::store;
 use crate::text::{Document, Limits, Problems, decode};
 use crate::words::say;
 
-use super::{Failure, problem_text};
+use super::Failure;
 
 /// A gear set with the name under which it was found.
 #[derive(Debug, Clone, PartialEq)]

@@ -5,12 +5,13 @@ use std::path::{Path, PathBuf};
 
 use crate::catalogue::{self, Shelf};
 use crate::exercise::{Exercise, ExerciseError, Scenario, ScenarioProblem, Source, Sources, Unread};
+use crate::report::problem::problem_text;
 use crate::store;
 use crate::text::{Document, Limits, Problems, decode};
 use crate::words::say;
 
+use super::Failure;
 use super::gear_sets::listed;
-use super::{Failure, problem_text};
 
 /// A scenario with the name under which it was found.
 #[derive(Debug, Clone)]

@@ -4,12 +4,13 @@ use std::path::Path;
 
 use crate::bearing::{Support, SupportProblem};
 use crate::catalogue;
+use crate::report::problem::problem_text;
 use crate::store;
 use crate::text::{Limits, decode};
 use crate::words::say;
 
+use super::Failure;
 use super::gear_sets::listed;
-use super::{Failure, problem_text};
 
 /// A pinion support with the name under which it was found.
 #[derive(Debug, Clone, PartialEq)]

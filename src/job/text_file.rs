@@ -4,11 +4,12 @@ use std::convert::Infallible;
 use std::io::{BufRead, Read as _};
 use std::path::Path;
 
+use crate::report::problem::problem_text;
 use crate::store;
 use crate::text::{Limits, decode};
 use crate::words::say;
 
-use super::{Failure, problem_text};
+use super::Failure;
 
 /// How large such a file may be.
 const LIMITS: Limits = Limits {

@@ -12,11 +12,11 @@ use super::place::Place;
 use super::saved::Saved;
 use super::turn::Turn;
 use crate::quantity::Units;
-use crate::words::say;
+use crate::words;
 
 /// The note that stands in the window at all times.
 pub fn safety_note() -> String {
-    say!("window-safety-note")
+    words::simulated()
 }
 
 /// What the window shows.

@@ -207,6 +207,14 @@ fn all_operations_are_listed_with_their_fields() {
             "{name}"
         );
     }
+    // Both say the same of every field.
+    let fields = schema["oneOf"].as_array().into_iter().flatten();
+    for (name, field) in fields.flat_map(|one| one["properties"].as_object().into_iter().flatten()) {
+        if name != "do" {
+            let about = field["description"].as_str().expect("words");
+            assert!(people.contains(&format!(". {about}\n")), "{name}: {about}");
+        }
+    }
     for said in [
         "force_kn: number 0.5 to 200",
         "precautions: list of one of",

@@ -7,8 +7,8 @@ use std::time::Duration;
 
 use lashwright::bench::Operation;
 use lashwright::exercise::journal::{self, Writer};
+use lashwright::job::attempt::Journal;
 use lashwright::job::attempt::{LONGEST_LINE, OpenAttempt, operation_of};
-use lashwright::job::attempt_journal::Journal;
 use lashwright::job::{AtFault, store_error, text_file};
 use lashwright::numerics::random::Stream;
 use lashwright::store::{JournalFile, StoreError, read_within, write_whole};
@@ -36,7 +36,7 @@ fn attempt(journal: &Path) -> Command {
 fn kept_of(line: &str) -> Value {
     let mut answer: Value = serde_json::from_str(line).expect("one document a line");
     let fields = answer.as_object_mut().expect("an object");
-    fields.retain(|key, _| !key.ends_with("_text"));
+    fields.retain(|key, _| !key.ends_with("_text") && key != "note");
     answer
 }
 

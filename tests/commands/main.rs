@@ -10,5 +10,6 @@ mod journal_file;
 mod journals;
 mod mesh;
 mod mesh_picture;
+mod note;
 mod preload;
 mod program;

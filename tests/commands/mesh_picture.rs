@@ -330,7 +330,7 @@ fn bad_charts_are_refused_and_nothing_is_written() {
         (&["--chart", "P=0:1:1,G=0:1:1"] as &[&str], "--picture"),
         (
             &["--picture", path, "--placements", "tests/commands/mesh_inputs/good.csv"],
-            "cannot be used with",
+            "does not go together with",
         ),
     ] {
         let run = run(&[&["mesh", SET], arguments].concat());

@@ -58,6 +58,12 @@ pub(crate) fn run_in(language: &str, arguments: &[&str]) -> Run {
     }
 }
 
+/// Whether a text holds a number that is none, also right behind a letter as in the path of a drawing.
+pub(crate) fn has_no_number(text: &str) -> bool {
+    let words = text.split(|c: char| !c.is_alphanumeric());
+    text.contains("NaN") || words.into_iter().any(|word| word.ends_with("inf"))
+}
+
 /// A path as an argument.
 pub(crate) fn words(path: &Path) -> &str {
     path.to_str().expect("a plain name")

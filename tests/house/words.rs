@@ -407,28 +407,31 @@ const NO_WORDS: &[(&str, &[&str])] = &[
         ],
     ),
     // Classes and attributes of the debrief's page.
-    ("job/debrief/believed.rs", &["n truth", "p class=\\\"small muted\\\""]),
-    ("job/debrief/judged.rs", &["n truth", "n belief"]),
-    ("job/debrief/made.rs", &["n truth"]),
     (
-        "job/debrief/mod.rs",
+        "report/debrief/believed.rs",
+        &["n truth", "p class=\\\"small muted\\\""],
+    ),
+    ("report/debrief/judged.rs", &["n truth", "n belief"]),
+    ("report/debrief/made.rs", &["n truth"]),
+    (
+        "report/debrief/page.rs",
         &["p class=\\\"small muted\\\"", "div class=\\\"muted small\\\""],
     ),
     (
-        "job/debrief/plates.rs",
+        "report/debrief/plates.rs",
         &["div class=\\\"truth\\\"", "div class=\\\"belief\\\""],
     ),
     (
-        "job/debrief/prints.rs",
+        "report/debrief/prints.rs",
         &["p class=\\\"lead\\\"", "div class=\\\"belief\\\""],
     ),
-    ("job/debrief/truth.rs", &["n truth"]),
-    ("job/debrief/what_if.rs", &["small belief", "small truth"]),
+    ("report/debrief/truth.rs", &["n truth"]),
+    ("report/debrief/what_if.rs", &["small belief", "small truth"]),
     // Names of fonts.
     ("drawing/svg.rs", &["B612, 'DejaVu Sans', sans-serif"]),
     // A type's name where it is looked at while debugging, and the program's own name.
-    ("job/mesh.rs", &["Rows"]),
-    ("job/mesh_sheet.rs", &["Lashwright"]),
+    ("job/mesh/rows.rs", &["Rows"]),
+    ("report/mesh/sheet.rs", &["Lashwright"]),
     // Keys of the keyboard, as they are kept.
     ("view/keys/action.rs", &["Plus", "Minus", "Space", "Comma", "Period"]),
     (
@@ -453,7 +456,7 @@ const NO_WORDS: &[(&str, &[&str])] = &[
 ];
 
 /// Style sheets: of their file the text that begins so.
-const STYLE_SHEETS: &[(&str, &str)] = &[("job/debrief/html.rs", "@page{")];
+const STYLE_SHEETS: &[(&str, &str)] = &[("report/html.rs", "@page{")];
 
 #[test]
 fn no_text_for_people_stands_in_the_program() {

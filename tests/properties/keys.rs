@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use lashwright::job::kept_keys;
+use lashwright::job::kept::keys as kept_keys;
 use lashwright::store::{read_within, write_whole};
 use lashwright::view::keys::KeysError;
 use lashwright::view::{Action, KeyName, Keys, Place};

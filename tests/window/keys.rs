@@ -2,7 +2,7 @@
 
 use bevy::prelude::*;
 use lashwright::app::{Refusal, Session, order_plugin, session_plugin};
-use lashwright::job::kept_keys;
+use lashwright::job::kept::keys as kept_keys;
 use lashwright::store::{read_within, write_whole};
 use lashwright::view::{Action, Command, KeyName, KeyTaken, Keys};
 

@@ -3,7 +3,7 @@
 command-line-about = Teaching simulator for setting up a ring and pinion
 command-line-long-about = Teaching simulator for setting up a ring and pinion. Without a command it opens the window.
 
-    Simulated values are never a specification for a real axle: the maker’s service information, local codes, and qualified practice come first.
+    { $note }
 command-line-help = Print help
 command-line-version = Print the version
 # Several commands have this option.
@@ -82,3 +82,39 @@ command-line-picture-frames = Frames that are drawn afterward with the gears tur
 
 # Where a window is asked for.
 command-line-no-window = this program was built without its window. Build it again with the default features.
+
+## What stands around
+
+command-line-usage = Usage:
+# In a usage line: any of the options, and the name of a command.
+command-line-usage-options = [OPTIONS]
+command-line-usage-command = [COMMAND]
+command-line-commands = Commands:
+command-line-arguments = Arguments:
+command-line-options = Options:
+# Behind or below what an argument is.
+command-line-with-values = { $help } [values: { $names }]
+command-line-value = - { $name }: { $help }
+command-line-with-usual = { $help } [default: { $usual }]
+command-line-usual = [default: { $usual }]
+
+## Mistakes on the command line
+
+command-line-mistake-command = there is no command `{ $given }`. Choose one that `lashwright --help` lists.
+command-line-mistake-command-near = there is no command `{ $given }`. Did you mean: { $near }?
+command-line-mistake-option = there is no option `{ $given }`. Leave it out, or choose one of this command.
+command-line-mistake-option-near = there is no option `{ $given }`. Did you mean `{ $near }`?
+command-line-mistake-too-many = `{ $given }` is one argument too many. Leave it out.
+command-line-mistake-no-value = `{ $argument }` has no value. Write one behind it.
+command-line-mistake-choice = `{ $given }` is no value of `{ $argument }`. Choose from: { $names }.
+command-line-mistake-number = `{ $given }` is no number. Give `{ $argument }` a number with a decimal point.
+command-line-mistake-whole-number = `{ $given }` is no whole number that `{ $argument }` can be. Give it a whole number without a sign.
+command-line-mistake-range = `{ $given }` is out of range for `{ $argument }`. Give a value within its range.
+command-line-mistake-twice = `{ $argument }` stands there twice. Leave one of them out.
+command-line-mistake-conflict = `{ $argument }` does not go together with { $others }. Leave one of them out.
+command-line-mistake-missing = missing: { $arguments }. Add what is missing.
+command-line-mistake-takes-no-value = `{ $argument }` takes no value, and `{ $given }` stands behind it. Leave the value out.
+command-line-mistake-no-text = an argument is no text in UTF-8. Write it anew.
+command-line-mistake-other = this command line cannot be understood. Compare it with how the command is used.
+# command: what to type
+command-line-mistake-help = `{ $command }` says what each argument is.

@@ -1,7 +1,7 @@
 # A pinion support with its nut tightened: the text of `lashwright preload`, its tables, and its chart.
 # Numbers come with their decimals; units stand here.
 
-preload-caution = Windows: common practice, no source. Simulated values are never a specification for a real axle.
+preload-windows-source = Windows: common practice, no source.
 
 # The conditions, one part beside the other.
 preload-spacer = spacer { $mm } mm ({ $inches } in)

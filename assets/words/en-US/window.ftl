@@ -1,7 +1,6 @@
 # The window: its head, its places, what stands on every page.
 
 window-name = Lashwright
-window-safety-note = Simulated values are never a specification for a real axle. The maker’s service information, local codes and qualified practice come first.
 window-safety = Safety. { $note }
 window-safety-word = Safety.
 window-place = Place

@@ -4,8 +4,8 @@ use crate::bench::StemChoice;
 use crate::contact::{Contact, Placement};
 use crate::exercise::attempt::Attempt;
 use crate::exercise::outcome::Outcome;
+use crate::exercise::scenario::DepthFrom;
 use crate::exercise::score::best_depth_mm;
-use crate::exercise::wanted::DepthFrom;
 
 /// Where the gears stand; a pinion alone counts as if the wheel stood as designed.
 pub(super) fn place(outcome: &Outcome) -> Option<Placement> {

@@ -9,10 +9,10 @@ use crate::exercise::attempt::Attempt;
 use crate::exercise::counted::Counted;
 use crate::exercise::outcome::Outcome;
 use crate::exercise::scenario::Window;
+use crate::exercise::scenario::{Asked, AskedFor, DepthFrom};
 use crate::exercise::score::{
     COAST_TIMES, EDGE_SHARE, LASH_ZERO_MM, NUT_ZERO_SHARE, PACK_MM, PRINT_FULL, PRINT_ZERO, WRENCH_SHARE,
 };
-use crate::exercise::wanted::{Asked, AskedFor, DepthFrom};
 use crate::gear;
 
 /// What was judged.

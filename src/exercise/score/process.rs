@@ -12,7 +12,7 @@ use crate::bench::{Instrument, Measurand, ReadingPart, Record};
 use crate::exercise::counted::Counted;
 use crate::exercise::history::Deed;
 use crate::exercise::judgement::{PRINT_FULL, TURNS};
-use crate::exercise::wanted::DepthFrom;
+use crate::exercise::scenario::DepthFrom;
 use crate::gear::Side as Flank;
 
 /// Places around the wheel at which lash is read.

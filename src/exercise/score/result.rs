@@ -11,8 +11,8 @@ use crate::contact::{self, FlankContact, Placement, Route};
 use crate::exercise::counted::Counted;
 use crate::exercise::history::Deed;
 use crate::exercise::judgement::PRINT_FULL;
+use crate::exercise::scenario::DepthFrom;
 use crate::exercise::scenario::Window;
-use crate::exercise::wanted::DepthFrom;
 use crate::gear::Side;
 
 /// Lash outside of its window at which no marks are left, mm (common practice, no source).

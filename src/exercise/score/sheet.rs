@@ -6,7 +6,7 @@ use super::reason::{OutcomeReason, PlateNeeds, ProcessReason};
 use crate::bench::{Measurand, Operation, PlateJudged};
 use crate::exercise::attempt::Attempt;
 use crate::exercise::judgement::TURNS;
-use crate::exercise::wanted::{Asked, AskedFor};
+use crate::exercise::scenario::{Asked, AskedFor};
 
 /// A pack is right within, and worth nothing beyond, mm.
 pub(in crate::exercise) const PACK_MM: [f64; 2] = [0.010, 0.030];

@@ -4,7 +4,7 @@ use super::person::Technician;
 use super::steps::LEAST_GAUGE_STEP_MM;
 use crate::axle::DepthShim;
 use crate::bench::{Measurand, Operation, Precaution, Predicted, Ring, ShimPlace, SpacerChoice};
-use crate::exercise::wanted::DepthFrom;
+use crate::exercise::scenario::DepthFrom;
 
 /// Force at which presses are stopped, kN: well above what such fits hold with. Common practice, no source.
 const PRESS_KN: f64 = 24.0;

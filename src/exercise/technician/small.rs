@@ -3,8 +3,8 @@
 use super::person::Technician;
 use super::print::{asks, middles};
 use crate::bench::{Measurand, Operation, ShimPlace, StemChoice, Tool};
+use crate::exercise::scenario::AskedFor;
 use crate::exercise::score::PLATE_TOLERANCE_MM;
-use crate::exercise::wanted::AskedFor;
 use crate::numerics::math;
 
 /// How far a place read off a plate may be wrong, mm: what an eye and a chart leave.

@@ -5,7 +5,7 @@ use super::steps::{LARGEST_STEP_MM, LEAST_STEP_MM};
 use crate::bench::{Level, Measurand, Operation, Part, ReadingPart};
 use crate::exercise::counted::Counted;
 use crate::exercise::fitted::Fitted;
-use crate::exercise::wanted::DepthFrom;
+use crate::exercise::scenario::DepthFrom;
 
 impl Technician {
     pub(super) fn work(&mut self) {

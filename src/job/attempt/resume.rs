@@ -3,13 +3,16 @@
 use std::path::Path;
 use std::sync::OnceLock;
 
-use super::{Journal, OpenAttempt, answered, begin, journal_failure, texts};
 use crate::exercise::{journal, score};
 use crate::job::{Failure, scenarios};
 use crate::store::JournalFile;
 use crate::words;
 use crate::words::answer::torn_line;
 use crate::words::say;
+
+use super::axle::{answered, begin, journal_failure, texts};
+use super::journal::Journal;
+use super::open::OpenAttempt;
 
 impl OpenAttempt {
     /// Opens a journal, does everything in it again and goes on with it: what is done next is added at its end. A torn last

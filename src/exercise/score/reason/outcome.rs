@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 use super::shared::{Missing, NutStands};
 use crate::exercise::counted::Counted;
 use crate::exercise::scenario::Window;
-use crate::exercise::wanted::{AskedFor, DepthFrom};
+use crate::exercise::scenario::{AskedFor, DepthFrom};
 use crate::gear::Side;
 
 /// What the axle, or what was asked for besides it, has become.

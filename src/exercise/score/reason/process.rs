@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use super::shared::{Missing, NutStands};
 use crate::bench::{Caution, Part};
-use crate::exercise::wanted::AskedFor;
+use crate::exercise::scenario::AskedFor;
 
 /// How the axle was checked, written down and put together.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
