@@ -2,14 +2,15 @@
 
 use egui::{Align2, FontId, Modal, RichText, ScrollArea, Ui};
 
-use super::theme::Ink;
+use super::page::Page;
 use super::widget::{self, ButtonFace, Rank};
-use crate::view::{Command, WindowView};
+use crate::view::Command;
 use crate::words::say;
 
 /// Shows what there is to say; a notice stays until it is put away.
-pub(super) fn notice(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
-    let ink = Ink::new(view.theme, view.text_size);
+pub(super) fn notice(ui: &Ui, page: &mut Page<'_>) {
+    let view = page.view;
+    let ink = page.ink;
     if view.file_over {
         let window = ui.ctx().content_rect();
         let layer = egui::LayerId::new(egui::Order::Foreground, egui::Id::new("file-over"));
@@ -40,10 +41,10 @@ pub(super) fn notice(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
         });
         ui.add_space(ink.space(8.0));
         let face = ButtonFace::new(say!("window-close"), say!("window-cap-escape"), Rank::Next);
-        let close = widget::button(ui, &ink, &face);
+        let close = widget::button(ui, ink, &face);
         close.clicked() || ui.input(|input| input.key_pressed(egui::Key::Enter))
     });
     if shown.inner || shown.should_close() {
-        out.push(Command::PutNoticeAway);
+        page.out.push(Command::PutNoticeAway);
     }
 }
