@@ -1,8 +1,11 @@
 //! The debrief: what was wanted, what is true, what the trainee wrote down; what was hidden; what was done.
 
-use egui::{Align2, Rect, ScrollArea, Sense, Shape, Stroke, Ui, WidgetInfo, WidgetType, pos2, vec2};
+use std::sync::Arc;
+
+use egui::{Align2, Galley, Rect, ScrollArea, Sense, Shape, Stroke, Ui, WidgetInfo, WidgetType, pos2, vec2};
 
 use super::dock::{Dock, Edge, inside};
+use super::page::Page;
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Rank};
 use crate::quantity::{Units, fine_length, number, signed};
@@ -10,9 +13,18 @@ use crate::view::bench::{BuildLine, LogEntry, Section, Standing, Verdict, standi
 use crate::view::{BenchView, Command, DebriefView, Place, WindowView, safety_note};
 use crate::words::{debrief as words, say};
 
+/// What the page is made of.
+struct Told<'a> {
+    ink: &'a Ink,
+    view: &'a WindowView<'a>,
+    board: &'a BenchView,
+    debrief: &'a DebriefView,
+    out: &'a mut Vec<Command>,
+}
+
 /// Draws the page.
-pub(super) fn debrief_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
-    let ink = Ink::new(view.theme, view.text_size);
+pub(super) fn debrief_panel(ui: &mut Ui, page: &mut Page<'_>) {
+    let (ink, view) = (page.ink, page.view);
     let area = ui.available_rect_before_wrap();
     ui.painter().rect_filled(area, 0.0, ink.color(|t| t.panel));
     let (Some(board), Some(debrief)) = (view.bench, view.debrief) else {
@@ -20,104 +32,235 @@ pub(super) fn debrief_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Co
     };
     let margin = vec2(ink.space(16.0), ink.space(10.0));
     let thin = ink.line(1.0, |t| t.line);
-    let head = Dock::fixed("verdict", Edge::Top, ink.scaled(64.0) + ink.space(12.0))
-        .margin(margin)
-        .show(ui, &ink, view, out, |ui, out| {
-            verdict(ui, &ink, view, board, debrief, out);
-        })
-        .response
-        .rect;
-    if ink.large() || area.width() < ink.scaled(1000.0) {
-        let rest = ui.available_rect_before_wrap();
-        inside(ui, "all", rest, margin, |ui| {
-            ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
-                truth(ui, &ink, view, debrief);
+    // Another attempt is read from its top.
+    let of_attempt = (&board.title, board.seed);
+    let narrow = ink.large() || area.width() < ink.scaled(1000.0);
+    if narrow {
+        let told = &mut told_of(page, board, debrief);
+        inside(ui, "all", area, margin, |ui| {
+            let scroll = ScrollArea::vertical().id_salt(of_attempt).auto_shrink([false, false]);
+            scroll.show(ui, |ui| {
+                narrow_verdict(ui, told);
                 ui.add_space(ink.space(10.0));
-                losses(ui, &ink, debrief);
-                prints(ui, &ink, view, board);
-                took(ui, &ink, board, debrief);
-                ways(ui, &ink, view, debrief);
-                hidden(ui, &ink, view, debrief);
-                log(ui, &ink, view, board);
+                truth(ui, told);
+                ui.add_space(ink.space(10.0));
+                losses(ui, told);
+                prints(ui, told);
+                took(ui, told);
+                ways(ui, told);
+                hidden(ui, told);
+                log(ui, told);
                 widget::words(ui, &safety_note(), ink.small(), ink.color(|t| t.muted));
             });
         });
-    } else {
-        let width = area.width();
-        let left = Dock::new("truth", Edge::Left, 0.56 * width, [0.35 * width, 0.7 * width])
-            .margin(margin)
-            .show(ui, &ink, view, out, |ui, _| {
-                ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
-                    truth(ui, &ink, view, debrief);
-                    prints(ui, &ink, view, board);
-                    took(ui, &ink, board, debrief);
-                    hidden(ui, &ink, view, debrief);
-                    widget::words(ui, &safety_note(), ink.small(), ink.color(|t| t.muted));
-                });
-            })
-            .response
-            .rect;
-        let right = ui.available_rect_before_wrap();
-        inside(ui, "log", right, margin, |ui| {
-            ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
-                losses(ui, &ink, debrief);
-                ways(ui, &ink, view, debrief);
-                log(ui, &ink, view, board);
-            });
-        });
-        ui.painter().vline(left.right(), left.y_range(), thin);
+        return;
     }
-    ui.painter().hline(area.x_range(), head.bottom(), thin);
-}
-
-fn verdict(
-    ui: &mut Ui,
-    ink: &Ink,
-    view: &WindowView<'_>,
-    board: &BenchView,
-    debrief: &DebriefView,
-    out: &mut Vec<Command>,
-) {
-    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
-    // The buttons first, at the right: what is left belongs to the title and the points.
-    ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-        let face = ButtonFace::plain;
-        if widget::button(ui, ink, &face(say!("verdict-another"), Rank::Next)).clicked() {
-            out.push(Command::GoTo(Place::Start));
-        }
-        if !ink.large() && widget::button(ui, ink, &face(say!("verdict-bench"), Rank::Plain)).clicked() {
-            out.push(Command::GoTo(Place::Bench));
-        }
-        if widget::button(ui, ink, &face(say!("verdict-save"), Rank::Plain)).clicked() {
-            out.push(Command::SaveDebrief);
-        }
-        ui.with_layout(egui::Layout::left_to_right(egui::Align::Center), |ui| {
-            ui.vertical(|ui| {
-                ui.spacing_mut().item_spacing.y = 0.0;
-                let words = say!("verdict-head", step = board.step, seed = board.seed.to_string());
-                widget::words(ui, &words, ink.small(), muted);
-                widget::words(ui, &board.title, ink.page_title(), text);
-                if let Some(said) = view.desk.problem {
-                    widget::words(ui, said, ink.small(), text);
-                }
-            });
-            ui.add_space(ink.space(16.0));
-            points(ui, ink, debrief);
+    let plan = Head::of(ui, &told_of(page, board, debrief), area.width() - 2.0 * margin.x);
+    let head = Dock::fixed("verdict", Edge::Top, plan.height + 2.0 * margin.y)
+        .margin(margin)
+        .place(ui, page);
+    let width = area.width();
+    let left = Dock::new("truth", Edge::Left, 0.56 * width, [0.35 * width, 0.7 * width])
+        .margin(margin)
+        .place(ui, page);
+    let right = ui.available_rect_before_wrap();
+    let told = &mut told_of(page, board, debrief);
+    head.show(ui, |ui| verdict(ui, told, &plan));
+    left.show(ui, |ui| {
+        let scroll = ScrollArea::vertical().id_salt(of_attempt).auto_shrink([false, false]);
+        scroll.show(ui, |ui| {
+            truth(ui, told);
+            prints(ui, told);
+            took(ui, told);
+            hidden(ui, told);
+            widget::words(ui, &safety_note(), ink.small(), ink.color(|t| t.muted));
         });
     });
+    inside(ui, "log", right, margin, |ui| {
+        let scroll = ScrollArea::vertical().id_salt(of_attempt).auto_shrink([false, false]);
+        scroll.show(ui, |ui| {
+            losses(ui, told);
+            ways(ui, told);
+            log(ui, told);
+        });
+    });
+    ui.painter().vline(left.rect.right(), left.rect.y_range(), thin);
+    ui.painter().hline(area.x_range(), head.rect.bottom(), thin);
 }
 
-/// The score: the total large, its parts as bars beside it where there is room.
-fn points(ui: &mut Ui, ink: &Ink, debrief: &DebriefView) {
-    let text = ink.color(|t| t.text);
+fn told_of<'a>(page: &'a mut Page<'_>, board: &'a BenchView, debrief: &'a DebriefView) -> Told<'a> {
+    Told {
+        ink: page.ink,
+        view: page.view,
+        board,
+        debrief,
+        out: page.out,
+    }
+}
+
+/// What can be done from here, from left to right.
+fn ways_on() -> [(ButtonFace, Command); 3] {
+    let face = ButtonFace::plain;
+    [
+        (face(say!("verdict-save"), Rank::Plain), Command::SaveDebrief),
+        (face(say!("verdict-bench"), Rank::Plain), Command::GoTo(Place::Bench)),
+        (face(say!("verdict-another"), Rank::Next), Command::GoTo(Place::Start)),
+    ]
+}
+
+fn buttons(ui: &mut Ui, told: &mut Told<'_>) {
+    for (face, command) in ways_on() {
+        if widget::button(ui, told.ink, &face).clicked() {
+            told.out.push(command);
+        }
+    }
+}
+
+/// How the head is laid out where the page has two columns.
+struct Head {
+    /// Width of what can be pressed.
+    buttons: f32,
+    /// Width of a part's bar.
+    part: f32,
+    /// Whether the points stand below the title.
+    below: bool,
+    height: f32,
+}
+
+impl Head {
+    fn of(ui: &Ui, told: &Told<'_>, width: f32) -> Self {
+        let ink = told.ink;
+        let gap = ui.spacing().item_spacing.x;
+        let buttons: f32 = ways_on().iter().map(|(face, _)| face.size(ui, ink).x + gap).sum();
+        let part = part_width(ui, told);
+        let parts = (part + gap) * told.debrief.parts.len() as f32;
+        let score = score_size(ui, told);
+        let painter = ui.painter();
+        let title = painter.layout_no_wrap(told.board.title.clone(), ink.page_title(), ink.color(|t| t.text));
+        let points = score.x + parts + ink.space(40.0);
+        let below = title.size().x.max(ink.scaled(160.0)) + points + buttons > width;
+        let wrapped = painter.layout(
+            told.board.title.clone(),
+            ink.page_title(),
+            ink.color(|t| t.text),
+            (width - buttons).max(60.0),
+        );
+        let words = ink.scaled(if told.view.desk.problem.is_some() { 36.0 } else { 18.0 });
+        let first = (words + wrapped.size().y).max(ink.scaled(48.0));
+        let height = if below {
+            first + ink.space(6.0) + score.y
+        } else {
+            first.max(score.y)
+        };
+        Self {
+            buttons,
+            part,
+            below,
+            height,
+        }
+    }
+}
+
+/// Title, points and what can be done from here, side by side; the points below where there is no room.
+fn verdict(ui: &mut Ui, told: &mut Told<'_>, plan: &Head) {
+    let ink = told.ink;
+    let row = |ui: &mut Ui, told: &mut Told<'_>| {
+        ui.horizontal(|ui| {
+            let left = ui.available_width() - plan.buttons;
+            ui.allocate_ui_with_layout(
+                vec2(left, 0.0),
+                egui::Layout::left_to_right(egui::Align::Center),
+                |ui| {
+                    ui.set_min_width(left);
+                    if plan.below {
+                        ui.vertical(|ui| title(ui, told));
+                    } else {
+                        let width = left - score_size(ui, told).x - plan.part * told.debrief.parts.len() as f32;
+                        let gaps = ui.spacing().item_spacing.x * told.debrief.parts.len() as f32 + ink.space(40.0);
+                        ui.allocate_ui(vec2((width - gaps).max(60.0), 0.0), |ui| {
+                            ui.vertical(|ui| title(ui, told))
+                        });
+                        ui.add_space(ink.space(16.0));
+                        points(ui, told, plan.part);
+                    }
+                },
+            );
+            buttons(ui, told);
+        });
+    };
+    row(ui, told);
+    if plan.below {
+        ui.add_space(ink.space(2.0));
+        ui.horizontal(|ui| points(ui, told, plan.part));
+    }
+}
+
+/// The same where everything stands below each other and scrolls.
+fn narrow_verdict(ui: &mut Ui, told: &mut Told<'_>) {
+    title(ui, told);
+    ui.horizontal_wrapped(|ui| buttons(ui, told));
+    let part = part_width(ui, told).min(ui.available_width());
+    ui.horizontal_wrapped(|ui| points(ui, told, part));
+}
+
+fn title(ui: &mut Ui, told: &Told<'_>) {
+    let (ink, board) = (told.ink, told.board);
+    ui.spacing_mut().item_spacing.y = 0.0;
+    let words = say!("verdict-head", step = board.step, seed = board.seed.to_string());
+    widget::words(ui, &words, ink.small(), ink.color(|t| t.muted));
+    widget::words(ui, &board.title, ink.page_title(), ink.color(|t| t.text));
+    if let Some(said) = told.view.desk.problem {
+        widget::words(ui, said, ink.small(), ink.color(|t| t.text));
+    }
+}
+
+/// The total and what it is out of.
+fn score_words(ui: &Ui, told: &Told<'_>) -> [Arc<Galley>; 2] {
+    let ink = told.ink;
     let font = egui::FontId::new(40.0 * ink.factor().min(1.4), super::theme::bold());
+    let total = number(told.debrief.total, 0);
+    let painter = ui.painter();
+    [
+        painter.layout_no_wrap(total, font, ink.color(|t| t.text)),
+        painter.layout_no_wrap(say!("verdict-of-100"), ink.body(), ink.color(|t| t.muted)),
+    ]
+}
+
+fn score_size(ui: &Ui, told: &Told<'_>) -> egui::Vec2 {
+    let [total, of] = score_words(ui, told);
+    vec2(total.size().x + told.ink.space(6.0) + of.size().x, total.size().y)
+}
+
+fn part_points(points: f64, full: f64) -> String {
+    say!(
+        "verdict-part-points",
+        points = number(points, 0),
+        full = number(full, 0)
+    )
+}
+
+/// As wide as the longest name with its points: all bars are as wide.
+fn part_width(ui: &Ui, told: &Told<'_>) -> f32 {
+    let ink = told.ink;
+    let lay = |words: String| {
+        ui.painter()
+            .layout_no_wrap(words, ink.small(), ink.color(|t| t.text))
+            .size()
+            .x
+    };
+    let parts = told.debrief.parts.iter();
+    let needed =
+        parts.map(|(name, points, full)| lay(name.clone()) + ink.space(10.0) + lay(part_points(*points, *full)));
+    needed.fold(ink.scaled(110.0), f32::max).ceil()
+}
+
+/// The score: the total large, its parts as bars beside it.
+fn points(ui: &mut Ui, told: &Told<'_>, width: f32) {
+    let (ink, debrief) = (told.ink, told.debrief);
+    let text = ink.color(|t| t.text);
+    let [galley, small] = score_words(ui, told);
+    let (rect, response) = ui.allocate_exact_size(score_size(ui, told), Sense::hover());
     let total = number(debrief.total, 0);
-    let galley = ui.painter().layout_no_wrap(total.clone(), font, text);
-    let small = ui
-        .painter()
-        .layout_no_wrap(say!("verdict-of-100"), ink.body(), ink.color(|t| t.muted));
-    let size = vec2(galley.size().x + ink.space(6.0) + small.size().x, galley.size().y);
-    let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
     response
         .widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, say!("verdict-score", total = total.as_str())));
     let after = galley.size().x + ink.space(6.0);
@@ -125,24 +268,9 @@ fn points(ui: &mut Ui, ink: &Ink, debrief: &DebriefView) {
     let at = pos2(rect.left() + after, rect.bottom() - small.size().y - ink.scaled(6.0));
     ui.painter().galley(at, small, text);
     ui.add_space(ink.space(8.0));
-    // All of them beside each other if there is room for their words; as wide as they like where there is more.
-    let each = ui.available_width() / debrief.parts.len().max(1) as f32 - ui.spacing().item_spacing.x;
-    let width = if each >= ink.scaled(124.0) {
-        each.min(ink.scaled(142.0))
-    } else {
-        ink.scaled(142.0)
-    };
     for (name, points, full) in &debrief.parts {
-        // What has no room beside the buttons stands in the table of losses all the same.
-        if ui.available_width() < width {
-            break;
-        }
         let (rect, response) = ui.allocate_exact_size(vec2(width, ink.scaled(40.0)), Sense::hover());
-        let words = say!(
-            "verdict-part-points",
-            points = number(*points, 0),
-            full = number(*full, 0),
-        );
+        let words = part_points(*points, *full);
         response.widget_info(|| {
             let said = say!("verdict-part-said", name = name.as_str(), points = words.as_str());
             WidgetInfo::labeled(WidgetType::Label, true, said)
@@ -164,7 +292,8 @@ fn points(ui: &mut Ui, ink: &Ink, debrief: &DebriefView) {
 }
 
 /// Where the points went, the most first.
-fn losses(ui: &mut Ui, ink: &Ink, debrief: &DebriefView) {
+fn losses(ui: &mut Ui, told: &Told<'_>) {
+    let (ink, debrief) = (told.ink, told.debrief);
     let text = ink.color(|t| t.text);
     widget::words(ui, &say!("verdict-losses"), ink.zone_title(), text);
     ui.spacing_mut().item_spacing.y = 0.0;
@@ -210,7 +339,8 @@ fn losses(ui: &mut Ui, ink: &Ink, debrief: &DebriefView) {
     ui.add_space(ink.space(10.0));
 }
 
-fn truth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
+fn truth(ui: &mut Ui, told: &Told<'_>) {
+    let (ink, view, debrief) = (told.ink, told.view, told.debrief);
     ui.spacing_mut().item_spacing.y = 0.0;
     let width = ui.available_width();
     let (rect, response) = ui.allocate_exact_size(vec2(width, ink.scaled(26.0)), Sense::hover());
@@ -399,7 +529,8 @@ fn band(ui: &Ui, ink: &Ink, [left, right]: [f32; 2], y: f32, standing: &Standing
 }
 
 /// All prints that were looked at, in order.
-fn prints(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
+fn prints(ui: &mut Ui, told: &Told<'_>) {
+    let (ink, view, board) = (told.ink, told.view, told.board);
     if board.prints.is_empty() {
         return;
     }
@@ -421,7 +552,7 @@ fn prints(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
                 number = print.number,
             );
             response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, &name));
-            super::bench::small_print(ui, Rect::from_min_size(rect.min, size), view, board, print);
+            super::bench::small_print(ui, Rect::from_min_size(rect.min, size), view.theme, board, print);
             ui.painter().text(
                 rect.left_bottom(),
                 Align2::LEFT_BOTTOM,
@@ -435,7 +566,8 @@ fn prints(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
 }
 
 /// What it took, beside what the reference technician takes for this axle.
-fn took(ui: &mut Ui, ink: &Ink, board: &BenchView, debrief: &DebriefView) {
+fn took(ui: &mut Ui, told: &Told<'_>) {
+    let (ink, board, debrief) = (told.ink, told.board, told.debrief);
     ui.add_space(ink.space(10.0));
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     widget::words(ui, &say!("verdict-took"), ink.zone_title(), text);
@@ -463,7 +595,8 @@ fn took(ui: &mut Ui, ink: &Ink, board: &BenchView, debrief: &DebriefView) {
     );
 }
 
-fn hidden(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
+fn hidden(ui: &mut Ui, told: &Told<'_>) {
+    let (ink, view, debrief) = (told.ink, told.view, told.debrief);
     ui.spacing_mut().item_spacing.y = 0.0;
     if debrief.has(Section::State) {
         state(ui, ink, view, debrief);
@@ -515,7 +648,8 @@ fn made(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
 
 /// The builds of the reference technician, then the trainee's own, each with what was changed and how it came out; where there
 /// are none, what the reference technician did.
-fn ways(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, debrief: &DebriefView) {
+fn ways(ui: &mut Ui, told: &Told<'_>) {
+    let (ink, view, debrief) = (told.ink, told.view, told.debrief);
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     ui.add_space(ink.space(10.0));
     widget::words(ui, &say!("verdict-reference"), ink.zone_title(), text);
@@ -577,7 +711,8 @@ fn build_words(ui: &mut Ui, ink: &Ink, units: Units, build: &BuildLine) {
     }
 }
 
-fn log(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
+fn log(ui: &mut Ui, told: &Told<'_>) {
+    let (ink, view, board) = (told.ink, told.view, told.board);
     widget::words(ui, &say!("verdict-done"), ink.zone_title(), ink.color(|t| t.text));
     ui.spacing_mut().item_spacing.y = ink.space(1.0);
     for told in &board.told_back {

@@ -1,9 +1,9 @@
 //! Panels at the edges of a page: egui's own, that can be dragged, filled and parted by lines as the look wants them. Their
 //! sizes are remembered, for each size of text its own.
 
-use egui::{Frame, Id, InnerResponse, Panel, Rangef, Rect, Ui, UiBuilder, Vec2};
+use egui::{Frame, Id, Panel, Rangef, Rect, Ui, UiBuilder, Vec2};
 
-use super::theme::Ink;
+use super::page::Page;
 use crate::view::{Command, Rgb, WindowView, look::Tokens};
 
 /// The edge that a panel lies at.
@@ -69,15 +69,10 @@ impl Dock {
         panel_key(self.name, view)
     }
 
-    /// Draws it, and answers where it lies.
-    pub(super) fn show<R>(
-        self,
-        ui: &mut Ui,
-        ink: &Ink,
-        view: &WindowView<'_>,
-        out: &mut Vec<Command>,
-        add: impl FnOnce(&mut Ui, &mut Vec<Command>) -> R,
-    ) -> InnerResponse<R> {
+    /// Lays it out and fills it, and answers where it lies. What stands in it is drawn by [`Placed::show`], in the order in
+    /// which the keyboard is to go from one to the next.
+    pub(super) fn place(self, ui: &mut Ui, page: &mut Page<'_>) -> Placed {
+        let view = page.view;
         // Large text and small text need different sizes: each has its own panel in egui's memory.
         let id = Id::new((self.name, view.text_size.percent()));
         let kept = view.panels.get(&self.key(view)).copied();
@@ -101,20 +96,39 @@ impl Dock {
             // The panel is as large as it is, whatever stands in it.
             ui.set_min_size(rect.size());
             if let Some(fill) = self.fill {
-                ui.painter().rect_filled(rect, 0.0, ink.color(fill));
+                ui.painter().rect_filled(rect, 0.0, page.ink.color(fill));
             }
-            inside(ui, self.name, rect, self.margin, |ui| add(ui, out))
         });
+        let rect = shown.response.rect;
         let handle = ui.ctx().read_response(id.with("__resize"));
         if self.dragged && handle.is_some_and(|handle| handle.drag_stopped()) {
-            let rect = shown.response.rect;
             let points = match self.edge {
                 Edge::Left | Edge::Right => rect.width(),
                 Edge::Top | Edge::Bottom => rect.height(),
             };
-            out.push(Command::KeepPanel(self.key(view), points));
+            page.out.push(Command::KeepPanel(self.key(view), points));
         }
-        shown
+        Placed {
+            name: self.name,
+            rect,
+            margin: self.margin,
+        }
+    }
+}
+
+/// A panel that has its place.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Placed {
+    name: &'static str,
+    /// Where it lies.
+    pub(super) rect: Rect,
+    margin: Vec2,
+}
+
+impl Placed {
+    /// Draws what stands in it.
+    pub(super) fn show<R>(&self, ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) -> R {
+        inside(ui, self.name, self.rect, self.margin, add)
     }
 }
 

@@ -2,17 +2,19 @@
 
 use egui::{Align2, EventFilter, Id, Key, Modifiers, ScrollArea, Ui, vec2};
 
+use super::page::Page;
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Rank, Row};
 use crate::quantity::{self, Units};
 use crate::view::gear_list::{Family, hunting_label};
-use crate::view::{Command, GearEntry, TextSize, WindowView};
+use crate::view::{Command, GearEntry, TextSize};
 use crate::words::say;
 
 /// The list of gear sets. A click or the space bar chooses; with the keyboard in the list, up and down choose the
 /// neighbour.
-pub fn gear_list_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
-    let ink = Ink::new(view.theme, view.text_size);
+pub(super) fn gear_list_panel(ui: &mut Ui, page: &mut Page<'_>) {
+    let view = page.view;
+    let ink = page.ink;
     let muted = ink.color(|t| t.muted);
     ui.horizontal(|ui| {
         ui.spacing_mut().interact_size.y = 0.0;
@@ -26,13 +28,14 @@ pub fn gear_list_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command
     let height = ui.available_height() - ink.scaled(28.0) - ink.space(6.0);
     ui.allocate_ui(vec2(ui.available_width(), height), |ui| {
         ui.set_min_height(height);
-        list(ui, &ink, view, out);
+        list(ui, page);
     });
-    open_file(ui, &ink, out);
+    open_file(ui, page);
 }
 
 /// A gear file of one's own, by its path. Dropping it on the window does the same.
-fn open_file(ui: &mut Ui, ink: &Ink, out: &mut Vec<Command>) {
+fn open_file(ui: &mut Ui, page: &mut Page<'_>) {
+    let ink = page.ink;
     let typed = ui.id().with("gear-file");
     let mut path: String = ui.data(|data| data.get_temp(typed)).unwrap_or_default();
     ui.horizontal(|ui| {
@@ -52,14 +55,15 @@ fn open_file(ui: &mut Ui, ink: &Ink, out: &mut Vec<Command>) {
             .inner
             .clicked();
         if there && (entered || pressed) {
-            out.push(Command::OpenGears(path.trim().into()));
+            page.out.push(Command::OpenGears(path.trim().into()));
             path.clear();
         }
     });
     ui.data_mut(|data| data.insert_temp(typed, path));
 }
 
-fn list(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
+fn list(ui: &mut Ui, page: &mut Page<'_>) {
+    let (ink, view) = (page.ink, page.view);
     if view.gears.is_empty() {
         widget::words(ui, &say!("gears-none"), ink.body(), ink.color(|t| t.muted));
         return;
@@ -68,20 +72,13 @@ fn list(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for (index, entry) in view.gears.iter().enumerate() {
-            row(ui, ink, view, list, index, entry, out);
+            row(ui, page, list, index, entry);
         }
     });
 }
 
-fn row(
-    ui: &mut Ui,
-    ink: &Ink,
-    view: &WindowView<'_>,
-    list: Id,
-    index: usize,
-    entry: &GearEntry,
-    out: &mut Vec<Command>,
-) {
+fn row(ui: &mut Ui, page: &mut Page<'_>, list: Id, index: usize, entry: &GearEntry) {
+    let (ink, view) = (page.ink, page.view);
     let numbers = &entry.numbers;
     let second = say!(
         "gears-second",
@@ -100,7 +97,7 @@ fn row(
         },
     );
     if response.clicked() {
-        out.push(Command::ChooseGears(index));
+        page.out.push(Command::ChooseGears(index));
     }
     if response.gained_focus() {
         response.scroll_to_me(None);
@@ -130,7 +127,7 @@ fn row(
             _ => None,
         };
         if let Some(neighbour) = neighbour {
-            out.push(Command::ChooseGears(neighbour));
+            page.out.push(Command::ChooseGears(neighbour));
             ui.memory_mut(|memory| memory.request_focus(list.with(neighbour)));
         }
     }
@@ -154,8 +151,8 @@ fn design_length(length_mm: f64, units: Units) -> String {
 }
 
 /// The numbers of the chosen set.
-pub fn gear_numbers_panel(ui: &mut Ui, view: &WindowView<'_>) {
-    let ink = Ink::new(view.theme, view.text_size);
+pub(super) fn gear_numbers_panel(ui: &mut Ui, page: &Page<'_>) {
+    let (ink, view) = (page.ink, page.view);
     let Some(entry) = view.chosen_gears() else {
         widget::words(ui, &say!("gears-choose"), ink.body(), ink.color(|t| t.muted));
         return;
@@ -194,7 +191,7 @@ pub fn gear_numbers_panel(ui: &mut Ui, view: &WindowView<'_>) {
         ),
     ];
     for (word, number) in rows {
-        widget::number_row(ui, &ink, &word, &number);
+        widget::number_row(ui, ink, &word, &number);
     }
     ui.add_space(ink.space(6.0));
     if let Some(family) = numbers.family {

@@ -1,23 +1,53 @@
-//! The head of the sheet: the program's name at the left, units, ground and text size at the right.
+//! The head of the sheet: the program's name and its places at the left; units, ground, text size and language at the right.
 
-use egui::{Align, Layout, Ui};
+use egui::Ui;
 
 use super::key;
+use super::page::Page;
 use super::theme::Ink;
 use super::widget::{self, Cell};
 use crate::quantity::Units;
-use crate::view::{Action, Command, Place, Theme, WindowView};
-use crate::words::say;
+use crate::view::{Action, Command, Place, TextSize, Theme, WindowView};
+use crate::words::{Language, say};
 
-/// Draws the head.
-pub fn head_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
-    let ink = Ink::new(view.theme, view.text_size);
+/// How much of the head stands there at once. What has no room stands in a list below a button.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Room {
+    /// Everything.
+    All,
+    /// The places are a list.
+    Settings,
+    /// Units, theme and language are a list too.
+    TextSize,
+    /// So is the size of text, and the program's name is left out.
+    Least,
+}
+
+impl Room {
+    const ALL: [Self; 4] = [Self::All, Self::Settings, Self::TextSize, Self::Least];
+
+    /// The most that has room.
+    fn of(ui: &Ui, page: &Page<'_>) -> Self {
+        let room = ui.available_width();
+        let fits = |of: &Self| {
+            !(page.ink.large() && *of == Self::All) && left_width(ui, page, *of) + right_width(ui, page, *of) <= room
+        };
+        Self::ALL.into_iter().find(fits).unwrap_or(Self::Least)
+    }
+}
+
+/// Draws the head, from left to right.
+pub(super) fn head_panel(ui: &mut Ui, page: &mut Page<'_>) {
+    let (ink, view) = (page.ink, page.view);
     ui.horizontal_centered(|ui| {
-        widget::words(ui, &say!("window-name"), ink.zone_title(), ink.color(|t| t.text));
-        ui.add_space(ink.space(12.0));
-        if compact(ui, &ink) {
-            place_menu(ui, &ink, view, out);
-        } else {
+        let room = Room::of(ui, page);
+        let right = right_width(ui, page, room);
+        let edge = ui.max_rect().right();
+        if room < Room::Least {
+            widget::words(ui, &say!("window-name"), ink.zone_title(), ink.color(|t| t.text));
+            ui.add_space(ink.space(12.0));
+        }
+        if room == Room::All {
             let places: Vec<Cell<Place>> = places(view)
                 .map(|place| Cell {
                     label: place.label(),
@@ -25,33 +55,161 @@ pub fn head_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
                     hint: hint(place, view),
                 })
                 .collect();
-            if let Some(place) = widget::segments(ui, &ink, "place", &say!("window-place"), &places, Some(view.place)) {
-                out.push(Command::GoTo(place));
+            if let Some(place) = widget::segments(ui, ink, "place", &say!("window-place"), &places, Some(view.place)) {
+                page.out.push(Command::GoTo(place));
             }
+        } else {
+            place_menu(ui, page);
         }
-        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            // Right to left: what is listed first stands at the right edge.
-            let help = widget::lone_cell(ui, &ink, "keys", [&say!("window-keys"), "?"], view.help);
-            if help.on_hover_text(say!("window-keys-help")).clicked() {
-                out.push(Command::ShowHelp(!view.help));
-            }
+        ui.add_space((edge - right - ui.cursor().left()).max(0.0));
+        if room <= Room::Settings {
+            units(ui, page);
             ui.add_space(ink.space(8.0));
-            text_size(ui, &ink, view, out);
+            theme(ui, page);
             ui.add_space(ink.space(8.0));
-            let themes = Theme::ALL.map(|theme| Cell::new(theme.label(), theme));
-            if let Some(theme) = widget::segments(ui, &ink, "theme", &say!("window-theme"), &themes, Some(view.theme)) {
-                out.push(Command::SetTheme(theme));
-            }
+        }
+        if room <= Room::TextSize {
+            text_size(ui, page);
             ui.add_space(ink.space(8.0));
-            let units = [
-                Cell::new(say!("window-units-metric"), Units::Metric),
-                Cell::new(say!("window-units-inch"), Units::Inch),
-            ];
-            if let Some(units) = widget::segments(ui, &ink, "units", &say!("window-units"), &units, Some(view.units)) {
-                out.push(Command::SetUnits(units));
-            }
-        });
+        }
+        if room <= Room::Settings {
+            language_menu(ui, page, room);
+        } else {
+            settings_menu(ui, page, room);
+        }
+        ui.add_space(ink.space(8.0));
+        let help = widget::lone_cell(ui, ink, "keys", [&say!("window-keys"), HELP], view.help);
+        if help.on_hover_text(say!("window-keys-help")).clicked() {
+            page.out.push(Command::ShowHelp(!view.help));
+        }
     });
+}
+
+const HELP: &str = "?";
+
+/// Width of the name and the places, with a space behind them.
+fn left_width(ui: &Ui, page: &Page<'_>, room: Room) -> f32 {
+    let (ink, view) = (page.ink, page.view);
+    let gap = ui.spacing().item_spacing.x;
+    let name = if room < Room::Least {
+        widget::text_size(ui, &say!("window-name"), ink.zone_title()).x + ink.space(12.0) + 2.0 * gap
+    } else {
+        0.0
+    };
+    let of_places = if room == Room::All {
+        let labels: Vec<String> = places(view).map(Place::label).collect();
+        widget::segments_width(ui, ink, &labels)
+    } else {
+        menu_width(ui, ink, &place_label(view.place))
+    };
+    name + of_places + gap + ink.space(12.0)
+}
+
+/// Width of what stands at the right.
+fn right_width(ui: &Ui, page: &Page<'_>, room: Room) -> f32 {
+    let ink = page.ink;
+    // A space between two things stands between the gaps that the row puts after each.
+    let apart = ink.space(8.0) + 2.0 * ui.spacing().item_spacing.x;
+    let of_text_size = || {
+        let sign = ink.scaled(28.0);
+        let said = widget::text_size(ui, &text_size_words(page), ink.body()).x;
+        2.0 * (sign + ui.spacing().item_spacing.x) + said
+    };
+    let help = widget::segments_width(ui, ink, &[HELP.to_owned()]);
+    let mut width = help + apart + menu_width(ui, ink, &menu_label(room));
+    if room <= Room::TextSize {
+        width += of_text_size() + apart;
+    }
+    if room <= Room::Settings {
+        let theme: Vec<String> = Theme::ALL.map(Theme::label).to_vec();
+        width +=
+            widget::segments_width(ui, ink, &units_words()) + widget::segments_width(ui, ink, &theme) + 2.0 * apart;
+    }
+    width
+}
+
+fn units_words() -> [String; 2] {
+    [say!("window-units-metric"), say!("window-units-inch")]
+}
+
+fn units(ui: &mut Ui, page: &mut Page<'_>) {
+    let [metric, inch] = units_words();
+    let units = [Cell::new(metric, Units::Metric), Cell::new(inch, Units::Inch)];
+    let now = Some(page.view.units);
+    if let Some(units) = widget::segments(ui, page.ink, "units", &say!("window-units"), &units, now) {
+        page.out.push(Command::SetUnits(units));
+    }
+}
+
+fn theme(ui: &mut Ui, page: &mut Page<'_>) {
+    let themes = Theme::ALL.map(|theme| Cell::new(theme.label(), theme));
+    let now = Some(page.view.theme);
+    if let Some(theme) = widget::segments(ui, page.ink, "theme", &say!("window-theme"), &themes, now) {
+        page.out.push(Command::SetTheme(theme));
+    }
+}
+
+/// All languages by their own names.
+fn languages(ui: &mut Ui, page: &mut Page<'_>) {
+    for language in Language::all() {
+        let name = language.own_name();
+        let chosen = language == Language::spoken();
+        let key = ("language", language.tag());
+        if widget::lone_cell(ui, page.ink, key, [&say!("window-language"), &name], chosen).clicked() {
+            page.out.push(Command::SetLanguage(language));
+            ui.close();
+        }
+    }
+}
+
+/// What the list of languages, or that of settings, is called on its button: where there is little room, the language by its
+/// code.
+fn menu_label(room: Room) -> String {
+    let language = Language::spoken();
+    match room {
+        Room::All => language.own_name(),
+        Room::Settings => {
+            let code = language.tag().split('-').next().unwrap_or_default();
+            code.to_uppercase()
+        }
+        Room::TextSize | Room::Least => say!("window-settings"),
+    }
+}
+
+fn language_menu(ui: &mut Ui, page: &mut Page<'_>, room: Room) {
+    let said = say!(
+        "window-said",
+        what = say!("window-language"),
+        value = Language::spoken().own_name()
+    );
+    menu(ui, page.ink, &menu_label(room), &said, |ui| languages(ui, page));
+}
+
+/// What has no room in the head.
+fn settings_menu(ui: &mut Ui, page: &mut Page<'_>, room: Room) {
+    let label = menu_label(room);
+    menu(ui, page.ink, &label, &label, |ui| {
+        units(ui, page);
+        theme(ui, page);
+        if room == Room::Least {
+            ui.horizontal(|ui| text_size(ui, page));
+        }
+        languages(ui, page);
+    });
+}
+
+/// A button that opens a list; `said` is what it is called for those who listen.
+fn menu(ui: &mut Ui, ink: &Ink, label: &str, said: &str, add: impl FnOnce(&mut Ui)) {
+    let face = egui::RichText::new(label).font(ink.section());
+    ui.spacing_mut().button_padding.x = ink.space(12.0);
+    let button = egui::Button::new(face).min_size(egui::vec2(0.0, ink.scaled(28.0)));
+    let (response, _) = egui::containers::menu::MenuButton::from_button(button).ui(ui, add);
+    response.widget_info(|| egui::WidgetInfo::labeled(egui::WidgetType::Button, true, said));
+    widget::focus_outline(ui, ink, &response, response.rect);
+}
+
+fn menu_width(ui: &Ui, ink: &Ink, label: &str) -> f32 {
+    widget::text_size(ui, label, ink.section()).x + 2.0 * ink.space(12.0) + 2.0
 }
 
 /// Places that there is something to see at.
@@ -79,64 +237,51 @@ fn hint(place: Place, view: &WindowView<'_>) -> String {
     }
 }
 
-/// Whether the places do not all stand side by side.
-fn compact(ui: &Ui, ink: &Ink) -> bool {
-    ink.large() || ui.max_rect().width() < ink.scaled(1060.0)
+fn place_label(place: Place) -> String {
+    say!("window-place-more", place = place.label())
 }
 
 /// The places below one button.
-fn place_menu(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
-    let face = egui::RichText::new(say!("window-place-more", place = view.place.label())).font(ink.section());
-    ui.spacing_mut().button_padding.x = ink.space(12.0);
-    let button = egui::Button::new(face).min_size(egui::vec2(0.0, ink.scaled(28.0)));
-    let (response, _) = egui::containers::menu::MenuButton::from_button(button).ui(ui, |ui| {
+fn place_menu(ui: &mut Ui, page: &mut Page<'_>) {
+    let (ink, view) = (page.ink, page.view);
+    let said = say!("window-place-others", place = view.place.label());
+    menu(ui, ink, &place_label(view.place), &said, |ui| {
         for place in places(view) {
-            if widget::lone_cell(
-                ui,
-                ink,
-                place,
-                [&say!("window-place"), &place.label()],
-                place == view.place,
-            )
-            .clicked()
-            {
-                out.push(Command::GoTo(place));
+            let label = place.label();
+            let chosen = place == view.place;
+            if widget::lone_cell(ui, ink, place, [&say!("window-place"), &label], chosen).clicked() {
+                page.out.push(Command::GoTo(place));
                 ui.close();
             }
         }
     });
-    response.widget_info(|| {
-        egui::WidgetInfo::labeled(
-            egui::WidgetType::Button,
-            true,
-            say!("window-place-others", place = view.place.label()),
-        )
-    });
 }
 
-/// Right to left as its surroundings: larger, the size, smaller. Both signs stay where they are at the ends of the
-/// range, so that nothing jumps under the pointer.
-fn text_size(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
-    let size = view.text_size;
-    for (name, sign, next) in [
-        (say!("window-text-larger"), "+", size.larger()),
-        (say!("window-text-smaller"), "\u{2212}", size.smaller()),
-    ] {
+/// Large text has no room for the word.
+fn text_size_words(page: &Page<'_>) -> String {
+    let percent = page.view.text_size.percent();
+    if page.ink.large() {
+        say!("window-text-percent", percent = percent)
+    } else {
+        say!("window-text-size", percent = percent)
+    }
+}
+
+/// Smaller, the size, larger. Both signs stay where they are at the ends of the range, so that nothing jumps under the
+/// pointer.
+fn text_size(ui: &mut Ui, page: &mut Page<'_>) {
+    let (ink, size) = (page.ink, page.view.text_size);
+    let said = text_size_words(page);
+    let mut sign = |ui: &mut Ui, name: String, sign: &str, next: Option<TextSize>| {
         let enabled = next.is_some();
         let response = ui
             .add_enabled_ui(enabled, |ui| widget::sign(ui, ink, &name, sign))
             .inner;
         if let (true, Some(next)) = (response.clicked(), next) {
-            out.push(Command::SetTextSize(next));
+            page.out.push(Command::SetTextSize(next));
         }
-        if sign == "+" {
-            // Large text has no room for the word.
-            let said = if ink.large() {
-                say!("window-text-percent", percent = size.percent())
-            } else {
-                say!("window-text-size", percent = size.percent())
-            };
-            widget::words(ui, &said, ink.body(), ink.color(|t| t.text));
-        }
-    }
+    };
+    sign(ui, say!("window-text-smaller"), "\u{2212}", size.smaller());
+    widget::words(ui, &said, ink.body(), ink.color(|t| t.text));
+    sign(ui, say!("window-text-larger"), "+", size.larger());
 }

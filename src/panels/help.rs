@@ -3,9 +3,10 @@
 use egui::{Event, EventFilter, Id, Key, Modal, Rect, Sense, StrokeKind, Ui, WidgetInfo, WidgetType, pos2, vec2};
 
 use super::key;
+use super::page::Page;
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Rank};
-use crate::view::{Action, Command, KeyName, KeyTaken, Place, WindowView};
+use crate::view::{Action, Command, KeyName, KeyTaken, Place};
 use crate::words::say;
 
 /// Keys that stay what they are.
@@ -47,20 +48,21 @@ fn button_id(action: Action) -> Id {
 }
 
 /// Shows the list while it is asked for, and asks for it on F1.
-pub(super) fn help(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
+pub(super) fn help(ui: &Ui, page: &mut Page<'_>) {
+    let view = page.view;
     let f1 = ui.input(|input| input.key_pressed(Key::F1));
     if f1 || !view.help {
         ui.data_mut(|data| data.remove::<Waiting>(waiting_id()));
     }
     if f1 {
-        out.push(Command::ShowHelp(!view.help));
+        page.out.push(Command::ShowHelp(!view.help));
         return;
     }
     if !view.help {
         return;
     }
-    take_new_key(ui, view, out);
-    let ink = Ink::new(view.theme, view.text_size);
+    take_new_key(ui, page);
+    let ink = page.ink;
     let window = ui.ctx().content_rect();
     let shown = Modal::new(Id::new("keys")).show(ui.ctx(), |ui| {
         ui.set_max_width((0.9 * window.width()).min(ink.scaled(520.0)));
@@ -71,7 +73,7 @@ pub(super) fn help(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
             .max_height(if ink.large() { 0.5 } else { 0.62 } * window.height())
             .show(ui, |ui| {
                 ui.spacing_mut().item_spacing.y = 0.0;
-                rows(ui, &ink, view);
+                rows(ui, page);
             });
         ui.add_space(ink.space(8.0));
         if let Some(said) = view.keys_said {
@@ -79,34 +81,35 @@ pub(super) fn help(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
         }
         ui.horizontal(|ui| {
             let usual = ButtonFace::plain(say!("keys-usual"), Rank::Plain);
-            if widget::button(ui, &ink, &usual).clicked() {
-                out.push(Command::UsualKeys);
+            if widget::button(ui, ink, &usual).clicked() {
+                page.out.push(Command::UsualKeys);
             }
             let close = ButtonFace::new(say!("window-close"), say!("window-cap-escape"), Rank::Next);
-            widget::button(ui, &ink, &close).clicked()
+            widget::button(ui, ink, &close).clicked()
         })
         .inner
     });
     if shown.inner || shown.should_close() {
-        out.push(Command::ShowHelp(false));
+        page.out.push(Command::ShowHelp(false));
     }
 }
 
 /// Keys of the place that is shown, then those of other places.
-fn rows(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>) {
+fn rows(ui: &mut Ui, page: &Page<'_>) {
+    let (ink, view) = (page.ink, page.view);
     let text = ink.color(|t| t.text);
     for [keys, what] in fixed_keys(view.place) {
         fixed_row(ui, ink, &keys, &what);
     }
     for action in Action::all().filter(|action| action.acts_at(view.place)) {
-        action_row(ui, ink, view, action);
+        action_row(ui, page, action);
     }
     let mut others = Action::all().filter(|action| !action.acts_at(view.place)).peekable();
     if others.peek().is_some() {
         ui.add_space(ink.space(10.0));
         widget::words(ui, &say!("keys-list-other-places"), ink.section(), text);
         for action in others {
-            action_row(ui, ink, view, action);
+            action_row(ui, page, action);
         }
     }
 }
@@ -131,7 +134,8 @@ fn fixed_row(ui: &mut Ui, ink: &Ink, keys: &str, what: &str) {
 }
 
 /// An action with its key as a button.
-fn action_row(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, action: Action) {
+fn action_row(ui: &mut Ui, page: &Page<'_>, action: Action) {
+    let ink = page.ink;
     let text = ink.color(|t| t.text);
     let (width, column) = (ui.available_width(), column(ui, ink));
     let waiting = waiting(ui).filter(|waiting| waiting.action == action);
@@ -145,7 +149,7 @@ fn action_row(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, action: Action) {
         words,
         text,
     );
-    key_button(ui, ink, view, action, waiting.is_some(), rect);
+    key_button(ui, page, action, waiting.is_some(), rect);
     if let Some(Waiting { said, .. }) = waiting {
         let said = said.map_or_else(
             || say!("keys-press"),
@@ -167,7 +171,8 @@ fn action_row(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, action: Action) {
 }
 
 /// The framed key at the left of its row.
-fn key_button(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, action: Action, waits: bool, row: Rect) {
+fn key_button(ui: &mut Ui, page: &Page<'_>, action: Action, waits: bool, row: Rect) {
+    let (ink, view) = (page.ink, page.view);
     let side = ink.scaled(28.0);
     let current = view.keys.key(action);
     let (sign, color) = match (waits, current) {
@@ -227,7 +232,8 @@ fn waiting(ui: &Ui) -> Option<Waiting> {
 
 /// Takes the key that was waited for. Who goes on to something else, by Tab, an arrow or the pointer, has thought better
 /// of it.
-fn take_new_key(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
+fn take_new_key(ui: &Ui, page: &mut Page<'_>) {
+    let view = page.view;
     let Some(Waiting { action, .. }) = waiting(ui) else {
         return;
     };
@@ -242,14 +248,14 @@ fn take_new_key(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
     let said = match (key, key::name_of(key)) {
         (Key::Escape, _) => None,
         (Key::Backspace, _) => {
-            out.push(Command::SetKey(action, None));
+            page.out.push(Command::SetKey(action, None));
             None
         }
         (_, None) => Some(say!("keys-fixed")),
         (_, Some(key)) => {
             let taken = view.keys.taken_by(action, key).map(|other| KeyTaken { key, other });
             if taken.is_none() {
-                out.push(Command::SetKey(action, Some(key)));
+                page.out.push(Command::SetKey(action, Some(key)));
             }
             taken.map(|taken| say!("keys-taken-sentence", taken = taken.to_string()))
         }

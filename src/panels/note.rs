@@ -4,21 +4,22 @@ use egui::text::{LayoutJob, TextFormat};
 use egui::{Galley, Sense, Ui, WidgetInfo, WidgetType, vec2};
 use std::sync::Arc;
 
+use super::page::Page;
 use super::theme::Ink;
 use super::widget;
-use crate::view::{WindowView, safety_note};
+use crate::view::safety_note;
 use crate::words::say;
 
 /// Draws the note over the width that it has.
-pub fn note_panel(ui: &mut Ui, view: &WindowView<'_>) {
-    let ink = Ink::new(view.theme, view.text_size);
-    let sign = sign_size(&ink);
-    let galley = words(ui, &ink, ui.available_width() - sign - ink.space(8.0));
+pub(super) fn note_panel(ui: &mut Ui, page: &Page<'_>) {
+    let ink = page.ink;
+    let sign = sign_size(ink);
+    let galley = words(ui, ink, ui.available_width() - sign - ink.space(8.0));
     let size = vec2(ui.available_width(), galley.size().y);
     let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, say!("window-safety", note = safety_note())));
     let first_row = galley.rows.first().map_or(sign, |row| row.height());
-    widget::warning_sign(ui, &ink, rect.min + vec2(0.0, (first_row - sign) / 2.0), sign);
+    widget::warning_sign(ui, ink, rect.min + vec2(0.0, (first_row - sign) / 2.0), sign);
     let text = ink.color(|t| t.text);
     ui.painter()
         .galley(rect.min + vec2(sign + ink.space(8.0), 0.0), galley, text);

@@ -3,14 +3,15 @@
 
 use egui::{Align2, FontId, Modal, RichText, ScrollArea, Ui};
 
-use super::theme::Ink;
+use super::page::Page;
 use super::widget::{self, ButtonFace, Rank};
-use crate::view::{Command, Saved, WindowView};
+use crate::view::{Command, Saved};
 use crate::words::say;
 
 /// Shows what there is to say; a notice stays until it is put away.
-pub(super) fn notice(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
-    let ink = Ink::new(view.theme, view.text_size);
+pub(super) fn notice(ui: &Ui, page: &mut Page<'_>) {
+    let view = page.view;
+    let ink = page.ink;
     if view.file_over {
         let window = ui.ctx().content_rect();
         let layer = egui::LayerId::new(egui::Order::Foreground, egui::Id::new("file-over"));
@@ -27,7 +28,7 @@ pub(super) fn notice(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
         let at = frame.center() - words.size() / 2.0;
         painter.galley(at, words, ink.color(|t| t.text));
     }
-    saved(ui, &ink, view, out);
+    saved(ui, page);
     let Some(text) = view.notice else { return };
     let window = ui.ctx().content_rect();
     let shown = Modal::new(egui::Id::new("notice")).show(ui.ctx(), |ui| {
@@ -42,17 +43,18 @@ pub(super) fn notice(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
         });
         ui.add_space(ink.space(8.0));
         let face = ButtonFace::new(say!("window-close"), say!("window-cap-escape"), Rank::Next);
-        let close = widget::button(ui, &ink, &face);
+        let close = widget::button(ui, ink, &face);
         close.clicked() || ui.input(|input| input.key_pressed(egui::Key::Enter))
     });
     if shown.inner || shown.should_close() {
-        out.push(Command::PutNoticeAway);
+        page.out.push(Command::PutNoticeAway);
     }
 }
 
 /// Says at the window's foot what became of a page or a picture; it lies over the page and pushes nothing away.
-fn saved(ui: &Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
-    let Some(saved) = view.saved else { return };
+fn saved(ui: &Ui, page: &mut Page<'_>) {
+    let ink = page.ink;
+    let Some(saved) = page.view.saved else { return };
     let (head, lines) = match saved {
         Saved::UnderWay => (say!("notices-saved-under-way"), Vec::new()),
         Saved::There(files) => (say!("notices-saved-there"), files.clone()),
@@ -76,7 +78,7 @@ fn saved(ui: &Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
                 }
                 let close = ButtonFace::plain(say!("notices-saved-close"), Rank::Plain);
                 if *saved != Saved::UnderWay && widget::button(ui, ink, &close).clicked() {
-                    out.push(Command::PutSavedAway);
+                    page.out.push(Command::PutSavedAway);
                 }
             });
         });

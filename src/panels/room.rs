@@ -3,6 +3,7 @@
 use egui::{Key, Rect, Sense, Ui, WidgetInfo, WidgetType, pos2, vec2};
 
 use super::key;
+use super::page::Page;
 use super::paint::PictureArea;
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Cell, Rank};
@@ -49,18 +50,12 @@ enum Sight {
 }
 
 /// Draws the room over a rectangle and answers what room there is for its pictures.
-pub(super) fn room_panel(
-    ui: &mut Ui,
-    rect: Rect,
-    view: &WindowView<'_>,
-    pictures: Option<&RoomPictures>,
-    out: &mut Vec<Command>,
-) -> RoomSizes {
-    let ink = Ink::new(view.theme, view.text_size);
+pub(super) fn room_panel(ui: &mut Ui, page: &mut Page<'_>, rect: Rect, pictures: Option<&RoomPictures>) -> RoomSizes {
+    let ink = page.ink;
     ui.painter().rect_filled(rect, 0.0, ink.color(|t| t.panel));
     let inside = rect.shrink2(vec2(ink.space(12.0), ink.space(10.0)));
     if ink.large() || rect.width() < ink.scaled(860.0) {
-        return one_at_a_time(ui, inside, &ink, view, pictures, out);
+        return one_at_a_time(ui, page, inside, pictures);
     }
     // The chart's column is as wide as its cells with their lash need.
     let chart_width = (0.37 * inside.width()).min(ink.scaled(460.0));
@@ -77,41 +72,33 @@ pub(super) fn room_panel(
     if let Some(pictures) = pictures {
         picture(
             ui,
+            page,
             flanks,
-            &ink,
-            view,
             "both",
             &say!("room-both-flanks"),
             &pictures.flanks.items,
         );
         picture(
             ui,
+            page,
             motion,
-            &ink,
-            view,
             "motion",
             &say!("room-transmission-error"),
             &pictures.motion.items,
         );
-        chart_panel(ui, chart, &ink, view, pictures, out);
+        chart_panel(ui, page, chart, pictures);
     } else {
-        waiting(ui, flanks, &ink, view);
+        waiting(ui, page, flanks);
     }
     RoomSizes {
-        flanks: size(&ink, flanks),
-        motion: size(&ink, motion),
-        chart: chart_size(&ink, chart),
+        flanks: size(ink, flanks),
+        motion: size(ink, motion),
+        chart: chart_size(ink, chart),
     }
 }
 
-fn one_at_a_time(
-    ui: &mut Ui,
-    inside: Rect,
-    ink: &Ink,
-    view: &WindowView<'_>,
-    pictures: Option<&RoomPictures>,
-    out: &mut Vec<Command>,
-) -> RoomSizes {
+fn one_at_a_time(ui: &mut Ui, page: &mut Page<'_>, inside: Rect, pictures: Option<&RoomPictures>) -> RoomSizes {
+    let ink = page.ink;
     let key = ui.id().with("sight");
     let mut sight = ui.data(|data| data.get_temp::<Sight>(key)).unwrap_or_default();
     let head = Rect::from_min_size(inside.min, vec2(inside.width(), ink.scaled(28.0)));
@@ -130,13 +117,12 @@ fn one_at_a_time(
     });
     let rest = Rect::from_min_max(pos2(inside.left(), head.bottom() + ink.space(8.0)), inside.max);
     match (pictures, sight) {
-        (None, _) => waiting(ui, rest, ink, view),
+        (None, _) => waiting(ui, page, rest),
         // The picture has both flanks, one below the other: the half of it that is wanted is in view.
         (Some(pictures), Sight::Drive) => picture(
             ui,
+            page,
             rest,
-            ink,
-            view,
             "drive",
             &say!("room-drive-flank"),
             &pictures.flanks.items,
@@ -145,18 +131,17 @@ fn one_at_a_time(
             let [_, height] = size(ink, rest);
             let lower = pictures.flanks.items.iter().cloned();
             let items: Vec<drawing::Item> = lower.map(|item| item.moved(0.0, -height)).collect();
-            picture(ui, rest, ink, view, "coast", &say!("room-coast-flank"), &items);
+            picture(ui, page, rest, "coast", &say!("room-coast-flank"), &items);
         }
         (Some(pictures), Sight::Motion) => picture(
             ui,
+            page,
             rest,
-            ink,
-            view,
             "motion",
             &say!("room-transmission-error"),
             &pictures.motion.items,
         ),
-        (Some(pictures), Sight::Chart) => chart_panel(ui, rest, ink, view, pictures, out),
+        (Some(pictures), Sight::Chart) => chart_panel(ui, page, rest, pictures),
     }
     let [width, height] = size(ink, rest);
     RoomSizes {
@@ -191,14 +176,16 @@ fn chart_size(ink: &Ink, rect: Rect) -> [f64; 2] {
     [width, height - f64::from(CHART_TITLE + foot)]
 }
 
-fn picture(ui: &Ui, rect: Rect, ink: &Ink, view: &WindowView<'_>, key: &str, name: &str, items: &[drawing::Item]) {
+fn picture(ui: &Ui, page: &Page<'_>, rect: Rect, key: &str, name: &str, items: &[drawing::Item]) {
+    let (ink, view) = (page.ink, page.view);
     let response = ui.interact(rect, ui.id().with(key), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, name));
     let painter = ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
     PictureArea::new(rect.min, scale(ink, rect), view.theme).paint(&painter, items);
 }
 
-fn waiting(ui: &Ui, rect: Rect, ink: &Ink, view: &WindowView<'_>) {
+fn waiting(ui: &Ui, page: &Page<'_>, rect: Rect) {
+    let (ink, view) = (page.ink, page.view);
     let words = view.stage.missing.map_or_else(|| say!("room-computing"), str::to_owned);
     ui.painter().text(
         rect.center(),
@@ -210,14 +197,8 @@ fn waiting(ui: &Ui, rect: Rect, ink: &Ink, view: &WindowView<'_>) {
 }
 
 /// The wall chart: a press on a cell goes there.
-fn chart_panel(
-    ui: &mut Ui,
-    rect: Rect,
-    ink: &Ink,
-    view: &WindowView<'_>,
-    pictures: &RoomPictures,
-    out: &mut Vec<Command>,
-) {
+fn chart_panel(ui: &mut Ui, page: &mut Page<'_>, rect: Rect, pictures: &RoomPictures) {
+    let (ink, view) = (page.ink, page.view);
     let painter = ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
     let text = ink.color(|t| t.text);
     painter.text(
@@ -250,7 +231,7 @@ fn chart_panel(
         && let Some(&pinion_mm) = pictures.across_mm.get(cell(at.x, grid.left(), grid.width(), columns))
         && let Some(&wheel_mm) = pictures.down_mm.get(cell(at.y, grid.top(), grid.height(), rows))
     {
-        out.push(Command::Set(Setting {
+        page.out.push(Command::Set(Setting {
             pinion_mm,
             wheel_mm,
             ..view.stage.setting
@@ -258,7 +239,7 @@ fn chart_panel(
     }
     let focused = ui.memory(egui::Memory::focused);
     if focused.is_none() || focused == Some(response.id) {
-        arrows(ui, view, pictures, out);
+        arrows(ui, page, pictures);
     }
     widget::focus_outline(ui, ink, &response, grid);
 }
@@ -275,7 +256,8 @@ fn cell(at: f32, from: f32, length: f32, count: usize) -> usize {
 }
 
 /// Moves by a field of the chart.
-fn arrows(ui: &Ui, view: &WindowView<'_>, pictures: &RoomPictures, out: &mut Vec<Command>) {
+fn arrows(ui: &Ui, page: &mut Page<'_>, pictures: &RoomPictures) {
+    let view = page.view;
     let step = |values: &[f64]| match values {
         [a, b, ..] => b - a,
         _ => 0.0,
@@ -296,7 +278,7 @@ fn arrows(ui: &Ui, view: &WindowView<'_>, pictures: &RoomPictures, out: &mut Vec
         }
     });
     if setting != view.stage.setting {
-        out.push(Command::Set(setting.within_reach()));
+        page.out.push(Command::Set(setting.within_reach()));
     }
 }
 
@@ -341,7 +323,8 @@ pub(super) fn room_buttons(view: &WindowView<'_>) -> Vec<(ButtonFace, Action, Co
 }
 
 /// Rows that the room's buttons need beside each other in this width.
-fn button_rows(ui: &Ui, ink: &Ink, view: &WindowView<'_>, width: f32) -> f32 {
+fn button_rows(ui: &Ui, page: &Page<'_>, width: f32) -> f32 {
+    let (ink, view) = (page.ink, page.view);
     let gap = ui.spacing().item_spacing.x;
     let (mut rows, mut used) = (1.0, 0.0);
     for (face, ..) in room_buttons(view) {
@@ -357,8 +340,9 @@ fn button_rows(ui: &Ui, ink: &Ink, view: &WindowView<'_>, width: f32) -> f32 {
 }
 
 /// Height of [`room_work_panel`] where its buttons need more than one row; less than any panel where they do not.
-pub(super) fn room_work_height(ui: &Ui, ink: &Ink, view: &WindowView<'_>, width: f32) -> f32 {
-    let rows = button_rows(ui, ink, view, width);
+pub(super) fn room_work_height(ui: &Ui, page: &Page<'_>, width: f32) -> f32 {
+    let (ink, view) = (page.ink, page.view);
+    let rows = button_rows(ui, page, width);
     let button = room_buttons(view)
         .first()
         .map_or(0.0, |(face, ..)| face.size(ui, ink).y);
@@ -370,42 +354,44 @@ pub(super) fn room_work_height(ui: &Ui, ink: &Ink, view: &WindowView<'_>, width:
 }
 
 /// The work line of the room, and its keys.
-pub(super) fn room_work_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
-    let ink = Ink::new(view.theme, view.text_size);
-    let wrapped = ink.large() || button_rows(ui, &ink, view, ui.available_width()) > 1.0;
-    let buttons = |ui: &mut Ui, out: &mut Vec<Command>| {
+pub(super) fn room_work_panel(ui: &mut Ui, page: &mut Page<'_>) {
+    let view = page.view;
+    let ink = page.ink;
+    let wrapped = ink.large() || button_rows(ui, page, ui.available_width()) > 1.0;
+    let buttons = |ui: &mut Ui, page: &mut Page<'_>| {
         for (face, _, command, enabled) in room_buttons(view) {
             // A button that can be out of use does not wrap by itself.
-            if wrapped && ui.available_size_before_wrap().x < face.size(ui, &ink).x {
+            if wrapped && ui.available_size_before_wrap().x < face.size(ui, ink).x {
                 ui.end_row();
             }
-            let response = ui.add_enabled_ui(enabled, |ui| widget::button(ui, &ink, &face)).inner;
+            let response = ui.add_enabled_ui(enabled, |ui| widget::button(ui, ink, &face)).inner;
             if enabled && response.clicked() {
-                out.push(command);
+                page.out.push(command);
             }
         }
     };
     if wrapped {
         ui.add_space(ink.space(8.0));
-        ui.horizontal_wrapped(|ui| buttons(ui, out));
+        ui.horizontal_wrapped(|ui| buttons(ui, page));
     } else {
         ui.horizontal_centered(|ui| {
-            buttons(ui, out);
+            buttons(ui, page);
         });
     }
     if ui.memory(egui::Memory::focused).is_none() {
-        keys(ui, view, out);
+        keys(ui, page);
     }
 }
 
-fn keys(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
+fn keys(ui: &Ui, page: &mut Page<'_>) {
+    let view = page.view;
     let actions = key::actions(ui, view);
     for (_, action, command, enabled) in room_buttons(view) {
         if enabled && actions.contains(&action) {
-            out.push(command);
+            page.out.push(command);
         }
     }
     if actions.contains(&Action::ToothRoom) {
-        out.push(Command::GoTo(Place::Gears));
+        page.out.push(Command::GoTo(Place::Gears));
     }
 }

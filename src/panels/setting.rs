@@ -2,17 +2,19 @@
 
 use egui::Ui;
 
+use super::page::Page;
 use super::scale::{SCALE_HEIGHT, Scale, scale};
 use super::theme::Ink;
 use super::widget;
 use crate::quantity::{self, Units};
 use crate::view::bench::{along_words, up_words};
-use crate::view::{Command, FILM_UM, Place, Print, Setting, SettingContact, WindowView};
+use crate::view::{Command, FILM_UM, Place, Print, Setting, SettingContact};
 use crate::words::say;
 
 /// The four scales and what the teeth say.
-pub fn setting_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
-    let ink = Ink::new(view.theme, view.text_size);
+pub(super) fn setting_panel(ui: &mut Ui, page: &mut Page<'_>) {
+    let view = page.view;
+    let ink = page.ink;
     let setting = view.stage.setting;
     let in_room = view.place == Place::ToothRoom;
     ui.spacing_mut().item_spacing.y = 0.0;
@@ -38,21 +40,22 @@ pub fn setting_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>)
                 steps_a_line,
                 other: view.room.other.filter(|_| in_room).map(|mut other| *field(&mut other)),
             };
-            if let Some(value) = scale(ui, &ink, &shown) {
+            if let Some(value) = scale(ui, ink, &shown) {
                 *field(&mut wanted) = value;
-                out.push(Command::Set(wanted));
+                page.out.push(Command::Set(wanted));
             }
         }
         if in_room {
-            film(ui, &ink, view, out);
+            film(ui, page);
         }
         ui.add_space(ink.space(6.0));
-        results(ui, &ink, view.stage.contact.as_ref(), view.units);
+        results(ui, ink, view.stage.contact.as_ref(), view.units);
     });
 }
 
 /// Puts all four back to zero; there only where one of them is not.
-pub(super) fn zero_cell(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
+pub(super) fn zero_cell(ui: &mut Ui, page: &mut Page<'_>) {
+    let (ink, view) = (page.ink, page.view);
     if view.stage.setting != Setting::default() {
         let response = widget::lone_cell(
             ui,
@@ -62,7 +65,7 @@ pub(super) fn zero_cell(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut
             false,
         );
         if response.on_hover_text(say!("stage-setting-zero-help")).clicked() {
-            out.push(Command::Set(Setting::default()));
+            page.out.push(Command::Set(Setting::default()));
         }
     }
 }
@@ -141,7 +144,8 @@ impl Set {
 }
 
 /// Thickness of the paste.
-fn film(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
+fn film(ui: &mut Ui, page: &mut Page<'_>) {
+    let (ink, view) = (page.ink, page.view);
     let [thinnest, usual, thickest] = FILM_UM;
     let shown = Scale {
         key: "film",
@@ -156,7 +160,7 @@ fn film(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
         other: None,
     };
     if let Some(film_um) = scale(ui, ink, &shown) {
-        out.push(Command::SetFilm(film_um));
+        page.out.push(Command::SetFilm(film_um));
     }
 }
 

@@ -7,6 +7,7 @@ use egui::{
 };
 
 use super::key;
+use super::page::Page;
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Cell, Rank};
 use crate::quantity::{number, radians};
@@ -28,17 +29,18 @@ const TEETH_A_NOTCH: f64 = 0.25;
 /// Drag goes round, drag with the right or middle button or with shift shifts, the wheel zooms; with Ctrl, drag and wheel turn
 /// the gears. Keys act when the
 /// keyboard is on the stage or nowhere, so that they are quiet while anything else has it.
-pub fn stage_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) -> Response {
-    let ink = Ink::new(view.theme, view.text_size);
+pub(super) fn stage_panel(ui: &mut Ui, page: &mut Page<'_>, rect: Rect) -> Response {
+    let view = page.view;
+    let ink = page.ink;
     let response = ui.interact(rect, ui.id().with("stage"), Sense::click_and_drag());
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, say!("stage-name")));
-    pointer(ui, rect, &response, view, out);
+    pointer(ui, page, rect, &response);
     if view.place == Place::Bench {
-        point(ui, &ink, rect, &response, view, out);
+        point(ui, page, rect, &response);
     }
     let focused = ui.memory(egui::Memory::focused);
     if focused.is_none() || focused == Some(response.id) {
-        keys(ui, view, out);
+        keys(ui, page);
     }
     if response.has_focus() {
         let arrows = EventFilter {
@@ -47,12 +49,13 @@ pub fn stage_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out: &mut Vec
             ..EventFilter::default()
         };
         ui.memory_mut(|memory| memory.set_focus_lock_filter(response.id, arrows));
-        widget::focus_outline(ui, &ink, &response, rect.shrink(5.0));
+        widget::focus_outline(ui, ink, &response, rect.shrink(5.0));
     }
     response
 }
 
-fn pointer(ui: &Ui, rect: Rect, response: &Response, view: &WindowView<'_>, out: &mut Vec<Command>) {
+fn pointer(ui: &Ui, page: &mut Page<'_>, rect: Rect, response: &Response) {
+    let view = page.view;
     let (shifted, turns) = ui.input(|input| (input.modifiers.shift, input.modifiers.command));
     let there = view.stage.missing.is_none();
     let delta = response.drag_delta();
@@ -61,16 +64,16 @@ fn pointer(ui: &Ui, rect: Rect, response: &Response, view: &WindowView<'_>, out:
         if turns {
             // To the right or down is on.
             let teeth = f64::from(delta.x + delta.y) / POINTS_A_TOOTH;
-            out.extend(there.then_some(Command::TurnBy(teeth)));
+            page.out.extend(there.then_some(Command::TurnBy(teeth)));
         } else if aside || shifted {
             let height = f64::from(rect.height().max(1.0));
-            out.push(Command::Pan {
+            page.out.push(Command::Pan {
                 right: f64::from(delta.x) / height,
                 up: -f64::from(delta.y) / height,
             });
         } else {
             // The gears follow the hand: the eye goes the other way.
-            out.push(Command::Orbit {
+            page.out.push(Command::Orbit {
                 azimuth_rad: radians(-f64::from(delta.x) * DEGREES_A_POINT),
                 elevation_rad: radians(f64::from(delta.y) * DEGREES_A_POINT),
             });
@@ -80,15 +83,17 @@ fn pointer(ui: &Ui, rect: Rect, response: &Response, view: &WindowView<'_>, out:
         let (scrolled, pinched) = ui.input(|input| (input.smooth_scroll_delta().y, input.zoom_delta()));
         let notches = f64::from(scrolled) / POINTS_A_NOTCH + (f64::from(pinched) - 1.0) * 12.0;
         if notches != 0.0 && turns {
-            out.extend(there.then_some(Command::TurnBy(TEETH_A_NOTCH * notches)));
+            page.out
+                .extend(there.then_some(Command::TurnBy(TEETH_A_NOTCH * notches)));
         } else if notches != 0.0 {
-            out.push(Command::Zoom(notches));
+            page.out.push(Command::Zoom(notches));
         }
     }
 }
 
 /// Which part is pointed at: its name beside the pointer; a click shows its work.
-fn point(ui: &Ui, ink: &Ink, rect: Rect, response: &Response, view: &WindowView<'_>, out: &mut Vec<Command>) {
+fn point(ui: &Ui, page: &mut Page<'_>, rect: Rect, response: &Response) {
+    let (ink, view) = (page.ink, page.view);
     let place = |at: egui::Pos2| {
         let from = at - rect.center();
         let height = f64::from(rect.height().max(1.0));
@@ -100,12 +105,12 @@ fn point(ui: &Ui, ink: &Ink, rect: Rect, response: &Response, view: &WindowView<
     let before = ui.data(|data| data.get_temp::<Option<egui::Pos2>>(key)).flatten();
     if at != before {
         ui.data_mut(|data| data.insert_temp(key, at));
-        out.push(Command::PointAt(at.map(place)));
+        page.out.push(Command::PointAt(at.map(place)));
     }
     if response.clicked()
         && let Some(at) = response.interact_pointer_pos()
     {
-        out.push(Command::PickAt(place(at)));
+        page.out.push(Command::PickAt(place(at)));
     }
     if let (Some(at), Some(part), Some(board)) = (at, view.desk.pointed, view.bench) {
         let words = part.label(board.laid.layout, board.laid.depth_shim);
@@ -129,10 +134,12 @@ fn point(ui: &Ui, ink: &Ink, rect: Rect, response: &Response, view: &WindowView<
     }
 }
 
-fn keys(ui: &Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
+fn keys(ui: &Ui, page: &mut Page<'_>) {
+    let view = page.view;
     let shift = ui.input(|input| input.modifiers.shift);
     let pressed = key::pressed(ui, view);
-    out.extend(pressed.into_iter().filter_map(|key| command_of_key(key, shift, view)));
+    page.out
+        .extend(pressed.into_iter().filter_map(|key| command_of_key(key, shift, view)));
 }
 
 /// What a key asks for at the stage.
@@ -183,8 +190,9 @@ fn other_projection(projection: Projection) -> Projection {
 }
 
 /// What the stage says over the picture: where from, what is drawn, and the buttons for it.
-pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) {
-    let ink = Ink::new(view.theme, view.text_size);
+pub(super) fn stage_captions_panel(ui: &mut Ui, page: &mut Page<'_>, rect: Rect) {
+    let view = page.view;
+    let ink = page.ink;
     let inside = rect.shrink2(vec2(ink.space(12.0), ink.space(10.0)));
     let builder = UiBuilder::new()
         .id_salt("views")
@@ -195,7 +203,7 @@ pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out:
             let flat = view.stage.projection == Projection::Flat;
             let response = widget::lone_cell(
                 ui,
-                &ink,
+                ink,
                 "projection",
                 [&say!("stage-projection"), &say!("stage-flat")],
                 flat,
@@ -204,9 +212,10 @@ pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out:
                 .on_hover_text(key::hint(say!("stage-flat-help"), view.keys, Action::Flat))
                 .clicked()
             {
-                out.push(Command::SetProjection(other_projection(view.stage.projection)));
+                page.out
+                    .push(Command::SetProjection(other_projection(view.stage.projection)));
             }
-            viewpoints(ui, &ink, view, out);
+            viewpoints(ui, page);
         })
         .response
         .rect;
@@ -221,14 +230,15 @@ pub fn stage_captions_panel(ui: &mut Ui, rect: Rect, view: &WindowView<'_>, out:
     };
     // A low stage is for the axle; how thick shims are drawn is said below all the same.
     let low = view.place == Place::Bench && rect.height() < ink.scaled(420.0);
-    title_block(ui, &ink, inside.left_top(), buttons, [&title, &second], low);
+    title_block(ui, ink, inside.left_top(), buttons, [&title, &second], low);
     if view.place == Place::Bench {
-        bench_cells(ui, &ink, inside, view, out);
+        bench_cells(ui, page, inside);
     }
 }
 
 /// The named places to look from, side by side; with large text one cell that goes from each to the next.
-fn viewpoints(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
+fn viewpoints(ui: &mut Ui, page: &mut Page<'_>) {
+    let (ink, view) = (page.ink, page.view);
     let now = view.stage.viewpoint;
     if ink.large() {
         let next = now.map_or(Viewpoint::default(), Viewpoint::next);
@@ -238,7 +248,7 @@ fn viewpoints(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Comma
             .on_hover_text(hint)
             .clicked()
         {
-            out.push(Command::LookFrom(next));
+            page.out.push(Command::LookFrom(next));
         }
         return;
     }
@@ -249,12 +259,13 @@ fn viewpoints(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Comma
         hint: hint(viewpoint),
     });
     if let Some(viewpoint) = widget::segments(ui, ink, "view", &say!("stage-view"), &views, now) {
-        out.push(Command::LookFrom(viewpoint));
+        page.out.push(Command::LookFrom(viewpoint));
     }
 }
 
 /// What moves on the bench, and how thick shims are drawn: cells at the foot of the stage.
-fn bench_cells(ui: &mut Ui, ink: &Ink, inside: Rect, view: &WindowView<'_>, out: &mut Vec<Command>) {
+fn bench_cells(ui: &mut Ui, page: &mut Page<'_>, inside: Rect) {
+    let (ink, view) = (page.ink, page.view);
     let foot = Rect::from_min_max(
         egui::pos2(inside.left(), inside.bottom() - ink.scaled(28.0)),
         inside.max,
@@ -270,7 +281,7 @@ fn bench_cells(ui: &mut Ui, ink: &Ink, inside: Rect, view: &WindowView<'_>, out:
                 .on_hover_text(hint)
                 .clicked()
             {
-                out.push(command);
+                page.out.push(command);
             }
         };
         cell(
@@ -385,28 +396,29 @@ fn title_block(
 }
 
 /// What can be done, and how far the pair has been turned.
-pub fn turning_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
-    let ink = Ink::new(view.theme, view.text_size);
+pub(super) fn turning_panel(ui: &mut Ui, page: &mut Page<'_>) {
+    let view = page.view;
+    let ink = page.ink;
     let stage = &view.stage;
     ui.add_enabled_ui(stage.missing.is_none(), |ui| {
-        let buttons = |ui: &mut Ui, out: &mut Vec<Command>| {
+        let buttons = |ui: &mut Ui, page: &mut Page<'_>| {
             for (face, command) in work_buttons(view.keys, motion(view)) {
-                if widget::button(ui, &ink, &face).clicked() {
-                    out.push(command);
+                if widget::button(ui, ink, &face).clicked() {
+                    page.out.push(command);
                 }
             }
         };
-        let (_, readout_below) = work_rows(ui, &ink, view.keys, ui.available_width());
+        let (_, readout_below) = work_rows(ui, ink, view.keys, ui.available_width());
         if readout_below {
             ui.add_space(ink.space(8.0));
-            ui.horizontal_wrapped(|ui| buttons(ui, out));
-            readout(ui, &ink, &stage.turn);
+            ui.horizontal_wrapped(|ui| buttons(ui, page));
+            readout(ui, ink, &stage.turn);
         } else {
             ui.horizontal_centered(|ui| {
-                buttons(ui, out);
+                buttons(ui, page);
                 ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-                    readout(ui, &ink, &stage.turn);
-                    hand_hint(ui, &ink);
+                    readout(ui, ink, &stage.turn);
+                    hand_hint(ui, ink);
                 });
             });
         }

@@ -3,58 +3,63 @@
 use egui::{Id, ScrollArea, Ui, Vec2, vec2};
 
 use super::dock::{Dock, Edge, inside};
+use super::page::Page;
 use super::theme::Ink;
 use super::widget::{self, ButtonFace, Rank, Row};
 use crate::quantity::number;
 use crate::view::bench::{ExerciseLine, KeptLine};
-use crate::view::{Command, Place, WindowView, safety_note};
+use crate::view::{Command, Place, safety_note};
 use crate::words::say;
 
 /// Draws the page.
-pub(super) fn start_panel(ui: &mut Ui, view: &WindowView<'_>, out: &mut Vec<Command>) {
-    let ink = Ink::new(view.theme, view.text_size);
+pub(super) fn start_panel(ui: &mut Ui, page: &mut Page<'_>) {
+    let view = page.view;
+    let ink = page.ink;
     let area = ui.available_rect_before_wrap();
     ui.painter().rect_filled(area, 0.0, ink.color(|t| t.panel));
     let margin = vec2(ink.space(16.0), ink.space(12.0));
     let thin = ink.line(1.0, |t| t.line);
     let width = area.width();
+    // Another exercise is read from its top.
+    let of_chosen = ("chosen", view.start.chosen);
     if ink.large() || width < ink.scaled(1000.0) {
         // The list beside everything else, which scrolls.
         let list = Dock::new("exercises", Edge::Left, 0.48 * width, [0.3 * width, 0.7 * width])
             .margin(margin)
-            .show(ui, &ink, view, out, |ui, out| exercises(ui, &ink, view, out))
-            .response
-            .rect;
+            .place(ui, page);
+        list.show(ui, |ui| exercises(ui, page));
         let rest = ui.available_rect_before_wrap();
         inside(ui, "rest", rest, margin, |ui| {
-            ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
-                chosen(ui, &ink, view, out);
-                ui.add_space(ink.space(12.0));
-                own(ui, &ink, view, out);
-            });
+            ScrollArea::vertical()
+                .id_salt(of_chosen)
+                .auto_shrink([false, false])
+                .show(ui, |ui| {
+                    chosen(ui, page);
+                    ui.add_space(ink.space(12.0));
+                    own(ui, page);
+                });
         });
-        ui.painter().vline(list.right(), list.y_range(), thin);
+        ui.painter().vline(list.rect.right(), list.rect.y_range(), thin);
         return;
     }
     let (left, right) = (ink.space(264.0), (0.3 * width).max(ink.space(360.0)));
     let left = Dock::new("own-attempts", Edge::Left, left, [ink.space(200.0), 0.3 * width])
         .margin(margin)
-        .show(ui, &ink, view, out, |ui, out| own(ui, &ink, view, out))
-        .response
-        .rect;
+        .place(ui, page);
     let right = Dock::new("chosen-exercise", Edge::Right, right, [ink.space(280.0), 0.45 * width])
         .margin(margin)
-        .show(ui, &ink, view, out, |ui, out| {
-            ScrollArea::vertical()
-                .auto_shrink([false, false])
-                .show(ui, |ui| chosen(ui, &ink, view, out));
-        })
-        .response
-        .rect;
+        .place(ui, page);
     let middle = ui.available_rect_before_wrap();
-    inside(ui, "exercises", middle, margin, |ui| exercises(ui, &ink, view, out));
-    ui.painter().vline(left.right(), left.y_range(), thin);
-    ui.painter().vline(right.left(), right.y_range(), thin);
+    left.show(ui, |ui| own(ui, page));
+    inside(ui, "exercises", middle, margin, |ui| exercises(ui, page));
+    right.show(ui, |ui| {
+        ScrollArea::vertical()
+            .id_salt(of_chosen)
+            .auto_shrink([false, false])
+            .show(ui, |ui| chosen(ui, page));
+    });
+    ui.painter().vline(left.rect.right(), left.rect.y_range(), thin);
+    ui.painter().vline(right.rect.left(), right.rect.y_range(), thin);
 }
 
 fn face(label: String, rank: Rank) -> ButtonFace {
@@ -62,7 +67,8 @@ fn face(label: String, rank: Rank) -> ButtonFace {
 }
 
 /// Own attempts and the other places.
-fn own(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
+fn own(ui: &mut Ui, page: &mut Page<'_>) {
+    let (ink, view) = (page.ink, page.view);
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     let start = &view.start;
     ui.spacing_mut().item_spacing.y = ink.space(4.0);
@@ -70,7 +76,7 @@ fn own(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
     if view.bench.is_some_and(|board| !board.finished)
         && widget::button(ui, ink, &face(say!("start-back-to-bench"), Rank::Next)).clicked()
     {
-        out.push(Command::GoTo(Place::Bench));
+        page.out.push(Command::GoTo(Place::Bench));
     }
     let mut go = Vec::new();
     if start.kept.is_empty() {
@@ -106,7 +112,7 @@ fn own(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
             }
         });
     if !start.busy {
-        out.append(&mut go);
+        page.out.append(&mut go);
     }
     ui.add_space(ink.space(8.0));
     widget::words(ui, &say!("start-look-around"), ink.section(), text);
@@ -117,7 +123,7 @@ fn own(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
         ];
         for (label, place) in places {
             if widget::button(ui, ink, &face(label, Rank::Plain)).clicked() {
-                out.push(Command::GoTo(place));
+                page.out.push(Command::GoTo(place));
             }
         }
     });
@@ -158,7 +164,8 @@ fn attempts(
 }
 
 /// All exercises, by step.
-fn exercises(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
+fn exercises(ui: &mut Ui, page: &mut Page<'_>) {
+    let (ink, view) = (page.ink, page.view);
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     let start = &view.start;
     widget::words(ui, &say!("start-exercises"), ink.zone_title(), text);
@@ -188,9 +195,9 @@ fn exercises(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Comman
             };
             let response = widget::list_row(ui, ink, list.with(index), &row);
             if response.double_clicked() && !start.busy {
-                out.extend([Command::ChooseExercise(index), Command::Begin]);
+                page.out.extend([Command::ChooseExercise(index), Command::Begin]);
             } else if response.clicked() {
-                out.push(Command::ChooseExercise(index));
+                page.out.push(Command::ChooseExercise(index));
             }
             if response.gained_focus() {
                 response.scroll_to_me(None);
@@ -216,7 +223,8 @@ fn own_best(exercise: &ExerciseLine) -> String {
 }
 
 /// The chosen exercise with its button.
-fn chosen(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>) {
+fn chosen(ui: &mut Ui, page: &mut Page<'_>) {
+    let (ink, view) = (page.ink, page.view);
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     let start = &view.start;
     let Some(exercise) = start.exercises.get(start.chosen) else {
@@ -232,11 +240,11 @@ fn chosen(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>)
             widget::sign(ui, ink, &say!("start-axle-lower"), "\u{2212}")
         });
         if fewer.inner.clicked() {
-            out.push(Command::ChooseSeed(start.seed - 1));
+            page.out.push(Command::ChooseSeed(start.seed - 1));
         }
         widget::words(ui, &start.seed.to_string(), ink.section(), text);
         if widget::sign(ui, ink, &say!("start-axle-higher"), "+").clicked() {
-            out.push(Command::ChooseSeed(start.seed + 1));
+            page.out.push(Command::ChooseSeed(start.seed + 1));
         }
     });
     widget::words(ui, &say!("start-axle-help"), ink.small(), muted);
@@ -248,7 +256,7 @@ fn chosen(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, out: &mut Vec<Command>)
     };
     let begin = ui.add_enabled_ui(!start.busy, |ui| widget::button(ui, ink, &face(label, Rank::Next)));
     if begin.inner.clicked() && !start.busy {
-        out.push(Command::Begin);
+        page.out.push(Command::Begin);
     }
     if let Some(said) = start.said {
         widget::words(ui, said, ink.body(), ink.color(|t| t.off));

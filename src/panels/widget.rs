@@ -4,7 +4,11 @@
 use core::fmt::Debug;
 use core::hash::Hash;
 
-use egui::{Align2, Color32, FontId, Id, Rect, Response, Sense, Stroke, StrokeKind, Ui, Vec2, pos2, vec2};
+use std::sync::Arc;
+
+use egui::text::{CCursor, CCursorRange};
+use egui::text_edit::TextEditState;
+use egui::{Align2, Color32, FontId, Galley, Id, Rect, Response, Sense, Stroke, StrokeKind, Ui, Vec2, pos2, vec2};
 use egui::{WidgetInfo, WidgetType};
 
 use super::theme::Ink;
@@ -61,13 +65,28 @@ impl ButtonFace {
 
     /// Size of the button, points.
     pub(super) fn size(&self, ui: &Ui, ink: &Ink) -> Vec2 {
+        self.laid(ui, ink, Color32::PLACEHOLDER).size
+    }
+
+    /// How its word and its cap stand: beside each other where the row has room for both, else the word alone, on as many lines
+    /// as it needs.
+    fn laid(&self, ui: &Ui, ink: &Ink, color: Color32) -> LaidFace {
+        let most = ui.max_rect().width();
+        let pad = ink.space(12.0);
+        let lay = |words: &str, width: f32| ui.painter().layout(words.to_owned(), ink.body(), color, width);
         let longest = text_size(ui, &self.longest, ink.body());
-        let cap = if self.key.is_empty() {
-            0.0
-        } else {
-            ink.space(8.0) + self.cap_size(ui, ink).x
-        };
-        vec2(2.0 * ink.space(12.0) + longest.x + cap, ink.scaled(TARGET))
+        let cap = (!self.key.is_empty()).then(|| self.cap_size(ui, ink));
+        let cap = cap.filter(|cap| 2.0 * pad + longest.x + ink.space(8.0) + cap.x <= most);
+        let beside = cap.map_or(0.0, |cap| ink.space(8.0) + cap.x);
+        let room = (most - 2.0 * pad - beside).max(ink.scaled(40.0));
+        let longest = lay(&self.longest, room).size();
+        let label = lay(&self.label, room);
+        let height = ink.scaled(TARGET).max(longest.y.max(label.size().y) + ink.space(8.0));
+        LaidFace {
+            size: vec2(2.0 * pad + longest.x.max(label.size().x) + beside, height),
+            label,
+            cap,
+        }
     }
 
     fn cap_size(&self, ui: &Ui, ink: &Ink) -> Vec2 {
@@ -76,7 +95,16 @@ impl ButtonFace {
     }
 }
 
-fn text_size(ui: &Ui, text: &str, font: FontId) -> Vec2 {
+/// A button's word with its room.
+struct LaidFace {
+    size: Vec2,
+    label: Arc<Galley>,
+    /// Size of the cap, where it is shown.
+    cap: Option<Vec2>,
+}
+
+/// Size of words on one line.
+pub(super) fn text_size(ui: &Ui, text: &str, font: FontId) -> Vec2 {
     ui.painter()
         .layout_no_wrap(text.to_owned(), font, Color32::PLACEHOLDER)
         .size()
@@ -84,8 +112,14 @@ fn text_size(ui: &Ui, text: &str, font: FontId) -> Vec2 {
 
 /// A button with its key beside the word.
 pub(super) fn button(ui: &mut Ui, ink: &Ink, face: &ButtonFace) -> Response {
+    let enabled = ui.is_enabled();
+    button_if(ui, ink, face, enabled)
+}
+
+/// The same, which can be out of use and wraps with its row all the same.
+pub(super) fn button_if(ui: &mut Ui, ink: &Ink, face: &ButtonFace, enabled: bool) -> Response {
     let (fill, text_color, frame) = match face.rank {
-        _ if !ui.is_enabled() => (
+        _ if !enabled => (
             ink.color(|t| t.panel),
             ink.color(|t| t.muted),
             ink.line(1.0, |t| t.hairline),
@@ -97,30 +131,56 @@ pub(super) fn button(ui: &mut Ui, ink: &Ink, face: &ButtonFace) -> Response {
             ink.line(1.0, |t| t.accent),
         ),
     };
-    let label_galley = ui.painter().layout_no_wrap(face.label.clone(), ink.body(), text_color);
-    let key_galley = ui.painter().layout_no_wrap(face.key.clone(), ink.small(), text_color);
-    let pad = ink.space(12.0);
-    let cap = face.cap_size(ui, ink);
-    let (rect, response) = ui.allocate_exact_size(face.size(ui, ink), Sense::click());
-    let enabled = ui.is_enabled();
+    let laid = face.laid(ui, ink, text_color);
+    let sense = if enabled { Sense::click() } else { Sense::hover() };
+    let (rect, response) = ui.allocate_exact_size(laid.size, sense);
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, enabled, &face.label));
 
-    let frame = if response.hovered() {
+    let frame = if response.hovered() && enabled {
         Stroke::new(2.0, frame.color)
     } else {
         frame
     };
     let painter = ui.painter();
     painter.rect(rect, 2.0, fill, frame, StrokeKind::Inside);
-    let label_y = rect.center().y - label_galley.size().y / 2.0;
-    painter.galley(pos2(rect.left() + pad, label_y), label_galley, text_color);
-    if !face.key.is_empty() {
+    let pad = ink.space(12.0);
+    let label_y = rect.center().y - laid.label.size().y / 2.0;
+    painter.galley(pos2(rect.left() + pad, label_y), laid.label, text_color);
+    if let Some(cap) = laid.cap {
+        let key_galley = painter.layout_no_wrap(face.key.clone(), ink.small(), text_color);
         let cap_rect = Rect::from_center_size(pos2(rect.right() - pad - cap.x / 2.0, rect.center().y), cap);
         painter.rect_stroke(cap_rect, 2.0, Stroke::new(1.0, text_color), StrokeKind::Inside);
         painter.galley(cap_rect.center() - key_galley.size() / 2.0, key_galley, text_color);
     }
     focus_outline(ui, ink, &response, rect);
+    if response.gained_focus() {
+        response.scroll_to_me(None);
+    }
     response
+}
+
+/// How many things of these widths stand in each row of what is left of a panel's width.
+pub(super) fn rows_of_widths(ui: &Ui, widths: &[f32], gap: f32) -> Vec<usize> {
+    rows_in(ui.max_rect().width(), widths, gap)
+}
+
+/// How many things of these widths stand in each row: as many as have room.
+pub(super) fn rows_in(room: f32, widths: &[f32], gap: f32) -> Vec<usize> {
+    let mut rows: Vec<usize> = Vec::new();
+    let mut used = f32::INFINITY;
+    for width in widths {
+        match rows.last_mut() {
+            Some(count) if used + gap + width <= room => {
+                *count += 1;
+                used += gap + width;
+            }
+            _ => {
+                rows.push(1);
+                used = *width;
+            }
+        }
+    }
+    rows
 }
 
 /// One of joined cells.
@@ -145,8 +205,8 @@ impl<T> Cell<T> {
     }
 }
 
-/// A choice of one among a few, drawn as joined cells; `key` tells it from others beside it. Returns what was pressed, also
-/// when it was chosen before.
+/// A choice of one among a few, drawn as joined cells, in as many rows as they need; `key` tells it from others beside it.
+/// Returns what was pressed, also when it was chosen before.
 pub(super) fn segments<T: Copy + PartialEq>(
     ui: &mut Ui,
     ink: &Ink,
@@ -155,19 +215,31 @@ pub(super) fn segments<T: Copy + PartialEq>(
     cells: &[Cell<T>],
     chosen: Option<T>,
 ) -> Option<T> {
-    let width_of = |of: &Cell<T>| (text_size(ui, &of.label, ink.body()).x + 2.0 * ink.space(12.0)).ceil();
-    let widths: Vec<f32> = cells.iter().map(width_of).collect();
+    let room = ui.max_rect().width();
+    let sizes: Vec<Vec2> = cells.iter().map(|of| cell_size(ui, ink, &of.label, room)).collect();
+    let widths: Vec<f32> = sizes.iter().map(|size| size.x).collect();
     // Cells share their frames: each begins on the last point of the one before.
-    let shared = widths.len().saturating_sub(1) as f32;
-    let size = vec2(widths.iter().sum::<f32>() - shared, ink.scaled(CELL));
-    let (_, all) = ui.allocate_space(size);
-    let mut left = all.left();
+    let rows = rows_in(room, &widths, -1.0);
+    let mut places: Vec<Rect> = Vec::new();
+    let (mut width, mut top): (f32, f32) = (0.0, 0.0);
+    let mut rest = sizes.iter();
+    for count in rows {
+        let row: Vec<&Vec2> = rest.by_ref().take(count).collect();
+        let height = row.iter().fold(0.0_f32, |height, size| height.max(size.y));
+        let mut left = 0.0;
+        for size in row {
+            places.push(Rect::from_min_size(pos2(left, top), vec2(size.x, height)));
+            left += size.x - 1.0;
+        }
+        width = width.max(left + 1.0);
+        top += height - 1.0;
+    }
+    let (_, all) = ui.allocate_space(vec2(width, top + 1.0));
     let mut pressed = None;
     let mut focused = None;
     let whole = ui.id().with(key);
-    for (index, (of, width)) in cells.iter().zip(widths).enumerate() {
-        let rect = Rect::from_min_size(pos2(left, all.top()), vec2(width, size.y));
-        left += width - 1.0;
+    for (index, (of, place)) in cells.iter().zip(places).enumerate() {
+        let rect = place.translate(all.min.to_vec2());
         let response = cell(
             ui,
             ink,
@@ -193,25 +265,22 @@ pub(super) fn segments<T: Copy + PartialEq>(
     pressed
 }
 
-/// How many of these words stand beside each other as joined cells in each row: as many as have room.
-pub(super) fn rows_of_cells(ui: &Ui, ink: &Ink, labels: &[String]) -> Vec<usize> {
-    let room = ui.available_width();
-    let mut rows: Vec<usize> = Vec::new();
-    let mut used = f32::INFINITY;
-    for label in labels {
-        let width = (text_size(ui, label, ink.body()).x + 2.0 * ink.space(12.0)).ceil();
-        match rows.last_mut() {
-            Some(count) if used + width <= room => {
-                *count += 1;
-                used += width;
-            }
-            _ => {
-                rows.push(1);
-                used = width;
-            }
-        }
-    }
-    rows
+/// Width that cells of these words take beside each other.
+pub(super) fn segments_width(ui: &Ui, ink: &Ink, labels: &[String]) -> f32 {
+    let widths = labels
+        .iter()
+        .map(|label| cell_size(ui, ink, label, f32::INFINITY).x - 1.0);
+    widths.sum::<f32>() + 1.0
+}
+
+/// Size of a cell; a word that is longer than the room wraps.
+fn cell_size(ui: &Ui, ink: &Ink, label: &str, room: f32) -> Vec2 {
+    let pad = ink.space(12.0);
+    let words = ui
+        .painter()
+        .layout(label.to_owned(), ink.body(), Color32::PLACEHOLDER, room - 2.0 * pad);
+    let height = ink.scaled(CELL).max(words.size().y + ink.space(6.0));
+    vec2((words.size().x + 2.0 * pad).ceil().min(room), height)
 }
 
 /// A cell that stands alone: chosen or not, or pressed once. `key` tells it from others beside it, whatever its word is: where
@@ -224,10 +293,7 @@ pub(super) fn lone_cell(
     is_chosen: bool,
 ) -> Response {
     let id = ui.id().with(key);
-    let galley = ui
-        .painter()
-        .layout_no_wrap(label.to_owned(), ink.body(), ink.color(|t| t.text));
-    let size = vec2((galley.size().x + 2.0 * ink.space(12.0)).ceil(), ink.scaled(CELL));
+    let size = cell_size(ui, ink, label, ui.max_rect().width());
     let (_, rect) = ui.allocate_space(size);
     let response = cell(ui, ink, id, [what, label], rect, is_chosen);
     focus_outline(ui, ink, &response, rect);
@@ -274,8 +340,12 @@ fn cell(ui: &Ui, ink: &Ink, id: Id, [what, label]: [&str; 2], rect: Rect, is_cho
     let line = ink.line(if response.hovered() { 2.0 } else { 1.0 }, |t| t.line);
     let painter = ui.painter();
     painter.rect(rect, 0.0, fill, line, StrokeKind::Inside);
-    let galley = painter.layout_no_wrap(label.to_owned(), ink.body(), text_color);
+    let room = rect.width() - 2.0 * ink.space(12.0) + 1.0;
+    let galley = painter.layout(label.to_owned(), ink.body(), text_color, room);
     painter.galley(rect.center() - galley.size() / 2.0, galley, text_color);
+    if response.gained_focus() {
+        response.scroll_to_me(None);
+    }
     if response.has_focus() {
         painter.rect_stroke(rect.expand(1.0), 0.0, ink.line(2.0, |t| t.accent), StrokeKind::Outside);
     }
@@ -296,8 +366,13 @@ pub(super) fn list_row(ui: &mut Ui, ink: &Ink, id: Id, row: &Row<'_>) -> Respons
     let second = ui
         .painter()
         .layout(row.second.to_owned(), ink.small(), muted, width - 2.0 * pad);
+    // As high as the bold title of a chosen row needs, so that nothing moves when it is chosen.
+    let bold = ui
+        .painter()
+        .layout(row.title.to_owned(), ink.section(), text, width - 2.0 * pad);
     let gap = ink.space(6.0);
-    let height = (gap + title.size().y + second.size().y + gap).max(ink.scaled(TARGET));
+    let title_height = title.size().y.max(bold.size().y);
+    let height = (gap + title_height + second.size().y + gap).max(ink.scaled(TARGET));
     let (_, rect) = ui.allocate_space(vec2(width, height));
     let response = ui.interact(rect, id, Sense::click());
     response.widget_info(|| WidgetInfo::selected(WidgetType::RadioButton, ui.is_enabled(), row.chosen, row.title));
@@ -313,7 +388,6 @@ pub(super) fn list_row(ui: &mut Ui, ink: &Ink, id: Id, row: &Row<'_>) -> Respons
         let edge = Rect::from_min_max(rect.min, pos2(rect.left() + 3.0, rect.bottom()));
         painter.rect_filled(edge, 0.0, ink.color(|t| t.accent));
     }
-    let title_height = title.size().y;
     painter.galley(pos2(rect.left() + pad, rect.top() + gap), title, text);
     painter.galley(pos2(rect.left() + pad, rect.top() + gap + title_height), second, muted);
     focus_outline(ui, ink, &response, rect.shrink(4.0));
@@ -352,7 +426,11 @@ pub(super) fn line_row(ui: &mut Ui, ink: &Ink, id: Id, label: &str, line: Line) 
     let words = ui
         .painter()
         .layout(label.to_owned(), font, color, width - pad - ink.space(4.0));
-    let height = (words.size().y + ink.space(6.0)).max(ink.scaled(28.0));
+    // Bold words are wider: the row is as high as they need, so that nothing moves when it is chosen.
+    let bold = ui
+        .painter()
+        .layout(label.to_owned(), ink.section(), color, width - pad - ink.space(4.0));
+    let height = (words.size().y.max(bold.size().y) + ink.space(6.0)).max(ink.scaled(28.0));
     let (_, rect) = ui.allocate_space(vec2(width, height));
     let response = ui.interact(rect, id, Sense::click());
     response.widget_info(|| WidgetInfo::selected(WidgetType::RadioButton, ui.is_enabled(), chosen, label));
@@ -443,6 +521,10 @@ pub(super) fn writing_box(
         info.current_text_value = Some(typed.clone());
         info
     });
+    select_whole(ui, &response, typed.chars().count());
+    if response.gained_focus() {
+        response.scroll_to_me(None);
+    }
     let line = if response.has_focus() || waits {
         ink.line(2.0, |t| t.accent)
     } else {
@@ -452,9 +534,72 @@ pub(super) fn writing_box(
     response
 }
 
+/// Who comes to a box, by Tab, by pointer or by a key, writes over what stands in it. A pointer that is still down would set a
+/// cursor: all of it is selected when the button is up.
+fn select_whole(ui: &Ui, response: &Response, characters: usize) {
+    let waits = response.id.with("select-whole");
+    if response.gained_focus() {
+        let goes_on = ui.data_mut(|data| data.remove_temp::<bool>(response.id.with("goes-on")).is_some());
+        if !goes_on {
+            ui.data_mut(|data| data.insert_temp(waits, true));
+        }
+    }
+    let down = ui.input(|input| input.pointer.any_down());
+    if !down && ui.data_mut(|data| data.remove_temp::<bool>(waits).is_some()) && response.has_focus() {
+        select(ui, response.id, 0, characters);
+    }
+}
+
+fn select(ui: &Ui, id: Id, from: usize, to: usize) {
+    let mut state = TextEditState::load(ui.ctx(), id).unwrap_or_default();
+    let range = CCursorRange::two(CCursor::new(from), CCursor::new(to));
+    state.cursor.set_char_range(Some(range));
+    state.store(ui.ctx(), id);
+}
+
+/// Gives a box the keyboard with the cursor behind what was typed before it had it.
+pub(super) fn go_on_writing(ui: &Ui, id: Id, characters: usize) {
+    ui.memory_mut(|memory| memory.request_focus(id));
+    ui.data_mut(|data| data.insert_temp(id.with("goes-on"), true));
+    select(ui, id, characters, characters);
+}
+
 /// A line of text that is painted where there is no widget, with a name for those who listen.
 pub(super) fn words(ui: &mut Ui, text: &str, font: FontId, color: Color32) -> Response {
     ui.add(egui::Label::new(egui::RichText::new(text).font(font).color(color)))
+}
+
+/// A word and a number as they stand in a row of this width.
+struct LaidNumber {
+    word: Arc<Galley>,
+    number: Arc<Galley>,
+    below: bool,
+    height: f32,
+}
+
+fn laid_number(ui: &Ui, ink: &Ink, word: &str, number: &str, width: f32) -> LaidNumber {
+    let text = ink.color(|t| t.text);
+    let number = ui.painter().layout(number.to_owned(), ink.section(), text, width);
+    let beside = width - number.size().x - ink.space(12.0);
+    let below = beside < text_size(ui, word, ink.body()).x.min(ink.scaled(60.0));
+    let wrap = if below { width } else { beside };
+    let word = ui.painter().layout(word.to_owned(), ink.body(), text, wrap);
+    let words_height = if below {
+        word.size().y + number.size().y
+    } else {
+        word.size().y.max(number.size().y)
+    };
+    LaidNumber {
+        word,
+        number,
+        below,
+        height: (words_height + ink.space(6.0)).max(ink.scaled(24.0)),
+    }
+}
+
+/// Height of [`number_row`] in this width.
+pub(super) fn number_row_height(ui: &Ui, ink: &Ink, word: &str, number: &str, width: f32) -> f32 {
+    laid_number(ui, ink, word, number, width).height
 }
 
 /// A word at the left and a number at the right of one line, a hairline below. The number hangs at the right edge,
@@ -462,18 +607,8 @@ pub(super) fn words(ui: &mut Ui, text: &str, font: FontId, color: Color32) -> Re
 pub(super) fn number_row(ui: &mut Ui, ink: &Ink, word: &str, number: &str) -> Response {
     let width = ui.available_width();
     let text = ink.color(|t| t.text);
-    let number_galley = ui.painter().layout(number.to_owned(), ink.section(), text, width);
-    let beside = width - number_galley.size().x - ink.space(12.0);
-    let below = beside < text_size(ui, word, ink.body()).x.min(ink.scaled(60.0));
-    let wrap = if below { width } else { beside };
-    let word_galley = ui.painter().layout(word.to_owned(), ink.body(), text, wrap);
-    let words_height = if below {
-        word_galley.size().y + number_galley.size().y
-    } else {
-        word_galley.size().y
-    };
-    let height = (words_height + ink.space(6.0)).max(ink.scaled(24.0));
-    let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
+    let laid = laid_number(ui, ink, word, number, width);
+    let (rect, response) = ui.allocate_exact_size(vec2(width, laid.height), Sense::hover());
     response.widget_info(|| {
         WidgetInfo::labeled(
             WidgetType::Label,
@@ -482,15 +617,15 @@ pub(super) fn number_row(ui: &mut Ui, ink: &Ink, word: &str, number: &str) -> Re
         )
     });
     let painter = ui.painter();
-    let [word_top, number_top] = if below {
+    let [word_top, number_top] = if laid.below {
         let top = rect.top() + ink.space(3.0);
-        [top, top + word_galley.size().y]
+        [top, top + laid.word.size().y]
     } else {
-        [&word_galley, &number_galley].map(|galley| rect.center().y - galley.size().y / 2.0)
+        [&laid.word, &laid.number].map(|galley| rect.center().y - galley.size().y / 2.0)
     };
-    painter.galley(pos2(rect.left(), word_top), word_galley, text);
-    let at = pos2(rect.right() - number_galley.size().x, number_top);
-    painter.galley(at, number_galley, text);
+    painter.galley(pos2(rect.left(), word_top), laid.word, text);
+    let at = pos2(rect.right() - laid.number.size().x, number_top);
+    painter.galley(at, laid.number, text);
     painter.hline(rect.x_range(), rect.bottom() - 0.5, ink.line(1.0, |t| t.hairline));
     response
 }

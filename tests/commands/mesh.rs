@@ -221,7 +221,7 @@ fn bad_rows_are_reported_with_their_lines() {
 fn bad_input_says_what_to_do_and_prints_nothing() {
     let header = "tests/commands/mesh_inputs/other_header.csv";
     for (arguments, said) in [
-        (&[SET, "--route", "quick"] as &[&str], "possible values: exact, fast"),
+        (&[SET, "--route", "quick"] as &[&str], "Choose from: exact, fast"),
         (&[SET, "--paste", "0"], "--paste"),
         (&[SET, "--paste", "nan"], "--paste"),
         (&[SET, "--pinion-axial", "inf"], "--pinion-axial"),

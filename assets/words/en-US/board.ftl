@@ -60,6 +60,7 @@ board-hint-cost = Each hint costs points.
 board-sign-off = Sign off
 board-sign-off-yes = Sign off now
 board-sign-off-no = Keep working
+board-sign-off-help = Hand the axle over and see the truth. You are asked once more.
 board-hours-and-minutes = { $hours } h { $minutes } min
 board-minutes = { $minutes } min
 board-parts-cost-of = parts cost { $cost }
@@ -90,6 +91,8 @@ board-tab-prediction = Prediction
 board-tab-readings = Readings
 board-tab-sheet = Sheet
 board-tab-log = Log
+board-tab-hand = In hand
+board-tab-stage = Stage
 
 ## Answer and caution
 

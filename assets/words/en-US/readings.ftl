@@ -20,6 +20,10 @@ readings-from-stale = Reading { $number }, { $instrument }, stale since a change
 readings-from-stem = Reading { $number }, { $instrument }, stem { $stem }
 readings-from-stem-stale = Reading { $number }, { $instrument }, stem { $stem }, stale since a change
 readings-on-sheet = On your sheet: { $value }
+# What is held up over the stage: $what was read, and its number.
+readings-held = { $what }, reading { $number }
+readings-put-down = Back to the stage
+readings-enlarge = Enlarge
 readings-read-out = Show the value too (for beginners)
 readings-face-said = { $instrument }: { $values }
 readings-nothing = nothing
@@ -30,7 +34,6 @@ readings-how-micrometer = Read whole turns on the sleeve and the rest on the thi
 readings-how-feeler = The longest leaf is the thickest that goes in.
 readings-how-feeler-none = Not even the thinnest leaf goes in.
 readings-how-click = A click wrench clicks at its setting and shows no value.
-readings-how-eye = The pattern is drawn with the teeth.
 
 ## Words on the faces of instruments; there is little room
 

@@ -27,6 +27,9 @@ window-text-larger = Text larger
 window-text-smaller = Text smaller
 window-text-size = Text { $percent } %
 window-text-percent = { $percent } %
+window-language = Language
+# The list of units, theme and language, where there is no room for them.
+window-settings = Settings
 window-keys = Keys
 window-keys-help = List the keys. Key: F1
 window-close = Close

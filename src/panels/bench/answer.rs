@@ -5,15 +5,17 @@ use std::sync::Arc;
 use egui::text::{LayoutJob, TextFormat};
 use egui::{FontFamily, FontId, Galley, Rect, Sense, Stroke, Ui, WidgetInfo, WidgetType, vec2};
 
-use super::desk_state::DeskState;
+use super::desk::Desk;
 use crate::panels::theme::Ink;
+use crate::panels::widget;
 use crate::view::bench::Face;
 use crate::view::{BenchView, WindowView};
 use crate::words::say;
 
 /// The strip between part and button. Its place is kept when there is nothing to say, so that nothing jumps.
-pub(super) fn caution(ui: &Ui, rect: Rect, ink: &Ink, board: &BenchView, state: &DeskState) {
-    let said = state.warnings(board);
+pub(super) fn caution(ui: &Ui, desk: &Desk<'_>, rect: Rect) {
+    let (ink, board) = (desk.ink, desk.board);
+    let said = desk.state.warnings(board);
     if said.is_empty() {
         let (painter, muted) = (ui.painter(), ink.color(|t| t.muted));
         painter.rect_filled(rect, 0.0, ink.color(|t| t.panel));
@@ -26,7 +28,7 @@ pub(super) fn caution(ui: &Ui, rect: Rect, ink: &Ink, board: &BenchView, state: 
     let painter = ui.painter();
     painter.rect_filled(rect, 0.0, ink.color(|t| t.caution));
     let color = ink.color(|t| t.on_caution);
-    let galley = caution_words(ui, ink, rect.width(), board, state);
+    let galley = caution_words(ui, desk, rect.width());
     let response = ui.interact(rect, ui.id().with("caution"), Sense::hover());
     response
         .widget_info(|| WidgetInfo::labeled(WidgetType::Label, true, say!("board-caution", caution = said.join(" "))));
@@ -42,11 +44,12 @@ pub(super) fn caution(ui: &Ui, rect: Rect, ink: &Ink, board: &BenchView, state: 
 }
 
 /// Height that the strip needs where its text wraps.
-pub(super) fn caution_height(ui: &Ui, ink: &Ink, width: f32, board: &BenchView, state: &DeskState) -> f32 {
-    caution_words(ui, ink, width, board, state).size().y + ink.space(10.0)
+pub(super) fn caution_height(ui: &Ui, desk: &Desk<'_>, width: f32) -> f32 {
+    caution_words(ui, desk, width).size().y + desk.ink.space(10.0)
 }
 
-fn caution_words(ui: &Ui, ink: &Ink, width: f32, board: &BenchView, state: &DeskState) -> Arc<Galley> {
+fn caution_words(ui: &Ui, desk: &Desk<'_>, width: f32) -> Arc<Galley> {
+    let (ink, board) = (desk.ink, desk.board);
     let color = ink.color(|t| t.on_caution);
     let mut job = LayoutJob::default();
     job.wrap.max_width = width - ink.space(32.0) - ink.scaled(18.0);
@@ -55,7 +58,7 @@ fn caution_words(ui: &Ui, ink: &Ink, width: f32, board: &BenchView, state: &Desk
         0.0,
         TextFormat::simple(ink.section(), color),
     );
-    for warning in state.warnings(board) {
+    for warning in desk.state.warnings(board) {
         job.append(" ", 0.0, TextFormat::simple(ink.body(), color));
         job.append(warning, 0.0, TextFormat::simple(ink.body(), color));
     }
@@ -76,6 +79,23 @@ fn sign_in(ui: &Ui, at: egui::Pos2, size: f32, color: egui::Color32) {
         FontId::new(size * 0.56, FontFamily::Proportional),
         color,
     );
+}
+
+/// Answer and caution below each other, as high as they are, where everything scrolls.
+pub(super) fn both(ui: &mut Ui, desk: &Desk<'_>) {
+    let (ink, view, board) = (desk.ink, desk.view, desk.board);
+    let text = ink.color(|t| t.text);
+    let all = said(view, board);
+    widget::words(ui, &all.title, ink.section(), text);
+    let color = ink.color(|t| if all.refused { t.off } else { t.text });
+    widget::words(ui, &all.sentences.join(" "), ink.body(), color);
+    ui.add_space(ink.space(4.0));
+    if !desk.state.warnings(board).is_empty() {
+        let size = vec2(ui.available_width(), caution_height(ui, desk, ui.available_width()));
+        let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
+        caution(ui, desk, rect);
+        ui.add_space(ink.space(4.0));
+    }
 }
 
 /// What was done last and what came back.
@@ -123,13 +143,15 @@ fn came_back(ui: &Ui, ink: &Ink, width: f32, said: &LastAnswer) -> Arc<Galley> {
 }
 
 /// Height of the answer in a zone of this width, without its rims: a title and at least one line.
-pub(super) fn answer_height(ui: &Ui, ink: &Ink, width: f32, view: &WindowView<'_>, board: &BenchView) -> f32 {
+pub(super) fn answer_height(ui: &Ui, desk: &Desk<'_>, width: f32) -> f32 {
+    let (ink, view, board) = (desk.ink, desk.view, desk.board);
     let words = came_back(ui, ink, width, &said(view, board)).size().y;
     ink.scaled(18.0) + 2.0 + words.max(ink.scaled(18.0))
 }
 
 /// What was done last and what came back.
-pub(super) fn answer(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
+pub(super) fn answer(ui: &mut Ui, desk: &Desk<'_>) {
+    let (ink, view, board) = (desk.ink, desk.view, desk.board);
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     ui.spacing_mut().item_spacing.y = 0.0;
     let rect = ui.max_rect();

@@ -2,50 +2,47 @@
 
 use egui::{Rect, Ui, WidgetInfo, WidgetType, pos2, vec2};
 
-use super::desk_state::DeskState;
-use super::{scrolled, widget};
+use super::desk::{Desk, scrolled};
+use super::hand;
+use crate::panels::dock::inside;
+use crate::panels::key;
 use crate::panels::theme::Ink;
-use crate::panels::widget::{ButtonFace, Rank};
+use crate::panels::widget::{self, ButtonFace, Rank};
 use crate::quantity::number;
 use crate::view::bench::{Approved, Wanted, WantedRange, amount_of, measurand_words};
-use crate::view::{BenchView, Command, Place, WindowView, safety_note};
+use crate::view::{Action, Command, Place, safety_note};
 use crate::words::say;
 
 /// Draws the card.
-pub(super) fn card(
-    ui: &mut Ui,
-    ink: &Ink,
-    view: &WindowView<'_>,
-    board: &BenchView,
-    state: &mut DeskState,
-    out: &mut Vec<Command>,
-) {
-    let inside = ui.max_rect();
-    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
-    if ink.large() {
-        scrolled(ui, "card", |ui| {
-            upper(ui, ink, view, board);
-            foot(ui, ink, board, state, out);
-            widget::words(ui, &safety_note(), ink.small(), muted);
+pub(super) fn card(ui: &mut Ui, desk: &mut Desk<'_>) {
+    let ink = desk.ink;
+    let zone = ui.available_rect_before_wrap();
+    let text = ink.color(|t| t.text);
+    let note = ui.painter().layout(safety_note(), ink.small(), text, zone.width());
+    // The foot is whole where there is room; what is told scrolls.
+    let foot_height = foot_height(ui, desk, zone.width()) + ink.space(16.0) + note.size().y;
+    if foot_height > 0.55 * zone.height() {
+        scrolled(ui, desk.list("card"), |ui| {
+            upper(ui, desk);
+            ui.add_space(ink.space(8.0));
+            foot(ui, desk);
+            ui.add_space(ink.space(6.0));
+            widget::words(ui, &safety_note(), ink.small(), text);
         });
         return;
     }
-    // The foot is always whole; what is told scrolls.
-    let note = ui.painter().layout(safety_note(), ink.small(), muted, inside.width());
-    let foot_height = 3.0 * ink.scaled(24.0)
-        + foot_rows(state) * (ink.scaled(32.0) + ink.space(4.0))
-        + ink.space(20.0)
-        + note.size().y;
-    let split = inside.bottom() - foot_height;
-    let above = Rect::from_min_max(inside.min, pos2(inside.right(), split - ink.space(8.0)));
-    super::inside(ui, "above", above, egui::Vec2::ZERO, |ui| {
-        scrolled(ui, "card", |ui| upper(ui, ink, view, board));
+    let split = zone.bottom() - foot_height;
+    let above = Rect::from_min_max(zone.min, pos2(zone.right(), split - ink.space(8.0)));
+    inside(ui, "above", above, egui::Vec2::ZERO, |ui| {
+        scrolled(ui, desk.list("card"), |ui| upper(ui, desk));
     });
-    ui.painter().hline(inside.x_range(), split, ink.line(1.0, |t| t.line));
-    let below = Rect::from_min_max(pos2(inside.left(), split + ink.space(4.0)), inside.max);
-    super::inside(ui, "foot", below, egui::Vec2::ZERO, |ui| {
-        foot(ui, ink, board, state, out);
-        let at = pos2(inside.left(), inside.bottom() - note.size().y);
+    ui.painter().hline(zone.x_range(), split, ink.line(1.0, |t| t.line));
+    let below = Rect::from_min_max(pos2(zone.left(), split + ink.space(4.0)), zone.max);
+    // The outline of the keyboard lies outside of what has it.
+    let shown = below.expand2(vec2(4.0, 0.0));
+    inside(ui, "foot", shown, vec2(4.0, 0.0), |ui| {
+        foot(ui, desk);
+        let at = pos2(zone.left(), zone.bottom() - note.size().y);
         let rect = Rect::from_min_size(at, note.size());
         let response = ui.interact(rect, ui.id().with("safety"), egui::Sense::hover());
         response.widget_info(|| {
@@ -56,12 +53,8 @@ pub(super) fn card(
     });
 }
 
-/// Rows of buttons at the foot.
-fn foot_rows(state: &DeskState) -> f32 {
-    if state.handing_over { 2.0 } else { 1.0 }
-}
-
-fn upper(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
+fn upper(ui: &mut Ui, desk: &Desk<'_>) {
+    let (ink, board) = (desk.ink, desk.board);
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     ui.spacing_mut().item_spacing.y = ink.space(3.0);
     widget::words(
@@ -75,13 +68,13 @@ fn upper(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
     ui.add_space(ink.space(6.0));
     heading(ui, ink, &say!("board-targets"), &say!("board-targets-sheet"));
     for wanted in &board.wanted {
-        wanted_row(ui, ink, view, wanted);
+        wanted_row(ui, desk, wanted);
     }
     if board.reads_lash {
         let words = say!("board-stem", stem = board.stem.as_str());
         widget::words(ui, &words, ink.small(), muted);
     }
-    approvals(ui, ink, board);
+    approvals(ui, desk);
     for (title, paragraphs) in [
         (say!("board-job"), &board.told),
         (say!("board-safety"), &board.cautions),
@@ -99,7 +92,8 @@ fn upper(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
 }
 
 /// What the gears' maker approved, to judge prints by.
-fn approvals(ui: &mut Ui, ink: &Ink, board: &BenchView) {
+fn approvals(ui: &mut Ui, desk: &Desk<'_>) {
+    let (ink, board) = (desk.ink, desk.board);
     if board.approvals.is_empty() {
         return;
     }
@@ -121,12 +115,13 @@ fn approvals(ui: &mut Ui, ink: &Ink, board: &BenchView) {
 }
 
 /// The set-up sheet, newest first.
-pub(super) fn sheet(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
+pub(super) fn sheet(ui: &mut Ui, desk: &Desk<'_>) {
+    let (ink, view, board) = (desk.ink, desk.view, desk.board);
     if board.notes.is_empty() {
         widget::words(ui, &say!("board-sheet-empty"), ink.body(), ink.color(|t| t.muted));
         return;
     }
-    scrolled(ui, "sheet", |ui| {
+    scrolled(ui, desk.list("sheet"), |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for note in board.notes.iter().rev() {
             let mut value = amount_of(note.what).text(note.value, view.units);
@@ -169,7 +164,8 @@ fn heading(ui: &mut Ui, ink: &Ink, left: &str, right: &str) {
 }
 
 /// What is wanted at the left, what the trainee wrote in a box at the right; a violet frame waits to be filled.
-fn wanted_row(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, wanted: &Wanted) {
+fn wanted_row(ui: &mut Ui, desk: &Desk<'_>, wanted: &Wanted) {
+    let (ink, view) = (desk.ink, desk.view);
     let width = ui.available_width();
     let box_width = ink.scaled(86.0).min(0.4 * width);
     let text = ink.color(|t| t.text);
@@ -237,54 +233,119 @@ fn wanted_row(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, wanted: &Wanted) {
     }
 }
 
-fn foot(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskState, out: &mut Vec<Command>) {
+/// What it took so far.
+fn took(desk: &Desk<'_>) -> [[String; 2]; 3] {
+    let board = desk.board;
+    [
+        [say!("board-time"), time(board.minutes)],
+        [say!("board-parts-cost"), number(board.money, 0)],
+        [say!("board-teardowns"), board.tear_downs.to_string()],
+    ]
+}
+
+/// What can be pressed at the foot of the card.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Press {
+    Debrief,
+    Hint,
+    SignOff,
+    SignOffNow,
+    KeepWorking,
+}
+
+/// The buttons at the foot. Those that ask once more take the place of the others: the one that does no harm stands where the
+/// question was pressed.
+fn presses(desk: &Desk<'_>) -> Vec<(Press, ButtonFace)> {
+    let (board, keys) = (desk.board, desk.view.keys);
+    let face = ButtonFace::plain;
+    if board.finished {
+        return vec![(Press::Debrief, face(say!("board-show-debrief"), Rank::Next))];
+    }
+    if desk.state.handing_over {
+        return vec![
+            (Press::SignOffNow, face(say!("board-sign-off-yes"), Rank::Next)),
+            (Press::KeepWorking, face(say!("board-sign-off-no"), Rank::Plain)),
+        ];
+    }
+    let hint = if board.hints_given < board.hints.len() {
+        say!("board-hint")
+    } else {
+        say!("board-no-hint")
+    };
+    let sign_off = ButtonFace::new(say!("board-sign-off"), key::cap(keys, Action::SignOff), Rank::Plain);
+    vec![(Press::Hint, face(hint, Rank::Plain)), (Press::SignOff, sign_off)]
+}
+
+/// Height of the foot: always that of the buttons that need the most room, so that nothing moves when it is asked once more.
+fn foot_height(ui: &Ui, desk: &Desk<'_>, width: f32) -> f32 {
+    let ink = desk.ink;
+    let rows: f32 = took(desk)
+        .iter()
+        .map(|[word, number]| widget::number_row_height(ui, ink, word, number, width))
+        .sum();
+    rows + ink.space(6.0) + buttons_height(ui, desk, width)
+}
+
+fn buttons_height(ui: &Ui, desk: &Desk<'_>, width: f32) -> f32 {
+    let ink = desk.ink;
+    let gap = ui.spacing().item_spacing.x;
+    let longest = [say!("board-sign-off-no"), say!("board-sign-off-yes")];
+    let asked: Vec<f32> = longest
+        .into_iter()
+        .map(|label| ButtonFace::plain(label, Rank::Plain).size(ui, ink).x)
+        .collect();
+    let now: Vec<f32> = presses(desk).iter().map(|(_, face)| face.size(ui, ink).x).collect();
+    let rows = |widths: &[f32]| widget::rows_in(width, widths, gap).len();
+    let rows = rows(&asked).max(rows(&now)) as f32;
+    rows * (ink.scaled(32.0) + ink.space(4.0))
+}
+
+fn foot(ui: &mut Ui, desk: &mut Desk<'_>) {
+    let (ink, board) = (desk.ink, desk.board);
     ui.spacing_mut().item_spacing.y = 0.0;
-    widget::number_row(ui, ink, &say!("board-time"), &time(board.minutes));
-    widget::number_row(ui, ink, &say!("board-parts-cost"), &number(board.money, 0));
-    widget::number_row(ui, ink, &say!("board-teardowns"), &board.tear_downs.to_string());
+    for [word, number] in took(desk) {
+        widget::number_row(ui, ink, &word, &number);
+    }
     ui.add_space(ink.space(6.0));
     ui.spacing_mut().item_spacing.y = ink.space(4.0);
-    let face = ButtonFace::plain;
-    let mut asked_now = false;
+    let more = board.hints_given < board.hints.len();
+    let ask = std::mem::take(&mut desk.state.asked_now);
     ui.horizontal_wrapped(|ui| {
-        if board.finished {
-            if widget::button(ui, ink, &face(say!("board-show-debrief"), Rank::Next)).clicked() {
-                out.push(Command::GoTo(Place::Debrief));
+        for (press, face) in presses(desk) {
+            let enabled = press != Press::Hint || more;
+            let response = widget::button_if(ui, ink, &face, enabled);
+            let response = match press {
+                Press::Hint => response.on_hover_text(say!("board-hint-cost")),
+                Press::SignOff => {
+                    response.on_hover_text(key::hint(say!("board-sign-off-help"), desk.view.keys, Action::SignOff))
+                }
+                _ => response,
+            };
+            // The button that asked is gone; the keyboard goes on at the answer that does no harm.
+            if press == Press::KeepWorking && ask {
+                response.request_focus();
+                response.scroll_to_me(None);
             }
-            return;
-        }
-        let (there, given) = (board.hints.len(), board.hints_given);
-        let more = given < there;
-        let label = if more {
-            say!("board-hint")
-        } else {
-            say!("board-no-hint")
-        };
-        let hint = ui.add_enabled_ui(more, |ui| widget::button(ui, ink, &face(label, Rank::Plain)));
-        if hint.inner.on_hover_text(say!("board-hint-cost")).clicked() && more {
-            let level = u32::try_from(given + 1).unwrap_or(1);
-            out.push(Command::Do(Box::new(crate::view::bench::hint(level))));
-        }
-        if !state.handing_over && widget::button(ui, ink, &face(say!("board-sign-off"), Rank::Plain)).clicked() {
-            state.handing_over = true;
-            asked_now = true;
+            if enabled && hand::pressed(ui, desk, &response, &face.label) {
+                do_press(desk, press);
+            }
         }
     });
-    if state.handing_over && !board.finished {
-        ui.horizontal_wrapped(|ui| {
-            if widget::button(ui, ink, &face(say!("board-sign-off-yes"), Rank::Next)).clicked() {
-                state.handing_over = false;
-                out.push(Command::Do(Box::new(crate::view::bench::finish())));
-            }
-            let not_yet = widget::button(ui, ink, &face(say!("board-sign-off-no"), Rank::Plain));
-            // The button that asked is gone; the keyboard goes on at the answer that does no harm.
-            if asked_now {
-                not_yet.request_focus();
-            }
-            if not_yet.clicked() {
-                state.handing_over = false;
-            }
-        });
+}
+
+fn do_press(desk: &mut Desk<'_>, press: Press) {
+    match press {
+        Press::Debrief => desk.out.push(Command::GoTo(Place::Debrief)),
+        Press::Hint => {
+            let level = u32::try_from(desk.board.hints_given + 1).unwrap_or(1);
+            desk.out.push(Command::Do(Box::new(crate::view::bench::hint(level))));
+        }
+        Press::SignOff => desk.state.ask_to_sign_off(),
+        Press::SignOffNow => {
+            desk.state.handing_over = false;
+            desk.out.push(Command::Do(Box::new(crate::view::bench::finish())));
+        }
+        Press::KeepWorking => desk.state.handing_over = false,
     }
 }
 

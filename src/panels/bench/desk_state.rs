@@ -1,11 +1,11 @@
 //! What the panels of the bench keep between frames: which form is open and what was typed. No state of the program.
 
-use egui::{Id, Ui};
+use egui::{Id, Pos2, Ui};
 
 use crate::quantity::Units;
-use crate::view::bench::{Entry, FieldKind, Filled, Hazard, Reading, Work};
+use crate::view::bench::{Entry, FieldKind, Filled, Hazard, LogEntry, OptionName, Reading, Work};
 use crate::view::{AxlePart, BenchView, WindowView};
-use crate::words::say;
+use crate::words::{Language, say};
 
 /// What is shown where there is room for one thing.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -18,9 +18,35 @@ pub(super) enum SideTab {
     Sheet,
     Log,
     Slip,
+    Hand,
+    Stage,
 }
 
 impl SideTab {
+    /// Where everything is a tab.
+    pub(super) const ALL: [Self; 9] = [
+        Self::Work,
+        Self::Hand,
+        Self::Card,
+        Self::Teeth,
+        Self::Slip,
+        Self::Readings,
+        Self::Sheet,
+        Self::Log,
+        Self::Stage,
+    ];
+
+    /// Those of the column beside the stage and what is in hand.
+    pub(super) const BESIDE_THE_STAGE: [Self; 7] = [
+        Self::Work,
+        Self::Card,
+        Self::Teeth,
+        Self::Slip,
+        Self::Readings,
+        Self::Sheet,
+        Self::Log,
+    ];
+
     /// The word on its cell.
     pub(super) fn label(self) -> String {
         match self {
@@ -31,6 +57,8 @@ impl SideTab {
             Self::Sheet => say!("board-tab-sheet"),
             Self::Log => say!("board-tab-log"),
             Self::Slip => say!("board-tab-prediction"),
+            Self::Hand => say!("board-tab-hand"),
+            Self::Stage => say!("board-tab-stage"),
         }
     }
 }
@@ -74,16 +102,52 @@ pub(super) struct DeskState {
     pub(super) sure: usize,
     /// Whether the axle is really to be handed over.
     pub(super) handing_over: bool,
+    /// Whether that was asked for just now: the keyboard goes to the answer.
+    pub(super) asked_now: bool,
     /// Whether work that cannot be done now is listed too.
     pub(super) all_work: bool,
     /// Whether anything had the keyboard at the end of the last frame.
     pub(super) had_keyboard: bool,
     /// What was chosen when a piece of work was last done, by the words of the option: set up once, an instrument stays so.
-    chosen_before: Vec<(AxlePart, String, Vec<Option<String>>)>,
+    chosen_before: Vec<(AxlePart, String, Vec<Option<OptionName>>)>,
     /// How many readings there were; a new one comes to hand.
     readings: usize,
+    /// How many operations there were.
+    told: usize,
     /// Which attempt this belongs to.
     attempt: Option<(String, u64)>,
+    /// How many attempts there were before.
+    pub(super) attempts: u32,
+    /// Whether everything is a tab, so that what comes to hand has to be turned to.
+    pub(super) single: bool,
+    /// Whether the card is a tab.
+    pub(super) card_is_tab: bool,
+    /// Whether what is in hand is held up over the stage.
+    pub(super) large: bool,
+    /// What the pointer did last, and where: until it moves, it does nothing else there.
+    pub(super) acted: Option<Acted>,
+    /// The box that a number goes to which is typed while nothing has the keyboard.
+    pub(super) number_box: Option<NumberBox>,
+    /// The language in which it was said what is wrong.
+    language: Option<Language>,
+}
+
+/// Something that was done with the pointer.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Acted {
+    /// What was pressed, by its word.
+    pub(super) what: String,
+    /// Where.
+    pub(super) at: Pos2,
+}
+
+/// A box for a number.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct NumberBox {
+    /// Its name for egui.
+    pub(super) id: Id,
+    /// Which entry of the open form it writes; none for the value of the reading in hand.
+    pub(super) entry: Option<usize>,
 }
 
 fn key() -> Id {
@@ -95,20 +159,38 @@ impl DeskState {
     pub(super) fn load(ui: &Ui, view: &WindowView<'_>, board: &BenchView) -> Self {
         let mut state: Self = ui.data(|data| data.get_temp(key())).unwrap_or_default();
         let attempt = Some((board.title.clone(), board.seed));
-        if state.attempt != attempt || board.readings.len() < state.readings {
+        let gone_back = board.readings.len() < state.readings || board.told_back.len() < state.told;
+        if state.attempt != attempt || gone_back {
+            let just_read = board.told_back.last().is_some_and(LogEntry::is_reading);
             state = Self {
                 attempt,
+                attempts: state.attempts.wrapping_add(1),
                 readings: board.readings.len(),
+                told: board.told_back.len(),
                 sure: 1,
                 tab: SideTab::Work,
-                reading: board.readings.last().map(|r| r.number),
+                reading: board.readings.last().filter(|_| just_read).map(|r| r.number),
                 ..Self::default()
             };
         }
+        let new = board.told_back.get(state.told..).unwrap_or_default();
+        // Whoever works at something else has put the instrument down.
+        if new.iter().any(|told| told.answer.done && !told.leaves_in_hand()) {
+            state.reading = None;
+            state.large = false;
+        }
+        state.told = board.told_back.len();
         if board.readings.len() > state.readings {
             state.readings = board.readings.len();
             if let Some(last) = board.readings.last() {
                 state.take_in_hand(last);
+            }
+        }
+        // What was wrong was said in the language of that time.
+        if state.language.replace(Language::spoken()) != Some(Language::spoken()) {
+            state.read_problem = None;
+            if let Some(form) = &mut state.form {
+                form.problem = None;
             }
         }
         // Work that is not offered any more takes its form along.
@@ -151,10 +233,34 @@ impl DeskState {
         self.form = None;
         self.read.clear();
         self.read_problem = None;
+        // A plate is held up to be judged; of an instrument that was held up the next reading is too.
+        self.large |= reading.plate().is_some();
+        self.turn_to(SideTab::Hand);
+    }
+
+    /// Where the card is a tab, shows it.
+    pub(super) fn show_card(&mut self) {
+        if self.card_is_tab {
+            self.tab = SideTab::Card;
+        }
+    }
+
+    /// Where everything is a tab, shows this one.
+    fn turn_to(&mut self, tab: SideTab) {
+        if self.single {
+            self.tab = tab;
+        }
     }
 
     /// Opens the form of a piece of work, with the choices of the last time. Numbers, ticks and precautions begin anew.
-    pub(super) fn open(&mut self, work: &Work, units: Units) {
+    /// What was in hand before is put down, but for the plate that is judged.
+    pub(super) fn open(&mut self, work: &Work, units: Units, board: &BenchView) {
+        let plate = work
+            .plate()
+            .and_then(|plate| board.readings.iter().rev().find(|r| r.plate() == Some(plate)));
+        self.reading = plate.map(|reading| reading.number);
+        self.large = plate.is_some();
+        self.turn_to(SideTab::Hand);
         let mut filled = work.blank(units);
         let before = self.chosen_before.iter().find(|(part, key, _)| is(work, *part, key));
         if let Some((.., before)) = before {
@@ -175,6 +281,12 @@ impl DeskState {
             problem: None,
             fresh: true,
         });
+    }
+
+    /// Asks whether the axle is really to be handed over.
+    pub(super) fn ask_to_sign_off(&mut self) {
+        self.handing_over = true;
+        self.asked_now = true;
     }
 
     /// Keeps what was chosen for a piece of work that is being done.

@@ -19,14 +19,26 @@ pub(super) fn paint(ui: &Ui, rect: Rect, ink: &Ink, units: Units, reading: &Read
     };
     let value = reading.main_value();
     match reading.face {
-        Face::Dial { graduation_mm, turn_mm } => plate.dial(units, turn_mm, graduation_mm, value),
+        Face::Dial {
+            graduation_mm,
+            turn_mm,
+            range_mm,
+        } => plate.dial(units, turn_mm, range_mm / turn_mm, graduation_mm, value),
         Face::Wrench {
-            full_nm, graduation_nm, ..
+            least_nm,
+            full_nm,
+            graduation_nm,
+            ..
         } => {
             let start = (reading.values.len() > 1)
                 .then(|| reading.values.first().and_then(|s| s.value))
                 .flatten();
-            plate.wrench(units, reading.amount, [full_nm, graduation_nm], start, value);
+            plate.wrench(
+                units,
+                reading.amount,
+                [least_nm, full_nm, graduation_nm],
+                [start, value],
+            );
         }
         Face::Micrometer => plate.micrometer(units, value, false),
         Face::DepthGauge => plate.micrometer(units, value, true),
@@ -36,6 +48,9 @@ pub(super) fn paint(ui: &Ui, rect: Rect, ink: &Ink, units: Units, reading: &Read
         Face::Eye => plate.eye(),
     }
 }
+
+/// Width of a small line of a scale, and of the needle over it.
+const GRADUATION: f32 = 0.9;
 
 struct DialPlate<'a> {
     painter: &'a Painter,
@@ -83,25 +98,45 @@ impl DialPlate<'_> {
             .text(at, Align2::CENTER_CENTER, words, self.font(14.0, true), self.text());
     }
 
-    fn plain(&self, at: Pos2, words: impl ToString) {
-        self.painter
-            .text(at, Align2::CENTER_CENTER, words, self.font(10.0, false), self.text());
+    /// Small words on the face, no wider than this.
+    fn plain(&self, at: Pos2, words: impl ToString, width: f32) {
+        let words = words.to_string();
+        let font = self.font(10.0, false);
+        let lay = |font: FontId| self.painter.layout_no_wrap(words.clone(), font, self.text());
+        let usual = lay(font.clone());
+        let share = (width * self.unit / usual.size().x.max(1.0)).min(1.0);
+        let galley = if share < 1.0 {
+            lay(FontId::new(font.size * share, font.family))
+        } else {
+            usual
+        };
+        self.painter.galley(at - galley.size() / 2.0, galley, self.text());
     }
 
     fn inset(&self) -> Color32 {
         self.ink.color(|t| t.inset)
     }
 
-    /// A needle that tapers to a point, with a tail.
-    fn needle(&self, hub: Pos2, angle_deg: f32, length: f32, tail: f32, half_width: f32) {
-        let along = direction(angle_deg);
+    /// A needle with a tail: where it lies over the scale it is as wide as a graduation, so that the eye can tell which it
+    /// covers and how far it stands between two.
+    fn needle(&self, hub: Pos2, angle_deg: f32, length: f32, scale: f32, half_width: f32) {
+        let (tail, along) = (22.0, direction(angle_deg));
         let across = vec2(-along.y, along.x);
         let at = |a: f32, b: f32| hub + self.unit * (a * along + b * across);
+        let graduation = self.line(GRADUATION);
+        let tip = 0.5 * graduation.width / self.unit;
         self.painter.add(Shape::convex_polygon(
-            vec![at(length, 0.0), at(0.0, half_width), at(0.0, -half_width)],
+            vec![
+                at(scale, tip),
+                at(0.0, half_width),
+                at(0.0, -half_width),
+                at(scale, -tip),
+            ],
             self.text(),
             Stroke::NONE,
         ));
+        self.painter
+            .line_segment([at(scale - 1.0, 0.0), at(length, 0.0)], graduation);
         self.painter.line_segment(
             [hub, at(-tail, 0.0)],
             Stroke::new(1.6 * half_width * self.unit, self.text()),
@@ -109,7 +144,7 @@ impl DialPlate<'_> {
         self.painter.circle(hub, 4.5 * self.unit, self.inset(), self.line(2.4));
     }
 
-    fn dial(&self, units: Units, turn_mm: f64, graduation_mm: f64, value: Option<f64>) {
+    fn dial(&self, units: Units, turn_mm: f64, counted: f64, graduation_mm: f64, value: Option<f64>) {
         // A hundred divisions a turn in either system.
         let (turn, division) = match units {
             Units::Metric => (turn_mm, turn_mm / 100.0),
@@ -134,7 +169,7 @@ impl DialPlate<'_> {
             let (inner, width) = match k {
                 k if k.is_multiple_of(10) => (73.0, 2.0),
                 k if k.is_multiple_of(5) => (77.0, 1.3),
-                _ => (81.0, 0.9),
+                _ => (81.0, GRADUATION),
             };
             self.painter
                 .line_segment([self.polar(angle, 87.0), self.polar(angle, inner)], self.line(width));
@@ -151,7 +186,13 @@ impl DialPlate<'_> {
             Units::Inch if division < 0.0005 => 4,
             Units::Inch => 3,
         };
-        self.plain(self.at(0.0, -30.0), format!("{} {unit}", number(division, digits)));
+        // What a division is, and how far the small hand counts.
+        self.plain(self.at(0.0, -38.0), range(0.0, counted * 100.0 * division, unit), 56.0);
+        self.plain(
+            self.at(0.0, -26.0),
+            format!("{} {unit}", number(division, digits)),
+            56.0,
+        );
         let turns = value.unwrap_or(0.0) / turn;
         // Turns counter, ten marks.
         let hub = self.at(0.0, 34.0);
@@ -166,17 +207,16 @@ impl DialPlate<'_> {
         let small = direction(36.0 * on_screen(turns.rem_euclid(10.0)));
         self.painter
             .line_segment([hub, hub + 12.0 * self.unit * small], self.line(2.0));
-        self.plain(self.at(-30.0, 26.0), say!("readings-dial-turns"));
-        self.needle(self.centre, 360.0 * on_screen(turns.rem_euclid(1.0)), 80.0, 22.0, 3.2);
+        self.plain(self.at(-31.0, 32.0), say!("readings-dial-turns"), 26.0);
+        self.needle(self.centre, 360.0 * on_screen(turns.rem_euclid(1.0)), 84.0, 66.0, 3.2);
     }
 
     fn wrench(
         &self,
         units: Units,
         amount: Amount,
-        [full, graduation]: [f64; 2],
-        start: Option<f64>,
-        value: Option<f64>,
+        [least, full, graduation]: [f64; 3],
+        [start, value]: [Option<f64>; 2],
     ) {
         let full_shown = amount.shown(full, units);
         // Numbered steps that leave five to nine numbers, and ten or five marks between them.
@@ -208,7 +248,7 @@ impl DialPlate<'_> {
             } else if marks == 10 && k.is_multiple_of(5) {
                 (66.0, 1.3)
             } else {
-                (70.0, 0.9)
+                (70.0, GRADUATION)
             };
             self.painter
                 .line_segment([self.polar(a, 76.0), self.polar(a, inner)], self.line(width));
@@ -218,13 +258,16 @@ impl DialPlate<'_> {
             }
             k += 1;
         }
-        self.painter.text(
-            self.at(0.0, 36.0),
-            Align2::CENTER_CENTER,
-            amount.unit(units),
-            self.font(14.0, true),
-            self.text(),
-        );
+        let unit = amount.unit(units);
+        let division = step / f64::from(marks);
+        let digits = usize::from(division < 0.95) + usize::from(division < 0.095);
+        let words = [
+            range(amount.shown(least, units), full_shown, &unit),
+            format!("{} {unit}", number(division, digits)),
+        ];
+        for (line, words) in [38.0, 50.0].into_iter().zip(words) {
+            self.plain(self.at(0.0, line), words, 90.0);
+        }
         if let Some(start) = start {
             let a = angle(amount.shown(start, units));
             let ends = [self.polar(a, 14.0), self.polar(a, 54.0)];
@@ -238,8 +281,8 @@ impl DialPlate<'_> {
                 .circle(self.polar(a, 58.0), 4.0 * self.unit, self.inset(), self.line(1.6));
         }
         match value {
-            Some(value) => self.needle(self.centre, angle(amount.shown(value, units)), 66.0, 20.0, 3.0),
-            None => self.plain(self.at(0.0, 60.0), say!("readings-shows-nothing")),
+            Some(value) => self.needle(self.centre, angle(amount.shown(value, units)), 74.0, 58.0, 3.0),
+            None => self.plain(self.at(0.0, 66.0), say!("readings-shows-nothing"), 100.0),
         }
     }
 
@@ -336,13 +379,20 @@ impl DialPlate<'_> {
             Units::Metric => say!("readings-micrometer-metric"),
             Units::Inch => say!("readings-micrometer-inch"),
         };
-        self.plain(self.at(0.0, 62.0), words);
+        self.plain(self.at(0.0, 60.0), words, 190.0);
+        if !base {
+            let words = match units {
+                Units::Metric => range(0.0, 25.0, "mm"),
+                Units::Inch => range(0.0, 1.0, "in"),
+            };
+            self.plain(self.at(0.0, 74.0), words, 190.0);
+        }
         if base {
             let bar = Rect::from_two_pos(self.at(-96.0, 74.0), self.at(-26.0, 82.0));
             self.painter.rect(bar, 0.0, panel, self.line(1.4), StrokeKind::Middle);
             self.painter
                 .line_segment([self.at(-60.0, 82.0), self.at(-60.0, 96.0)], self.line(2.0));
-            self.plain(self.at(38.0, 84.0), say!("readings-depth-from"));
+            self.plain(self.at(38.0, 84.0), say!("readings-depth-from"), 116.0);
         }
     }
 
@@ -392,6 +442,17 @@ impl DialPlate<'_> {
         }
         self.painter.circle(hub, 14.0 * self.unit, self.inset(), self.line(1.6));
         self.painter.circle_filled(hub, 4.0 * self.unit, self.text());
+        if let (Some(thinnest), Some(thickest)) = (leaves_mm.first(), leaves_mm.last()) {
+            let words = match units {
+                Units::Metric => format!("{}\u{2013}{}\u{a0}mm", number(*thinnest, 3), number(*thickest, 2)),
+                Units::Inch => format!(
+                    "{}\u{2013}{}\u{a0}in",
+                    number(thinnest / 25.4, 4),
+                    number(thickest / 25.4, 3)
+                ),
+            };
+            self.plain(self.at(-60.0, 90.0), words, 76.0);
+        }
     }
 
     fn thermometer(&self, value: Option<f64>) {
@@ -430,7 +491,8 @@ impl DialPlate<'_> {
             mark += step;
             k += 1;
         }
-        self.plain(self.at(48.0, 80.0), "°C");
+        self.plain(self.at(60.0, 74.0), range(0.0, most, "°C"), 70.0);
+        self.plain(self.at(60.0, 86.0), format!("{} °C", number(step, 0)), 70.0);
     }
 
     fn click(&self) {
@@ -444,7 +506,7 @@ impl DialPlate<'_> {
         );
         self.painter
             .circle(self.at(76.0, 0.0), 18.0 * self.unit, self.inset(), self.line(1.8));
-        self.plain(self.at(0.0, 34.0), say!("readings-clicks"));
+        self.plain(self.at(0.0, 34.0), say!("readings-clicks"), 190.0);
     }
 
     fn eye(&self) {
@@ -465,6 +527,16 @@ impl DialPlate<'_> {
         self.painter
             .circle_filled(self.at(0.0, 0.0), 9.0 * self.unit, self.text());
     }
+}
+
+/// How far an instrument reaches, as it is written on its face.
+fn range(least: f64, most: f64, unit: &str) -> String {
+    let digits = |value: f64| usize::from((value - value.round()).abs() > 0.05);
+    format!(
+        "{}\u{2013}{}\u{a0}{unit}",
+        number(least, digits(least)),
+        number(most, digits(most))
+    )
 }
 
 /// The way that an angle points, from straight up, clockwise, degrees.

@@ -1,35 +1,96 @@
 //! The form of a piece of work: its fields, its precautions, and the button that does it.
 
-use egui::{ComboBox, Key, Ui};
+use egui::{ComboBox, Event, Key, Ui};
 
-use super::desk_state::DeskState;
-use super::{scrolled, widget};
+use super::desk::{Desk, scrolled};
+use super::desk_state::{Form, NumberBox};
+use super::hand;
+use crate::panels::key;
 use crate::panels::theme::Ink;
-use crate::panels::widget::{ButtonFace, Rank};
+use crate::panels::widget::{self, ButtonFace, Rank};
 use crate::quantity::Units;
-use crate::view::bench::{Amount, Entry, Field, FieldKind, Work};
-use crate::view::{BenchView, Command, WindowView};
+use crate::view::Command;
+use crate::view::bench::{Amount, Entry, Field, FieldKind, OptionName, Work};
 use crate::words::say;
 
+/// A number that is typed while nothing that is written in has the keyboard goes to the form that is open, or else to the value
+/// of the reading in hand: it must not be lost, and must not be taken for a key of the stage.
+pub(super) fn take_digits(ui: &Ui, desk: &mut Desk<'_>) {
+    let Some(target) = desk.state.number_box.take() else {
+        return;
+    };
+    let taken = desk.view.covered() || egui::Popup::is_any_open(ui.ctx()) || ui.ctx().text_edit_focused();
+    if taken {
+        desk.state.number_box = Some(target);
+        return;
+    }
+    let of_number = |c: char| c.is_ascii_digit() || matches!(c, '.' | ',' | '-' | '\u{2212}');
+    let mut typed = String::new();
+    ui.input_mut(|input| {
+        if !key::plain(input) {
+            return;
+        }
+        input.events.retain(|event| match event {
+            Event::Text(text) if text.chars().all(of_number) => {
+                typed.push_str(text);
+                false
+            }
+            Event::Key { key, pressed: true, .. } => !is_of_number(*key),
+            _ => true,
+        });
+    });
+    if typed.is_empty() {
+        desk.state.number_box = Some(target);
+        return;
+    }
+    let wanted = match target.entry {
+        None => Some(&mut desk.state.read),
+        Some(index) => desk
+            .state
+            .form
+            .as_mut()
+            .and_then(|form| match form.filled.entries.get_mut(index) {
+                Some(Entry::Typed(wanted)) => Some(wanted),
+                _ => None,
+            }),
+    };
+    if let Some(wanted) = wanted {
+        wanted.clone_from(&typed);
+        widget::go_on_writing(ui, target.id, typed.chars().count());
+    }
+    desk.state.number_box = Some(target);
+}
+
+fn is_of_number(key: Key) -> bool {
+    let digit = key.name().chars().all(|c| c.is_ascii_digit());
+    digit || matches!(key, Key::Minus | Key::Period | Key::Comma)
+}
+
+/// Least height of what scrolls in a form, points at 100 %: where there is less, all of the form scrolls.
+const LEAST: f32 = 90.0;
+
 /// Draws the form that is open.
-pub(super) fn form(
-    ui: &mut Ui,
-    ink: &Ink,
-    view: &WindowView<'_>,
-    board: &BenchView,
-    state: &mut DeskState,
-    out: &mut Vec<Command>,
-) {
-    let Some(work) = state.work(board) else { return };
-    let Some(mut form) = state.form.take() else { return };
+pub(super) fn form(ui: &mut Ui, desk: &mut Desk<'_>) {
+    let foot = desk.ink.scaled(32.0 + 36.0) + desk.ink.space(6.0);
+    let height = ui.available_height();
+    if height.is_finite() && height < foot + desk.ink.scaled(18.0 + LEAST) {
+        scrolled(ui, desk.list("low-form"), |ui| sheet(ui, desk, None));
+    } else {
+        sheet(ui, desk, height.is_finite().then_some(height));
+    }
+}
+
+/// The form in this height, its fields scrolling, or as high as it needs.
+fn sheet(ui: &mut Ui, desk: &mut Desk<'_>, height: Option<f32>) {
+    let (ink, view, board) = (desk.ink, desk.view, desk.board);
+    let Some(work) = desk.state.work(board) else { return };
+    let Some(mut form) = desk.state.form.take() else { return };
     // Asked before the list that is open has taken the key that closes it.
     let choosing = egui::Popup::is_any_open(ui.ctx());
     let text = ink.color(|t| t.text);
     let part = work.part.label(board.laid.layout, board.laid.depth_shim);
-    let mut close = false;
-    let mut done = false;
     let fresh = std::mem::take(&mut form.fresh);
-    let mut first = None;
+    let top = ui.cursor().top();
     ui.spacing_mut().item_spacing.y = ink.space(4.0);
     widget::words(
         ui,
@@ -37,27 +98,32 @@ pub(super) fn form(
         ink.section(),
         text,
     );
-    let foot = ink.scaled(32.0) + ink.space(6.0) + if form.problem.is_some() { ink.scaled(36.0) } else { 0.0 };
-    let height = (ui.available_height() - foot).max(40.0);
-    let wide = ui.available_width();
-    ui.allocate_ui(egui::vec2(wide, height), |ui| {
-        ui.set_min_height(height);
-        scrolled(ui, "form", |ui| {
-            let id = ui.id().with((work.part, &work.key));
-            // Room for the outline of the keyboard.
-            ui.add_space(4.0);
-            first = where_to_begin(work, id);
-            for (index, (field, entry)) in work.fields.iter().zip(&mut form.filled.entries).enumerate() {
-                done |= field_row(ui, ink, view.units, id.with(index), field, entry);
-            }
-            for (index, (hazard, ticked)) in work.hazards.iter().zip(&mut form.filled.precautions).enumerate() {
-                // A precaution that meets two hazards is ticked once.
-                let first = work.hazards.iter().position(|h| h.precaution == hazard.precaution) == Some(index);
-                if first && widget::tick(ui, ink, id.with(("met", index)), &hazard.precaution, *ticked) {
-                    *ticked = !*ticked;
-                }
-            }
-        });
+    let problem = form.problem.as_ref().map(|problem| {
+        ui.painter()
+            .layout(problem.clone(), ink.body(), text, ui.available_width())
+    });
+    let problem_height = problem.map_or(0.0, |galley| galley.size().y + ink.space(4.0));
+    let row = ink.scaled(32.0) + ink.space(4.0);
+    let foot = foot_rows(ui, ink, work, view.units) * row + ink.space(4.0) + problem_height;
+    // Where the keyboard begins.
+    let id = ui.id().with((work.part, &work.key));
+    let (first, mut done) = match height {
+        None => fields(ui, ink, view.units, id, work, &mut form),
+        Some(height) => {
+            let room = (height - (ui.cursor().top() - top) - foot).max(ink.scaled(40.0));
+            let wide = ui.available_width();
+            let inner = ui.allocate_ui(egui::vec2(wide, room), |ui| {
+                ui.set_min_height(room);
+                scrolled(ui, desk.list("form"), |ui| {
+                    fields(ui, ink, view.units, id, work, &mut form)
+                })
+            });
+            inner.inner
+        }
+    };
+    desk.state.number_box = number_field(work).map(|entry| NumberBox {
+        id: id.with(entry),
+        entry: Some(entry),
     });
     // Only now: the key that opened the form must not press the first piece of it too.
     if let Some(first) = first.filter(|_| fresh) {
@@ -66,15 +132,16 @@ pub(super) fn form(
     if let Some(problem) = &form.problem {
         widget::words(ui, problem, ink.body(), ink.color(|t| t.off));
     }
-    ui.horizontal(|ui| {
-        let does = ButtonFace::new(verb(work), say!("window-cap-enter"), Rank::Next);
+    let mut close = false;
+    ui.horizontal_wrapped(|ui| {
+        let [does, cancels] = faces(work);
         let button = widget::button(ui, ink, &does);
         if fresh && first.is_none() {
             button.request_focus();
         }
-        done |= button.clicked();
-        let cancels = ButtonFace::new(say!("board-cancel"), say!("window-cap-escape"), Rank::Plain);
-        close |= widget::button(ui, ink, &cancels).clicked();
+        done |= hand::pressed(ui, desk, &button, &does.label);
+        let cancel = widget::button(ui, ink, &cancels);
+        close |= hand::pressed(ui, desk, &cancel, &cancels.label);
         // How long it takes depends on the form where nothing is said.
         if work.minutes > 0.0 {
             let time = Amount::Minutes.text(work.minutes, view.units);
@@ -84,7 +151,7 @@ pub(super) fn form(
     let (enter, escape) = ui.input(|input| (input.key_pressed(Key::Enter), input.key_pressed(Key::Escape)));
     // Enter on a button or a box to tick is a press of that, and on what stands over the page that one's.
     let free = !choosing && !view.covered();
-    done |= state.do_form || enter && free && ui.memory(|memory| memory.focused().is_none());
+    done |= desk.state.do_form || enter && free && ui.memory(|memory| memory.focused().is_none());
     if escape && free {
         close = true;
         // The key has done its work: the part stays chosen.
@@ -94,13 +161,65 @@ pub(super) fn form(
         match work.operation(&form.filled, view.units) {
             Ok(operation) => {
                 form.problem = None;
-                state.remember(work, &form.filled);
-                out.push(Command::Do(Box::new(operation)));
+                desk.state.remember(work, &form.filled);
+                desk.out.push(Command::Do(Box::new(operation)));
             }
             Err(problem) => form.problem = Some(problem),
         }
     }
-    state.form = (!close).then_some(form);
+    if close {
+        desk.state.number_box = None;
+    }
+    desk.state.form = (!close).then_some(form);
+}
+
+/// The buttons of a form.
+fn faces(work: &Work) -> [ButtonFace; 2] {
+    [
+        ButtonFace::new(verb(work), say!("window-cap-enter"), Rank::Next),
+        ButtonFace::new(say!("board-cancel"), say!("window-cap-escape"), Rank::Plain),
+    ]
+}
+
+/// Rows that buttons and time take at the foot of a form.
+fn foot_rows(ui: &Ui, ink: &Ink, work: &Work, units: Units) -> f32 {
+    let time = Amount::Minutes.text(work.minutes, units);
+    let time = ui.painter().layout_no_wrap(time, ink.small(), ink.color(|t| t.text));
+    let mut widths: Vec<f32> = faces(work).iter().map(|face| face.size(ui, ink).x).collect();
+    widths.extend((work.minutes > 0.0).then_some(time.size().x));
+    widget::rows_of_widths(ui, &widths, ui.spacing().item_spacing.x).len() as f32
+}
+
+/// The fields and what is ticked before the work is done; where the keyboard begins, and whether Enter ended a line.
+fn fields(
+    ui: &mut Ui,
+    ink: &Ink,
+    units: Units,
+    id: egui::Id,
+    work: &Work,
+    form: &mut Form,
+) -> (Option<egui::Id>, bool) {
+    let mut done = false;
+    // Room for the outline of the keyboard.
+    ui.add_space(4.0);
+    for (index, (field, entry)) in work.fields.iter().zip(&mut form.filled.entries).enumerate() {
+        done |= field_row(ui, ink, units, id.with(index), field, entry);
+    }
+    for (index, (hazard, ticked)) in work.hazards.iter().zip(&mut form.filled.precautions).enumerate() {
+        // A precaution that meets two hazards is ticked once.
+        let first = work.hazards.iter().position(|h| h.precaution == hazard.precaution) == Some(index);
+        if first && widget::tick(ui, ink, id.with(("met", index)), &hazard.precaution, *ticked) {
+            *ticked = !*ticked;
+        }
+    }
+    (where_to_begin(work, id), done)
+}
+
+/// The first field that takes a number.
+fn number_field(work: &Work) -> Option<usize> {
+    work.fields
+        .iter()
+        .position(|field| matches!(field.kind, FieldKind::Number { .. }))
 }
 
 /// Where the keyboard stands when the form opens: what is typed, pieces to be chosen, or precautions; none is the button.
@@ -146,10 +265,13 @@ fn field_row(ui: &mut Ui, ink: &Ink, units: Units, id: egui::Id, field: &Field, 
         (FieldKind::Choice { options, .. }, Entry::Chosen(chosen)) => {
             ui.horizontal(|ui| {
                 name(ui, ink, &field.name);
-                let shown = options.get(*chosen).cloned().unwrap_or_default();
+                let shown = options
+                    .get(*chosen)
+                    .map(|option| option.text(units))
+                    .unwrap_or_default();
                 let width = ui.available_width() - ink.space(4.0);
                 if let [only] = options.as_slice() {
-                    widget::words(ui, only, ink.body(), text);
+                    widget::words(ui, &only.text(units), ink.body(), text);
                     return;
                 }
                 let mut chosen_by_key = false;
@@ -157,7 +279,7 @@ fn field_row(ui: &mut Ui, ink: &Ink, units: Units, id: egui::Id, field: &Field, 
                     .width(width)
                     .truncate()
                     .selected_text(shown.clone())
-                    .show_ui(ui, |ui| chosen_by_key = choices(ui, ink, options, chosen))
+                    .show_ui(ui, |ui| chosen_by_key = choices(ui, ink, units, options, chosen))
                     .response;
                 // Arrows choose while the list is open; else they would lead away from it.
                 if response.has_focus() && egui::Popup::is_any_open(ui.ctx()) {
@@ -269,7 +391,7 @@ fn chip(ui: &mut Ui, ink: &Ink, id: egui::Id, label: &str, ticked: bool) -> bool
 
 /// The list of a choice: pressed with the pointer, or gone through with the arrows and closed with Enter. Says whether a
 /// line was pressed with the keyboard on it.
-fn choices(ui: &mut Ui, ink: &Ink, options: &[String], chosen: &mut usize) -> bool {
+fn choices(ui: &mut Ui, ink: &Ink, units: Units, options: &[OptionName], chosen: &mut usize) -> bool {
     let mut keyboard_on_line = false;
     let mut chosen_by_key = false;
     for (index, option) in options.iter().enumerate() {
@@ -278,7 +400,7 @@ fn choices(ui: &mut Ui, ink: &Ink, options: &[String], chosen: &mut usize) -> bo
         } else {
             ink.color(|t| t.text)
         };
-        let line = ui.selectable_value(chosen, index, egui::RichText::new(option).color(color));
+        let line = ui.selectable_value(chosen, index, egui::RichText::new(option.text(units)).color(color));
         keyboard_on_line |= line.has_focus();
         chosen_by_key |= line.clicked() && line.has_focus();
     }

@@ -1,33 +1,92 @@
 //! The instrument in hand, drawn to be read by eye, and the box for what was read.
 
-use egui::{Rect, Sense, Ui, WidgetInfo, WidgetType, pos2, vec2};
+use egui::{Id, Rect, Sense, Ui, WidgetInfo, WidgetType, pos2, vec2};
 
-use super::desk_state::DeskState;
+use super::desk::{Desk, scrolled};
+use super::desk_state::NumberBox;
 use super::form::line_ended;
-use super::{face, widget};
-use crate::panels::theme::Ink;
-use crate::panels::widget::{ButtonFace, Rank};
+use super::{face, hand, teeth};
+use crate::panels::dock::inside;
+use crate::panels::key;
+use crate::panels::widget::{self, ButtonFace, Rank};
 use crate::view::bench::{Amount, Face, Reading, note};
-use crate::view::{BenchView, Command, WindowView};
+use crate::view::{Action, Command, WindowView};
 use crate::words::answer::reading_part;
 use crate::words::say;
 
-/// Draws the reading in hand.
-pub(super) fn instrument(
-    ui: &mut Ui,
-    ink: &Ink,
-    view: &WindowView<'_>,
-    board: &BenchView,
-    state: &mut DeskState,
-    out: &mut Vec<Command>,
-) {
-    let Some(reading) = state.reading(board) else {
+/// The reading in hand.
+pub(super) fn held<'b>(desk: &Desk<'b>) -> Option<&'b Reading> {
+    desk.state.reading(desk.board)
+}
+
+/// Draws the reading in hand: the instrument, and beside it the box for what was read.
+pub(super) fn instrument(ui: &mut Ui, desk: &mut Desk<'_>) {
+    let Some(reading) = held(desk) else {
         return;
     };
-    let inside = ui.max_rect();
-    let side = inside.height().min(0.5 * inside.width());
-    let picture = Rect::from_min_size(inside.min, vec2(side, inside.height()));
-    let response = ui.interact(picture, ui.id().with("face"), Sense::hover());
+    let ink = desk.ink;
+    let zone = ui.available_rect_before_wrap();
+    if !zone.height().is_finite() {
+        // One below the other, in a list that scrolls.
+        let side = zone.width().min(ink.space(300.0));
+        let (rect, _) = ui.allocate_exact_size(vec2(zone.width(), side), Sense::hover());
+        picture(ui, desk, rect, reading);
+        beside(ui, desk, reading);
+        return;
+    }
+    if desk.state.large {
+        scrolled(ui, desk.list("read"), |ui| beside(ui, desk, reading));
+        return;
+    }
+    let side = zone.height().min(0.62 * zone.width());
+    let face = Rect::from_min_size(zone.min, vec2(side, zone.height()));
+    picture(ui, desk, face, reading);
+    let words = Rect::from_min_max(pos2(face.right() + ink.space(10.0), zone.top()), zone.max);
+    inside(ui, "read", words, egui::Vec2::ZERO, |ui| {
+        scrolled(ui, desk.list("read"), |ui| beside(ui, desk, reading));
+    });
+}
+
+/// The reading in hand, held up before the eyes over the whole stage.
+pub(super) fn held_up(ui: &mut Ui, desk: &mut Desk<'_>) {
+    let Some(reading) = held(desk) else {
+        return;
+    };
+    let ink = desk.ink;
+    let zone = ui.max_rect();
+    ui.painter().rect_filled(zone, 0.0, ink.color(|t| t.panel));
+    let rim = vec2(ink.space(12.0), ink.space(8.0));
+    inside(ui, "held", zone, rim, |ui| {
+        let words = say!("readings-held", what = reading.title.as_str(), number = reading.number);
+        let face = ButtonFace::new(
+            say!("readings-put-down"),
+            key::cap(desk.view.keys, Action::Enlarge),
+            Rank::Plain,
+        );
+        ui.horizontal_top(|ui| {
+            let left = ui.available_width() - face.size(ui, ink).x - ui.spacing().item_spacing.x;
+            ui.allocate_ui(vec2(left, 0.0), |ui| {
+                ui.set_min_width(left);
+                widget::words(ui, &words, ink.zone_title(), ink.color(|t| t.text));
+            });
+            let put_down = widget::button(ui, ink, &face);
+            if hand::pressed(ui, desk, &put_down, &face.label) {
+                desk.state.large = false;
+            }
+        });
+        let rest = ui.available_rect_before_wrap();
+        picture(ui, desk, rest, reading);
+    });
+}
+
+/// The instrument, or the pattern that the eye saw. A press holds it up, or puts it down.
+fn picture(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect, reading: &Reading) {
+    let (ink, view, board) = (desk.ink, desk.view, desk.board);
+    let response = ui.interact(
+        rect,
+        Id::new(("face", reading.number, desk.state.large)),
+        Sense::click(),
+    );
     let said = if view.desk.read_out {
         say!(
             "readings-face-said",
@@ -38,95 +97,93 @@ pub(super) fn instrument(
         reading.instrument.clone()
     };
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Image, true, &said));
-    face::paint(ui, picture, ink, view.units, reading);
-    let words = Rect::from_min_max(pos2(picture.right() + ink.space(10.0), inside.top()), inside.max);
-    super::inside(ui, "read", words, egui::Vec2::ZERO, |ui| {
-        egui::ScrollArea::vertical()
-            .id_salt("read")
-            .auto_shrink([false, false])
-            .show(ui, |ui| beside(ui, ink, view, board, reading, state, out));
-    });
+    widget::focus_outline(ui, ink, &response, rect.shrink(4.0));
+    if hand::pressed(ui, desk, &response, "face") {
+        desk.state.large = !desk.state.large;
+    }
+    match board.prints.iter().position(|print| print.number == reading.number) {
+        Some(at) => teeth::pattern(ui, desk, rect, at),
+        None => face::paint(ui, rect, ink, view.units, reading),
+    }
+    response.on_hover_text(key::hint(say!("readings-enlarge"), view.keys, Action::Enlarge));
 }
 
-fn beside(
-    ui: &mut Ui,
-    ink: &Ink,
-    view: &WindowView<'_>,
-    board: &BenchView,
-    reading: &Reading,
-    state: &mut DeskState,
-    out: &mut Vec<Command>,
-) {
+fn beside(ui: &mut Ui, desk: &mut Desk<'_>, reading: &Reading) {
+    let (ink, view, board) = (desk.ink, desk.view, desk.board);
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     ui.spacing_mut().item_spacing.y = ink.space(3.0);
     widget::words(ui, &reading.title, ink.section(), text);
-    widget::words(ui, &taken_with(reading), ink.small(), muted);
     let etched = reading.etched(view.units);
-    if let Some(how) = how_to_read(reading).filter(|_| etched.is_empty()) {
-        widget::words(ui, &how, ink.small(), muted);
-    }
-    for line in etched {
-        widget::words(ui, &line, ink.body(), text);
+    for line in &etched {
+        widget::words(ui, line, ink.body(), text);
     }
     if view.desk.read_out {
         widget::words(ui, &values(reading, view), ink.section(), text);
     }
     if let Some(asks) = reading.asks().filter(|_| !board.finished) {
-        ui.add_space(ink.space(2.0));
-        widget::words(ui, &asks, ink.body(), text);
-        let mut write = false;
-        ui.horizontal_wrapped(|ui| {
-            let id = ui.id().with(("you-read", reading.number));
-            let width = ink.scaled(76.0);
-            let waits = reading.written.is_none() && !reading.stale;
-            let name = say!("readings-value");
-            let response = widget::writing_box(ui, ink, id, &name, &mut state.read, width, waits);
-            if std::mem::take(&mut state.fresh_reading) {
-                response.request_focus();
-            }
-            write |= line_ended(ui, &response);
-            let unit = reading.amount.unit(view.units);
-            // An empty word would stand on the box.
-            if !unit.is_empty() {
-                widget::words(ui, &unit, ink.body(), text);
-            }
-            let face = ButtonFace::new(
-                say!("readings-write"),
-                say!("window-cap-enter"),
-                if reading.written.is_none() && !reading.stale {
-                    Rank::Next
-                } else {
-                    Rank::Plain
-                },
-            );
-            write |= widget::button(ui, ink, &face).clicked();
-        });
-        if write {
-            match reading.amount.read(&state.read, view.units) {
-                Ok(value) => {
-                    state.read_problem = None;
-                    // Written: the keys are free again.
-                    if let Some(id) = ui.memory(egui::Memory::focused) {
-                        ui.memory_mut(|memory| memory.surrender_focus(id));
-                    }
-                    out.push(Command::Do(Box::new(note(reading, value))));
-                }
-                Err(problem) => state.read_problem = Some(problem),
-            }
-        }
+        value_box(ui, desk, reading, &asks);
     }
-    if let Some(problem) = &state.read_problem {
+    if let Some(problem) = &desk.state.read_problem {
         widget::words(ui, problem, ink.small(), ink.color(|t| t.off));
     }
     if let Some(written) = reading.written {
         let words = say!("readings-on-sheet", value = reading.amount.text(written, view.units));
         widget::words(ui, &words, ink.body(), ink.color(|t| t.belief));
     }
+    widget::words(ui, &taken_with(reading), ink.small(), muted);
+    if let Some(how) = how_to_read(reading).filter(|_| etched.is_empty()) {
+        widget::words(ui, &how, ink.small(), muted);
+    }
     if reading.amount != Amount::Share {
         let id = ui.id().with("read-out");
         if widget::tick(ui, ink, id, &say!("readings-read-out"), view.desk.read_out) {
-            out.push(Command::SetReadOut(!view.desk.read_out));
+            desk.out.push(Command::SetReadOut(!view.desk.read_out));
         }
+    }
+}
+
+/// The box for what was read.
+fn value_box(ui: &mut Ui, desk: &mut Desk<'_>, reading: &Reading, asks: &str) {
+    let (ink, view) = (desk.ink, desk.view);
+    let text = ink.color(|t| t.text);
+    ui.add_space(ink.space(2.0));
+    widget::words(ui, asks, ink.body(), text);
+    let waits = reading.written.is_none() && !reading.stale;
+    let id = Id::new(("you-read", reading.number));
+    let mut write = false;
+    ui.horizontal_wrapped(|ui| {
+        let width = ink.scaled(76.0);
+        let name = say!("readings-value");
+        let response = widget::writing_box(ui, ink, id, &name, &mut desk.state.read, width, waits);
+        if std::mem::take(&mut desk.state.fresh_reading) {
+            response.request_focus();
+        }
+        write |= line_ended(ui, &response);
+        let unit = reading.amount.unit(view.units);
+        // An empty word would stand on the box.
+        if !unit.is_empty() {
+            widget::words(ui, &unit, ink.body(), text);
+        }
+        let rank = if waits { Rank::Next } else { Rank::Plain };
+        let face = ButtonFace::new(say!("readings-write"), say!("window-cap-enter"), rank);
+        let button = widget::button(ui, ink, &face);
+        write |= hand::pressed(ui, desk, &button, &face.label);
+    });
+    // What is written down already leaves the digits to the stage.
+    desk.state.number_box = waits.then_some(NumberBox { id, entry: None });
+    if !write {
+        return;
+    }
+    match reading.amount.read(&desk.state.read, view.units) {
+        Ok(value) => {
+            desk.state.read_problem = None;
+            // Written: the keys are free again.
+            if let Some(id) = ui.memory(egui::Memory::focused) {
+                ui.memory_mut(|memory| memory.surrender_focus(id));
+            }
+            desk.out.push(Command::Do(Box::new(note(reading, value))));
+        }
+        Err(problem) => desk.state.read_problem = Some(problem),
     }
 }
 
@@ -177,7 +234,6 @@ fn how_to_read(reading: &Reading) -> Option<String> {
         Face::Feeler { .. } if reading.main_value().is_none() => say!("readings-how-feeler-none"),
         Face::Feeler { .. } => say!("readings-how-feeler"),
         Face::Click => say!("readings-how-click"),
-        Face::Eye => say!("readings-how-eye"),
         _ => return None,
     })
 }

@@ -2,14 +2,18 @@
 
 use egui::{Key, Ui};
 
-use super::desk_state::DeskState;
+use super::desk::Desk;
 use crate::panels::key;
-use crate::view::{Action, AxlePart, Command, WindowView};
+use crate::view::{Action, AxlePart, Command};
 
 /// What keys ask for.
-pub(super) fn keys(ui: &Ui, view: &WindowView<'_>, state: &mut DeskState, out: &mut Vec<Command>) {
-    let had_keyboard = std::mem::replace(&mut state.had_keyboard, ui.memory(|memory| memory.focused().is_some()));
-    if state.had_keyboard || egui::Popup::is_any_open(ui.ctx()) {
+pub(super) fn keys(ui: &Ui, desk: &mut Desk<'_>) {
+    let view = desk.view;
+    let had_keyboard = std::mem::replace(
+        &mut desk.state.had_keyboard,
+        ui.memory(|memory| memory.focused().is_some()),
+    );
+    if desk.state.had_keyboard || egui::Popup::is_any_open(ui.ctx()) {
         return;
     }
     let actions = key::actions(ui, view);
@@ -28,18 +32,28 @@ pub(super) fn keys(ui: &Ui, view: &WindowView<'_>, state: &mut DeskState, out: &
             (Some(at), true) => (at + 1) % count,
             (Some(at), false) => (at + count - 1) % count,
         };
-        out.push(Command::ChoosePart(here.get(next).copied()));
+        desk.out.push(Command::ChoosePart(here.get(next).copied()));
     }
     if asked(Action::ReadOut) {
-        out.push(Command::SetReadOut(!view.desk.read_out));
+        desk.out.push(Command::SetReadOut(!view.desk.read_out));
+    }
+    if asked(Action::SignOff) && !board.finished && !desk.state.handing_over {
+        desk.state.ask_to_sign_off();
+        desk.state.show_card();
+    }
+    if asked(Action::Enlarge) {
+        desk.state.large = !desk.state.large && desk.state.reading.is_some();
     }
     if asked(Action::TakeInHand)
         && let Some(last) = board.readings.last()
     {
-        state.take_in_hand(last);
+        desk.state.take_in_hand(last);
     }
     // In a box Escape lets go of the box, which has lost the keyboard by now, and of nothing else.
-    if key::pressed(ui, view).contains(&Key::Escape) && state.form.is_none() && !had_keyboard {
-        out.push(Command::ChoosePart(None));
+    if key::pressed(ui, view).contains(&Key::Escape) && desk.state.form.is_none() && !had_keyboard {
+        if std::mem::take(&mut desk.state.large) {
+            return;
+        }
+        desk.out.push(Command::ChoosePart(None));
     }
 }

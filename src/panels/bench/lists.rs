@@ -2,21 +2,20 @@
 
 use egui::{Ui, WidgetInfo, WidgetType, pos2, vec2};
 
-use super::desk_state::DeskState;
-use super::{scrolled, widget};
-use crate::panels::theme::Ink;
+use super::desk::{Desk, scrolled};
+use crate::panels::widget;
 use crate::view::bench::{Amount, Reading};
-use crate::view::{BenchView, WindowView};
 use crate::words::say;
 
 /// All readings, newest first; a press takes one in hand. Stale ones are struck through and say so.
-pub(super) fn readings(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView, state: &mut DeskState) {
+pub(super) fn readings(ui: &mut Ui, desk: &mut Desk<'_>) {
+    let (ink, view, board) = (desk.ink, desk.view, desk.board);
     if board.readings.is_empty() {
         widget::words(ui, &say!("board-readings-empty"), ink.body(), ink.color(|t| t.muted));
         return;
     }
     let list = ui.id().with("readings");
-    scrolled(ui, "readings", |ui| {
+    scrolled(ui, desk.list("readings"), |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for reading in board.readings.iter().rev() {
             let value = match (reading.written, view.desk.read_out, reading.main_value()) {
@@ -26,7 +25,7 @@ pub(super) fn readings(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Be
             };
             let width = ui.available_width();
             let color = ink.color(|t| if reading.stale { t.muted } else { t.text });
-            let chosen = state.reading == Some(reading.number) && state.form.is_none();
+            let chosen = desk.state.reading == Some(reading.number) && desk.state.form.is_none();
             let words = ui.painter().layout_no_wrap(value.clone(), ink.section(), color);
             let title = say!(
                 "board-reading-title",
@@ -74,7 +73,7 @@ pub(super) fn readings(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Be
                 response.scroll_to_me(None);
             }
             if response.clicked() {
-                state.take_in_hand(reading);
+                desk.state.take_in_hand(reading);
             }
         }
     });
@@ -97,13 +96,14 @@ fn reading_said(reading: &Reading, value: &str) -> String {
 }
 
 /// What was done and what came back, newest first.
-pub(super) fn log(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView) {
+pub(super) fn log(ui: &mut Ui, desk: &Desk<'_>) {
+    let (ink, view, board) = (desk.ink, desk.view, desk.board);
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     if board.told_back.is_empty() {
         widget::words(ui, &say!("board-log-empty"), ink.body(), muted);
         return;
     }
-    scrolled(ui, "log", |ui| {
+    scrolled(ui, desk.list("log"), |ui| {
         ui.spacing_mut().item_spacing.y = ink.space(1.0);
         for told in board.told_back.iter().rev() {
             let title = say!(

@@ -2,22 +2,22 @@
 
 use egui::Ui;
 
-use super::desk_state::DeskState;
-use super::{scrolled, widget};
-use crate::panels::theme::Ink;
-use crate::panels::widget::{ButtonFace, Cell, Rank};
+use super::desk::{Desk, scrolled};
+use super::hand;
+use crate::panels::widget::{self, ButtonFace, Cell, Rank};
+use crate::view::Command;
 use crate::view::bench::{SLIP_ROWS, SURE, outcomes, predict, predicted};
-use crate::view::{BenchView, Command};
 use crate::words::say;
 
 /// Draws the slip.
-pub(super) fn slip(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskState, out: &mut Vec<Command>) {
+pub(super) fn slip(ui: &mut Ui, desk: &mut Desk<'_>) {
+    let (ink, view, board) = (desk.ink, desk.view, desk.board);
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
-    scrolled(ui, "slip", |ui| {
+    scrolled(ui, desk.list("slip"), |ui| {
         ui.spacing_mut().item_spacing.y = ink.space(3.0);
         widget::words(ui, &say!("board-prediction-help"), ink.small(), muted);
         for (row, about) in SLIP_ROWS.into_iter().enumerate() {
-            let Some(chosen) = state.slip.get_mut(row) else {
+            let Some(chosen) = desk.state.slip.get_mut(row) else {
                 continue;
             };
             let cells: Vec<Cell<Option<usize>>> = outcomes(about)
@@ -45,26 +45,28 @@ pub(super) fn slip(ui: &mut Ui, ink: &Ink, board: &BenchView, state: &mut DeskSt
                 .enumerate()
                 .map(|(value, (label, _))| Cell::new((*label).to_owned(), value))
                 .collect();
-            if let Some(pressed) = widget::segments(ui, ink, "sure", &say!("board-sure"), &cells, Some(state.sure)) {
-                state.sure = pressed;
+            if let Some(pressed) = widget::segments(ui, ink, "sure", &say!("board-sure"), &cells, Some(desk.state.sure))
+            {
+                desk.state.sure = pressed;
             }
         });
-        let any = state.slip.iter().any(Option::is_some) && !board.finished;
+        let any = desk.state.slip.iter().any(Option::is_some) && !board.finished;
         ui.horizontal_wrapped(|ui| {
             let face = ButtonFace::plain(say!("board-sign"), if any { Rank::Next } else { Rank::Plain });
             let sign = ui.add_enabled_ui(any, |ui| widget::button(ui, ink, &face)).inner;
             widget::words(ui, &say!("board-sign-help"), ink.small(), muted);
-            if sign.clicked() && any {
-                for (about, chosen) in SLIP_ROWS.into_iter().zip(&mut state.slip) {
+            if hand::pressed(ui, desk, &sign, &face.label) && any {
+                for (about, chosen) in SLIP_ROWS.into_iter().zip(&mut desk.state.slip) {
                     if let Some(outcome) = chosen.take() {
-                        out.push(Command::Do(Box::new(predict(about, outcome, state.sure))));
+                        desk.out
+                            .push(Command::Do(Box::new(predict(about, outcome, desk.state.sure))));
                     }
                 }
             }
         });
         let signed = board.told_back.iter().rev().filter(|t| t.is_prediction());
         for told in signed.take(6) {
-            widget::words(ui, &told.title(crate::quantity::Units::Metric), ink.small(), muted);
+            widget::words(ui, &told.title(view.units), ink.small(), muted);
         }
     });
 }

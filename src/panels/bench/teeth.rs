@@ -2,26 +2,27 @@
 
 use egui::{Rect, Sense, Ui, Vec2, WidgetInfo, WidgetType, pos2, vec2};
 
-use super::desk_state::DeskState;
-use super::widget;
+use super::desk::Desk;
 use crate::drawing::{Fill, Flank, Hatch, Ink as DrawingInk, Item, LineStyle, Path, Point, Stroke, flag};
+use crate::panels::dock::inside;
 use crate::panels::paint::PictureArea;
-use crate::panels::theme::Ink;
+use crate::panels::widget;
 use crate::view::bench::{Approved, SeenFlank, SeenPrint, ToothShape};
-use crate::view::{BenchView, WindowView};
+use crate::view::{BenchView, Theme};
 use crate::words::say;
 
 /// Draws both flanks over the room that there is.
-pub(super) fn teeth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView, state: &DeskState) {
+pub(super) fn teeth(ui: &mut Ui, desk: &Desk<'_>) {
+    let (ink, board) = (desk.ink, desk.board);
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
     ui.spacing_mut().item_spacing.y = 0.0;
-    // The print in hand, or the last one; the one looked at before it is the ghost.
-    let in_hand = state
+    // The print in hand, or the last one.
+    let in_hand = desk
+        .state
         .reading
         .and_then(|number| board.prints.iter().position(|p| p.number == number));
     let at = in_hand.or(board.prints.len().checked_sub(1));
     let last = at.and_then(|at| board.prints.get(at));
-    let before = at.and_then(|at| board.prints.get(at.checked_sub(1)?));
     let approval = board.approval_of(last);
     let said = match last {
         None => say!("board-teeth-no-pattern"),
@@ -37,44 +38,82 @@ pub(super) fn teeth(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &Bench
         ),
     };
     widget::words(ui, &said, ink.section(), text);
-    let words = match (last, before) {
-        (Some(_), Some(before)) => say!("board-teeth-before", number = before.number),
-        (Some(_), None) => say!("board-teeth-as-read"),
-        (None, _) => say!("board-teeth-help"),
-    };
-    let words = if approval.is_some() {
-        say!("board-teeth-set-pattern", words = words)
-    } else {
-        words
-    };
-    let room = ui.available_height().max(ink.scaled(200.0));
+    if let Some(gears) = last.and_then(|print| print.gears.as_deref()) {
+        widget::words(ui, gears, ink.small(), text);
+    }
+    let words = foot(board, at, approval.is_some());
+    // Where the list scrolls it is as high as it likes.
+    let clip = ui.clip_rect().bottom() - ui.cursor().top();
+    let room = ui.available_height().min(clip).max(ink.scaled(200.0));
     let width = ui.available_width();
     let foot = ui.painter().layout(words.clone(), ink.small(), muted, width).size().y + ink.scaled(2.0);
-    let each = (0.5 * (room - foot)).min(ink.scaled(240.0));
+    let each = (0.5 * (room - foot)).clamp(ink.scaled(98.0), ink.scaled(240.0));
     for (k, flank) in [Flank::Drive, Flank::Coast].into_iter().enumerate() {
-        let of = |print: Option<&SeenPrint>| print.and_then(|p| p.flanks.get(k).copied().flatten());
-        one(
-            ui,
-            ink,
-            view,
-            each,
-            flank,
-            &Shown {
-                shape: board.tooth,
-                lean: board.tooth.lean.get(k).copied().unwrap_or(0.0),
-                print: of(last),
-                ghost: of(before),
-                approved: approval.and_then(|a| a.flanks.get(k).copied().flatten()),
-                clearness: last.map(|p| p.clearness),
-                painted: !board.laid.painted.is_empty(),
-            },
-        );
+        one(ui, desk, each, flank, &Shown::of(board, at, k));
     }
     widget::words(ui, &words, ink.small(), muted);
 }
 
+/// What the lines on the teeth are.
+fn foot(board: &BenchView, at: Option<usize>, approved: bool) -> String {
+    let words = match (at, before(board, at)) {
+        (Some(_), Some(before)) => say!("board-teeth-before", number = before.number),
+        (Some(_), None) => say!("board-teeth-as-read"),
+        (None, _) => say!("board-teeth-help"),
+    };
+    if approved {
+        say!("board-teeth-set-pattern", words = words)
+    } else {
+        words
+    }
+}
+
+/// The print that is the ghost of the one at this place: the one looked at before it on the same gears. A plate is of other
+/// gears than the plate before it.
+fn before(board: &BenchView, at: Option<usize>) -> Option<&SeenPrint> {
+    let print = board.prints.get(at?)?;
+    let before = board.prints.get(at?.checked_sub(1)?)?;
+    (print.plate.is_none() && before.plate.is_none()).then_some(before)
+}
+
+/// The print at this place as large as there is room for: both flanks side by side or below each other.
+pub(super) fn pattern(ui: &mut Ui, desk: &Desk<'_>, rect: Rect, at: usize) {
+    let (ink, board) = (desk.ink, desk.board);
+    let print = board.prints.get(at);
+    inside(ui, "pattern", rect, Vec2::ZERO, |ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+        if let Some(gears) = print.and_then(|print| print.gears.as_deref()) {
+            widget::words(ui, gears, ink.body(), text);
+        }
+        let words = foot(board, Some(at), board.approval_of(print).is_some());
+        let foot = ui.painter().layout(words, ink.small(), muted, rect.width());
+        let zone = ui.available_rect_before_wrap();
+        let zone = zone.with_max_y(zone.bottom() - foot.size().y - ink.space(2.0));
+        let width = |size: Vec2| Map::fitted(&board.tooth, size / ink.factor()).scale;
+        let gap = ink.space(12.0);
+        let beside = vec2((0.5 * (zone.width() - gap)).max(1.0), zone.height());
+        let below = vec2(zone.width(), 0.5 * zone.height());
+        let side_by_side = width(beside) > width(below);
+        let size = if side_by_side { beside } else { below };
+        let step = if side_by_side {
+            vec2(size.x + gap, 0.0)
+        } else {
+            vec2(0.0, size.y)
+        };
+        for (k, flank) in [Flank::Drive, Flank::Coast].into_iter().enumerate() {
+            let own = Rect::from_min_size(zone.min + k as f32 * step, size);
+            inside(ui, if k == 0 { "drive" } else { "coast" }, own, Vec2::ZERO, |ui| {
+                one(ui, desk, size.y, flank, &Shown::of(board, Some(at), k));
+            });
+        }
+        ui.painter()
+            .galley(pos2(zone.left(), zone.bottom() + ink.space(2.0)), foot, muted);
+    });
+}
+
 /// One print with both flanks one below the other, small, without words: for a row of them.
-pub(in crate::panels) fn small(ui: &Ui, rect: Rect, view: &WindowView<'_>, board: &BenchView, print: &SeenPrint) {
+pub(in crate::panels) fn small(ui: &Ui, rect: Rect, theme: Theme, board: &BenchView, print: &SeenPrint) {
     let half = rect.height() / 2.0;
     for (k, flank) in [Flank::Drive, Flank::Coast].into_iter().enumerate() {
         let top = rect.top() + half * k as f32;
@@ -89,7 +128,7 @@ pub(in crate::panels) fn small(ui: &Ui, rect: Rect, view: &WindowView<'_>, board
             clearness: Some(print.clearness),
             painted: true,
         };
-        PictureArea::new(own.min, 1.0, view.theme).paint(ui.painter(), &map.items(flank, &shown));
+        PictureArea::new(own.min, 1.0, theme).paint(ui.painter(), &map.items(flank, &shown));
     }
 }
 
@@ -104,6 +143,24 @@ struct Shown {
     painted: bool,
 }
 
+impl Shown {
+    /// One flank of the print at this place, or of teeth that nobody has looked at.
+    fn of(board: &BenchView, at: Option<usize>, flank: usize) -> Self {
+        let print = at.and_then(|at| board.prints.get(at));
+        let of = |print: Option<&SeenPrint>| print.and_then(|p| p.flanks.get(flank).copied().flatten());
+        let approval = board.approval_of(print);
+        Self {
+            shape: board.tooth,
+            lean: board.tooth.lean.get(flank).copied().unwrap_or(0.0),
+            print: of(print),
+            ghost: of(before(board, at)),
+            approved: approval.and_then(|a| a.flanks.get(flank).copied().flatten()),
+            clearness: print.map(|p| p.clearness),
+            painted: !board.laid.painted.is_empty(),
+        }
+    }
+}
+
 /// Heading of a flank.
 fn name(flank: Flank) -> String {
     match flank {
@@ -112,7 +169,8 @@ fn name(flank: Flank) -> String {
     }
 }
 
-fn one(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, height: f32, flank: Flank, shown: &Shown) {
+fn one(ui: &mut Ui, desk: &Desk<'_>, height: f32, flank: Flank, shown: &Shown) {
+    let (ink, view) = (desk.ink, desk.view);
     let width = ui.available_width();
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
     let [numbers, short] = words_of(shown);

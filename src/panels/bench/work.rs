@@ -2,11 +2,10 @@
 
 use egui::Ui;
 
-use super::desk_state::DeskState;
-use super::{scrolled, widget};
+use super::desk::{Desk, scrolled};
+use super::hand;
 use crate::panels::key;
-use crate::panels::theme::Ink;
-use crate::panels::widget::Line;
+use crate::panels::widget::{self, Line};
 use crate::view::bench::Work;
 use crate::view::{Action, AxlePart, BenchView, Command, WindowView};
 use crate::words::say;
@@ -23,18 +22,19 @@ fn label(board: &BenchView, part: AxlePart) -> String {
 }
 
 /// The list of parts; those at which nothing can be done now are muted.
-pub(super) fn parts(ui: &mut Ui, ink: &Ink, view: &WindowView<'_>, board: &BenchView, out: &mut Vec<Command>) {
+pub(super) fn parts(ui: &mut Ui, desk: &mut Desk<'_>) {
+    let (ink, view, board) = (desk.ink, desk.view, desk.board);
     let list = ui.id().with("parts");
     let seen = list.with("seen");
     let before = ui.data(|data| data.get_temp::<Option<AxlePart>>(seen)).flatten();
     ui.data_mut(|data| data.insert_temp(seen, view.desk.part));
-    scrolled(ui, "parts", |ui| {
+    scrolled(ui, desk.list("parts"), |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for part in parts_of(board) {
             let line = line_of(view, board, part);
             let row = widget::line_row(ui, ink, list.with(part), &label(board, part), line);
             if row.clicked() {
-                out.push(Command::ChoosePart(Some(part)));
+                desk.out.push(Command::ChoosePart(Some(part)));
             }
             // A part that was chosen by a key or on the stage is brought into view.
             if view.desk.part == Some(part) && before != Some(part) {
@@ -55,14 +55,8 @@ fn line_of(view: &WindowView<'_>, board: &BenchView, part: AxlePart) -> Line {
 }
 
 /// What can be done at the chosen part.
-pub(super) fn works(
-    ui: &mut Ui,
-    ink: &Ink,
-    view: &WindowView<'_>,
-    board: &BenchView,
-    state: &mut DeskState,
-    out: &mut Vec<Command>,
-) {
+pub(super) fn works(ui: &mut Ui, desk: &mut Desk<'_>) {
+    let (ink, view, board) = (desk.ink, desk.view, desk.board);
     let Some(part) = view.desk.part else {
         ui.add_space(ink.space(8.0));
         ui.horizontal(|ui| {
@@ -76,21 +70,14 @@ pub(super) fn works(
         });
         return;
     };
-    scrolled(ui, "works", |ui| {
+    scrolled(ui, desk.list("works"), |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
-        rows(ui, ink, view, board, state, part, out);
+        rows(ui, desk, part);
     });
 }
 
-fn rows(
-    ui: &mut Ui,
-    ink: &Ink,
-    view: &WindowView<'_>,
-    board: &BenchView,
-    state: &mut DeskState,
-    part: AxlePart,
-    out: &mut Vec<Command>,
-) {
+fn rows(ui: &mut Ui, desk: &mut Desk<'_>, part: AxlePart) {
+    let (ink, view, board) = (desk.ink, desk.view, desk.board);
     let list = ui.id().with(("works", part));
     let of_part = || board.works.iter().filter(move |w| w.part == part);
     let to_the_list =
@@ -100,32 +87,31 @@ fn rows(
         if std::mem::take(&mut first) && to_the_list {
             ui.memory_mut(|memory| memory.request_focus(list.with(&work.key)));
         }
-        let open = state.form.as_ref().is_some_and(|f| f.part == part && f.key == work.key);
-        if widget::line_row(
-            ui,
-            ink,
-            list.with(&work.key),
-            &work.name,
-            if open { Line::Chosen } else { Line::Plain },
-        )
-        .clicked()
-        {
-            press(view, state, work, out);
+        let open = desk
+            .state
+            .form
+            .as_ref()
+            .is_some_and(|f| f.part == part && f.key == work.key);
+        let line = if open { Line::Chosen } else { Line::Plain };
+        let row = widget::line_row(ui, ink, list.with(&work.key), &work.name, line);
+        // What takes the place of work that was just done may be its opposite.
+        if hand::pressed(ui, desk, &row, &work.key) {
+            press(desk, work);
         }
     }
     let others = of_part().filter(|w| w.not_now.is_some()).count();
     if others == 0 {
         return;
     }
-    let words = if state.all_work {
+    let words = if desk.state.all_work {
         say!("board-not-now-because")
     } else {
         say!("board-not-now")
     };
     if widget::line_row(ui, ink, list.with("others"), &words, Line::Idle).clicked() {
-        state.all_work = !state.all_work;
+        desk.state.all_work = !desk.state.all_work;
     }
-    if state.all_work {
+    if desk.state.all_work {
         for work in of_part() {
             let Some(why) = &work.not_now else { continue };
             // As far in as the names above.
@@ -139,37 +125,32 @@ fn rows(
 }
 
 /// Work with nothing to fill in is done at once; else its form opens.
-fn press(view: &WindowView<'_>, state: &mut DeskState, work: &Work, out: &mut Vec<Command>) {
+fn press(desk: &mut Desk<'_>, work: &Work) {
+    let units = desk.view.units;
     if work.fields.is_empty() && work.hazards.is_empty() {
-        if let Ok(operation) = work.operation(&work.blank(view.units), view.units) {
-            state.form = None;
-            out.push(Command::Do(Box::new(operation)));
+        if let Ok(operation) = work.operation(&work.blank(units), units) {
+            desk.state.form = None;
+            desk.out.push(Command::Do(Box::new(operation)));
         }
     } else {
-        state.open(work, view.units);
+        desk.state.open(work, units, desk.board);
     }
 }
 
 /// Parts with their work below each other, in one column.
-pub(super) fn all(
-    ui: &mut Ui,
-    ink: &Ink,
-    view: &WindowView<'_>,
-    board: &BenchView,
-    state: &mut DeskState,
-    out: &mut Vec<Command>,
-) {
+pub(super) fn all(ui: &mut Ui, desk: &mut Desk<'_>) {
+    let (ink, view, board) = (desk.ink, desk.view, desk.board);
     let list = ui.id().with("parts");
-    scrolled(ui, "all-work", |ui| {
+    scrolled(ui, desk.list("all-work"), |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for part in parts_of(board) {
             let line = line_of(view, board, part);
             let chosen = line == Line::Chosen;
             if widget::line_row(ui, ink, list.with(part), &label(board, part), line).clicked() {
-                out.push(Command::ChoosePart((!chosen).then_some(part)));
+                desk.out.push(Command::ChoosePart((!chosen).then_some(part)));
             }
             if chosen {
-                ui.indent(part, |ui| rows(ui, ink, view, board, state, part, out));
+                ui.indent(part, |ui| rows(ui, desk, part));
             }
         }
     });

@@ -183,6 +183,16 @@ impl LogEntry {
         matches!(self.operation, Operation::Predict { .. })
     }
 
+    /// Whether an instrument was taken in hand by it, or what it showed was written down.
+    pub fn is_reading(&self) -> bool {
+        matches!(self.operation, Operation::Measure { .. } | Operation::Note { .. })
+    }
+
+    /// Whether whoever does this need not put an instrument down for it.
+    pub fn leaves_in_hand(&self) -> bool {
+        self.is_reading() || self.is_prediction() || matches!(self.operation, Operation::Hint { .. })
+    }
+
     /// Numbers of the operation: what it took.
     pub fn took(&self) -> String {
         let mut parts = Vec::new();
@@ -290,7 +300,11 @@ impl BenchView {
                 })
                 .collect(),
             notes: seen.notes.clone(),
-            prints: seen.records.iter().filter_map(SeenPrint::of).collect(),
+            prints: seen
+                .records
+                .iter()
+                .filter_map(|record| SeenPrint::of(record, &seen.plates))
+                .collect(),
             approvals: Vec::new(),
             tooth,
             minutes: seen.minutes,

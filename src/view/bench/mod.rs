@@ -30,4 +30,4 @@ pub use part::AxlePart;
 pub use readings::{Face, Reading, SeenFlank, SeenPrint, Shown, along_words, up_words};
 pub use slip::{SLIP_ROWS, SURE, finish, hint, note, predict};
 pub use start::{ExerciseLine, KeptLine, StartView};
-pub use work::{Entry, Field, FieldKind, Filled, Hazard, Piece, Work};
+pub use work::{Entry, Field, FieldKind, Filled, Hazard, OptionName, Piece, Work};

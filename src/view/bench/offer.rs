@@ -4,7 +4,7 @@ use serde_json::{Value, json};
 
 use super::hazards::Hazards;
 use super::slip::{SURE, chances};
-use super::work::{Field, FieldKind, Piece, Work, whole};
+use super::work::{Field, FieldKind, OptionName, Piece, Work, whole};
 use super::{Amount, AxlePart, Laid};
 use crate::axle::SideSetting;
 use crate::bench::instrument::WrenchKind;
@@ -69,6 +69,13 @@ fn tick(name: String, at: &'static str, start: bool) -> Field {
 }
 
 fn choice(name: String, at: &'static str, options: Vec<(String, Value)>, start: usize) -> Field {
+    let named = options
+        .into_iter()
+        .map(|(words, value)| (OptionName::Words(words), value));
+    choice_of(name, at, named.collect(), start)
+}
+
+fn choice_of(name: String, at: &'static str, options: Vec<(OptionName, Value)>, start: usize) -> Field {
     let (words, values) = options.into_iter().unzip();
     Field {
         name,
@@ -689,19 +696,18 @@ impl Table<'_> {
         });
         let part = AxlePart::Kit;
         let free = self.seen.kit.iter().filter(|p| !p.fitted);
-        let options: Vec<(String, Value)> = free
+        let options: Vec<(OptionName, Value)> = free
             .map(|p| {
-                let words = say!(
-                    "work-piece",
-                    number = p.number,
-                    place = words::place(p.place),
-                    size = Amount::FineLength.text(p.labelled_mm, crate::quantity::Units::Metric),
-                );
-                (words, json!(p.number))
+                let name = OptionName::Piece {
+                    number: p.number,
+                    place: words::place(p.place),
+                    labelled_mm: p.labelled_mm,
+                };
+                (name, json!(p.number))
             })
             .collect();
         let fields = vec![
-            choice(say!("work-piece-which"), "/what/piece", options, 0),
+            choice_of(say!("work-piece-which"), "/what/piece", options, 0),
             self.tools(|i| matches!(i, Instrument::Micrometer(_))),
         ];
         self.add(

@@ -19,11 +19,15 @@ pub enum Face {
         graduation_mm: f64,
         /// What a turn of the needle stands for, mm.
         turn_mm: f64,
+        /// How far it reaches, mm: what the small hand can count.
+        range_mm: f64,
     },
     /// Needle over an arc.
     Wrench {
         /// What can be told apart, N m.
         graduation_nm: f64,
+        /// Least torque that it is made for, N m.
+        least_nm: f64,
         /// Full scale, N m.
         full_nm: f64,
         /// Whether torque is felt by hand or put on a nut.
@@ -118,6 +122,14 @@ impl Reading {
         }
     }
 
+    /// The painted plate that was looked at, if one was.
+    pub const fn plate(&self) -> Option<u32> {
+        match self.what {
+            Measurand::Plate { plate } => Some(plate),
+            _ => None,
+        }
+    }
+
     /// What is written down of it, in words of the box; none for what is not.
     pub fn asks(&self) -> Option<String> {
         match self.what {
@@ -156,16 +168,24 @@ impl Reading {
     }
 }
 
+/// Turns of the needle that the small hand of a dial counts.
+const COUNTED_TURNS: f64 = 10.0;
+
 fn face(instrument: Option<Instrument>) -> Face {
     match instrument {
-        Some(Instrument::Dial(dial)) => Face::Dial {
-            graduation_mm: dial.graduation_mm,
-            turn_mm: if dial.graduation_mm < 0.004 { 0.2 } else { 1.0 },
-        },
+        Some(Instrument::Dial(dial)) => {
+            let turn_mm = if dial.graduation_mm < 0.004 { 0.2 } else { 1.0 };
+            Face::Dial {
+                graduation_mm: dial.graduation_mm,
+                turn_mm,
+                range_mm: COUNTED_TURNS * turn_mm,
+            }
+        }
         Some(Instrument::Wrench(wrench)) => match wrench.kind {
             WrenchKind::Click => Face::Click,
             _ => Face::Wrench {
                 graduation_nm: wrench.graduation_nm,
+                least_nm: wrench.range_nm[0],
                 full_nm: wrench.range_nm[1],
                 by_hand: wrench.range_nm[1] <= 30.0,
             },
@@ -189,6 +209,8 @@ pub struct SeenPrint {
     pub title: String,
     /// Which painted plate it is on; none for the ring gear.
     pub plate: Option<u32>,
+    /// The set that the plate is of.
+    pub gears: Option<String>,
     /// Whether something that it depends on was changed since.
     pub stale: bool,
     /// How clearly it stands out, 0 to 1.
@@ -211,7 +233,8 @@ pub struct SeenFlank {
 }
 
 impl SeenPrint {
-    pub(super) fn of(record: &Record) -> Option<Self> {
+    /// Of a record; `plates` names the set of each painted plate.
+    pub(super) fn of(record: &Record, plates: &[String]) -> Option<Self> {
         if !matches!(record.what, Measurand::Print {} | Measurand::Plate { .. }) {
             return None;
         }
@@ -224,13 +247,16 @@ impl SeenPrint {
                 area: value(PatternPart::Area)?,
             })
         };
+        let plate = match record.what {
+            Measurand::Plate { plate } => Some(plate),
+            _ => None,
+        };
+        let place = plate.and_then(|plate| usize::try_from(plate).ok());
         Some(Self {
             number: record.number,
             title: words::measurand(record.what),
-            plate: match record.what {
-                Measurand::Plate { plate } => Some(plate),
-                _ => None,
-            },
+            plate,
+            gears: place.and_then(|place| plates.get(place).cloned()),
             stale: record.stale,
             clearness: record.value(ReadingPart::Clearness).unwrap_or(0.0),
             flanks: Side::BOTH.map(flank),

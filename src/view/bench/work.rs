@@ -60,7 +60,7 @@ pub enum FieldKind {
     /// One of several.
     Choice {
         /// What is offered.
-        options: Vec<String>,
+        options: Vec<OptionName>,
         /// What is chosen at first.
         start: usize,
     },
@@ -78,6 +78,41 @@ pub enum FieldKind {
     },
     /// Words.
     Text,
+}
+
+/// What an option is called.
+#[derive(Debug, Clone, PartialEq)]
+pub enum OptionName {
+    /// Always the same.
+    Words(String),
+    /// A piece of the kit, with the length on its label in the units at hand.
+    Piece {
+        /// Its number.
+        number: u32,
+        /// Where it belongs, in words.
+        place: String,
+        /// What its label says, mm.
+        labelled_mm: f64,
+    },
+}
+
+impl OptionName {
+    /// As the list shows it.
+    pub fn text(&self, units: Units) -> String {
+        match self {
+            Self::Words(words) => words.clone(),
+            Self::Piece {
+                number,
+                place,
+                labelled_mm,
+            } => say!(
+                "work-piece",
+                number = *number,
+                place = place.as_str(),
+                size = Amount::FineLength.text(*labelled_mm, units),
+            ),
+        }
+    }
 }
 
 /// A piece of the kit, or a record that is named.
@@ -127,6 +162,15 @@ pub struct Filled {
 }
 
 impl Work {
+    /// The painted plate that it is about, if it is about one.
+    pub fn plate(&self) -> Option<u32> {
+        let plate = self
+            .template
+            .pointer("/plate")
+            .or_else(|| self.template.pointer("/what/plate"))?;
+        u32::try_from(plate.as_u64()?).ok()
+    }
+
     /// The form before anybody has touched it, numbers in these units.
     pub fn blank(&self, units: Units) -> Filled {
         Filled {

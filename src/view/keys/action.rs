@@ -36,8 +36,12 @@ pub enum Action {
     ToWork,
     /// Take the last reading in hand.
     TakeInHand,
+    /// Hold what is in hand up over the stage, or put it down again.
+    Enlarge,
     /// Write what instruments show beside them, or not.
     ReadOut,
+    /// Ask whether the axle is to be signed off.
+    SignOff,
     /// Keep the present setting as the one to compare with.
     KeepAsOther,
     /// Exchange both settings.
@@ -58,7 +62,7 @@ const DIGITS: [&str; 9] = ["1", "2", "3", "4", "5", "6", "7", "8", "9"];
 
 impl Action {
     /// All but the looks from named places, in the order in which they are listed.
-    const OTHERS: [Self; 17] = [
+    const OTHERS: [Self; 19] = [
         Self::Flat,
         Self::Nearer,
         Self::Farther,
@@ -71,7 +75,9 @@ impl Action {
         Self::PartBefore,
         Self::ToWork,
         Self::TakeInHand,
+        Self::Enlarge,
         Self::ReadOut,
+        Self::SignOff,
         Self::KeepAsOther,
         Self::SwapWithOther,
         Self::DropOther,
@@ -95,7 +101,13 @@ impl Action {
             | Self::ToothBack
             | Self::ToothOn => STAGE,
             Self::ToothRoom => &[Place::Bench, Place::Gears, Place::ToothRoom],
-            Self::NextPart | Self::PartBefore | Self::ToWork | Self::TakeInHand | Self::ReadOut => BENCH,
+            Self::NextPart
+            | Self::PartBefore
+            | Self::ToWork
+            | Self::TakeInHand
+            | Self::Enlarge
+            | Self::ReadOut
+            | Self::SignOff => BENCH,
             Self::KeepAsOther | Self::SwapWithOther | Self::DropOther | Self::SavePicture => ROOM,
         }
     }
@@ -129,7 +141,9 @@ impl Action {
             Self::PartBefore => "O",
             Self::ToWork => "W",
             Self::TakeInHand => "I",
+            Self::Enlarge => "M",
             Self::ReadOut => "V",
+            Self::SignOff => "S",
             Self::KeepAsOther => "B",
             Self::SwapWithOther => "X",
             Self::DropOther => "N",
@@ -155,7 +169,9 @@ impl Action {
             Self::PartBefore => "part-before",
             Self::ToWork => "to-the-work",
             Self::TakeInHand => "take-last-reading",
+            Self::Enlarge => "enlarge-instrument",
             Self::ReadOut => "say-values",
+            Self::SignOff => "sign-off",
             Self::KeepAsOther => "keep-as-b",
             Self::SwapWithOther => "swap-a-and-b",
             Self::DropOther => "without-b",
@@ -187,7 +203,9 @@ impl fmt::Display for Action {
             Self::PartBefore => say!("keys-part-before"),
             Self::ToWork => say!("keys-to-work"),
             Self::TakeInHand => say!("keys-take-in-hand"),
+            Self::Enlarge => say!("keys-enlarge"),
             Self::ReadOut => say!("keys-read-out"),
+            Self::SignOff => say!("keys-sign-off"),
             Self::KeepAsOther => say!("keys-keep-as-b"),
             Self::SwapWithOther => say!("keys-swap"),
             Self::DropOther => say!("keys-drop-b"),
