@@ -444,11 +444,15 @@ impl DialPlate<'_> {
         self.painter.circle_filled(hub, 4.0 * self.unit, self.text());
         if let (Some(thinnest), Some(thickest)) = (leaves_mm.first(), leaves_mm.last()) {
             let words = match units {
-                Units::Metric => format!("{}\u{2013}{}\u{a0}mm", number(*thinnest, 3), number(*thickest, 2)),
-                Units::Inch => format!(
-                    "{}\u{2013}{}\u{a0}in",
-                    number(thinnest / 25.4, 4),
-                    number(thickest / 25.4, 3)
+                Units::Metric => say!(
+                    "readings-leaves-mm",
+                    thinnest = number(*thinnest, 3),
+                    thickest = number(*thickest, 2)
+                ),
+                Units::Inch => say!(
+                    "readings-leaves-in",
+                    thinnest = number(thinnest / 25.4, 4),
+                    thickest = number(thickest / 25.4, 3)
                 ),
             };
             self.plain(self.at(-60.0, 90.0), words, 76.0);
