@@ -4,9 +4,9 @@
 //! hand what came out to a page, and keep or print it. Sentences about values are [`words`](crate::words); what stands here is
 //! where they go.
 //!
-//! - [`mesh`], [`preload`], [`attempt`], [`debrief`]: pages of those commands, one page a file.
-//! - [`check`], [`gears`], [`operations`]: lists. [`problem`]: what is wrong in a file, with its lines.
-//! - [`html`]: a page of HTML with its escaping. [`columns`]: text below each other. [`type_size`]: type on sheets; [`foot_note`]:
+//! - `mesh`, `preload`, `attempt`, `debrief`: pages of those commands, one page a file.
+//! - `check`, `gears`, `operations`: lists. `problem`: what is wrong in a file, with its lines.
+//! - `html`: a page of HTML with its escaping. `columns`: text below each other. `type_size`: type on sheets; `foot_note`:
 //!   the note at their foot.
 
 pub(crate) mod attempt;
