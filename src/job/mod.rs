@@ -4,9 +4,9 @@
 //! and answers with finished text, with values for the window, or with a [`Failure`]: a finished text for people and whether
 //! their input was at fault.
 //!
-//! - [`check`], [`gears`], [`mesh`], [`preload`], [`attempt`], [`operations`], [`schema`]: the commands. [`debrief`]: the page.
-//! - [`gear_sets`], [`supports`], [`scenarios`]: finding and reading what a command names. [`text_file`]: lines given to one.
-//! - [`tooth_room`], [`kept`], [`picture_file`]: for the window.
+//! - `check`, `gears`, `mesh`, `preload`, `attempt`, `operations`, `schema`: the commands. `debrief`: the page.
+//! - `gear_sets`, `supports`, `scenarios`: finding and reading what a command names. `text_file`: lines given to one.
+//! - `tooth_room`, `kept`, `picture_file`: for the window.
 
 pub mod attempt;
 pub mod check;

@@ -1,4 +1,4 @@
-//! A page of HTML: one file, no script, nothing from outside. Whatever people wrote goes through [`escaped`].
+//! A page of HTML: one file, no script, nothing from outside. Whatever people wrote goes through `escaped`.
 
 use crate::drawing::{Ink, Picture, Theme, svg};
 

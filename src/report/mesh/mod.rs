@@ -1,9 +1,9 @@
 //! Pages about a meshed gear set.
 //!
-//! - [`text`]: what the teeth do, for a technician.
-//! - [`picture`], [`chart`]: the sheets that are kept as files; [`sheet`] is what they have in common.
-//! - [`room`]: the pictures of the tooth room.
-//! - [`flank`], [`plot`], [`cell`]: parts of them. [`tooth`]: the way from the core's flanks to those of drawings.
+//! - `text`: what the teeth do, for a technician.
+//! - `picture`, `chart`: the sheets that are kept as files; `sheet` is what they have in common.
+//! - `room`: the pictures of the tooth room.
+//! - `flank`, `plot`, `cell`: parts of them. `tooth`: the way from the core's flanks to those of drawings.
 //! - [`Meshing`], [`PlacementNumbers`], [`ChartAxes`]: the values that they are made of.
 
 mod axes;

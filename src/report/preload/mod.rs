@@ -1,7 +1,7 @@
 //! Pages about a pinion support with its nut tightened.
 //!
-//! - [`text`]: one case. [`table`], [`csv`]: many, over spacer length or nut torque. [`chart`]: the chart beside the bench.
-//! - [`Preload`], [`TorqueWindow`]: the values that they are made of. [`conditions`] are told in the same words by both texts.
+//! - `text`: one case. `table`, `csv`: many, over spacer length or nut torque. `chart`: the chart beside the bench.
+//! - [`Preload`], [`TorqueWindow`]: the values that they are made of. `conditions` are told in the same words by both texts.
 
 mod case;
 mod chart;
