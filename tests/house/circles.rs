@@ -19,7 +19,6 @@ const IN_CIRCLES: &[(&str, usize)] = &[
     ("exercise", 8),
     ("gear", 4),
     ("job", 2),
-    ("panels", 10),
     ("view", 4),
 ];
 

@@ -9,6 +9,7 @@ mod head;
 mod keys;
 mod palette;
 mod room;
+mod seen;
 mod setting;
 mod stage;
 mod start;

@@ -106,7 +106,7 @@ fn three_columns(ui: &mut Ui, desk: &mut Desk<'_>) -> Rect {
     let (left, right) = if wide {
         (1.25 * side, 1.55 * side)
     } else {
-        (side, 1.1 * side)
+        (side, 1.135 * side)
     };
     let margin = ink.space(12.0);
     let reach = [0.75 * side, 0.36 * area.width()];
@@ -202,11 +202,10 @@ fn two_columns(ui: &mut Ui, desk: &mut Desk<'_>) -> Rect {
     let width = area.right() - column.rect.right();
     let answer_height = answer_height(ui, desk, width - 2.0 * margin);
     let warned = !desk.state.warnings(desk.board).is_empty();
-    let caution_height = if warned {
-        answer::caution_height(ui, desk, width).ceil()
-    } else {
-        0.0
-    };
+    let caution_height = answer::caution_height(ui, desk, width).ceil();
+    // A strip that would leave the stage too little stands at the top of the form.
+    let strip = warned && caution_height < 0.16 * area.height();
+    let caution_height = if strip { caution_height } else { 0.0 };
     // The stage keeps what its buttons need.
     let most = area.height() - answer_height - caution_height - ink.scaled(118.0);
     let least = 0.25 * area.height();
@@ -220,7 +219,7 @@ fn two_columns(ui: &mut Ui, desk: &mut Desk<'_>) -> Rect {
         .fill(|t| t.panel)
         .place(ui, &mut desk.page());
     let mut above = answer.rect;
-    let caution = warned.then(|| Dock::fixed("caution", Edge::Bottom, caution_height).place(ui, &mut desk.page()));
+    let caution = strip.then(|| Dock::fixed("caution", Edge::Bottom, caution_height).place(ui, &mut desk.page()));
     let stage = ui.available_rect_before_wrap();
 
     column.show(ui, |ui| {
@@ -247,7 +246,16 @@ fn two_columns(ui: &mut Ui, desk: &mut Desk<'_>) -> Rect {
         above = caution.rect;
     }
     answer.show(ui, |ui| answer::answer(ui, desk));
-    hand.show(ui, |ui| in_hand(ui, desk));
+    hand.show(ui, |ui| {
+        if strip || !warned {
+            in_hand(ui, desk);
+        } else {
+            scrolled(ui, desk.list("hand"), |ui| {
+                answer::caution_above(ui, desk);
+                in_hand(ui, desk);
+            });
+        }
+    });
 
     let edge = ink.line(2.0, |t| t.text);
     let thin = ink.line(1.0, |t| t.line);
