@@ -5,6 +5,7 @@ mod debrief;
 mod dock;
 mod fit;
 mod gears;
+mod hands;
 mod head;
 mod keys;
 mod palette;

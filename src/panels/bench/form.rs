@@ -2,7 +2,7 @@
 
 use egui::{ComboBox, Event, Key, Ui};
 
-use super::desk::{Desk, scrolled};
+use super::desk::{Desk, Flow, scrolled};
 use super::desk_state::{Form, NumberBox};
 use super::hand;
 use crate::panels::key;
@@ -70,13 +70,15 @@ fn is_of_number(key: Key) -> bool {
 const LEAST: f32 = 90.0;
 
 /// Draws the form that is open.
-pub(super) fn form(ui: &mut Ui, desk: &mut Desk<'_>) {
+pub(super) fn form(ui: &mut Ui, desk: &mut Desk<'_>, flow: Flow) {
     let foot = desk.ink.scaled(32.0 + 36.0) + desk.ink.space(6.0);
     let height = ui.available_height();
-    if height.is_finite() && height < foot + desk.ink.scaled(18.0 + LEAST) {
+    if flow == Flow::Along {
+        sheet(ui, desk, None);
+    } else if height < foot + desk.ink.scaled(18.0 + LEAST) {
         scrolled(ui, desk.list("low-form"), |ui| sheet(ui, desk, None));
     } else {
-        sheet(ui, desk, height.is_finite().then_some(height));
+        sheet(ui, desk, Some(height));
     }
 }
 

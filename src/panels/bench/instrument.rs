@@ -2,7 +2,7 @@
 
 use egui::{Id, Rect, Sense, Ui, WidgetInfo, WidgetType, pos2, vec2};
 
-use super::desk::{Desk, scrolled};
+use super::desk::{Desk, Flow, scrolled};
 use super::desk_state::NumberBox;
 use super::form::line_ended;
 use super::{face, hand, teeth};
@@ -20,13 +20,13 @@ pub(super) fn held<'b>(desk: &Desk<'b>) -> Option<&'b Reading> {
 }
 
 /// Draws the reading in hand: the instrument, and beside it the box for what was read.
-pub(super) fn instrument(ui: &mut Ui, desk: &mut Desk<'_>) {
+pub(super) fn instrument(ui: &mut Ui, desk: &mut Desk<'_>, flow: Flow) {
     let Some(reading) = held(desk) else {
         return;
     };
     let ink = desk.ink;
     let zone = ui.available_rect_before_wrap();
-    if !zone.height().is_finite() {
+    if flow == Flow::Along {
         // One below the other, in a list that scrolls.
         let side = zone.width().min(ink.space(300.0));
         let (rect, _) = ui.allocate_exact_size(vec2(zone.width(), side), Sense::hover());

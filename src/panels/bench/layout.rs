@@ -2,7 +2,7 @@
 
 use egui::{Event, Key, Modifiers, Rect, Ui, Vec2, vec2};
 
-use super::desk::{Desk, scrolled};
+use super::desk::{Desk, Flow, scrolled};
 use super::desk_state::{DeskState, SideTab};
 use super::{answer, card, form, hand, instrument, keys, lists, slip, teeth, work};
 use crate::panels::dock::{Dock, Edge, inside};
@@ -151,7 +151,7 @@ fn three_columns(ui: &mut Ui, desk: &mut Desk<'_>) -> Rect {
         let hand = ui.available_rect_before_wrap();
         of_parts.show(ui, |ui| work::parts(ui, desk));
         of_works.show(ui, |ui| work::works(ui, desk));
-        inside(ui, "hand", hand, rim, |ui| in_hand(ui, desk));
+        inside(ui, "hand", hand, rim, |ui| in_hand(ui, desk, Flow::Own));
         (parts, works) = (of_parts.rect, of_works.rect);
     });
     let mut upper = Rect::NOTHING;
@@ -248,11 +248,11 @@ fn two_columns(ui: &mut Ui, desk: &mut Desk<'_>) -> Rect {
     answer.show(ui, |ui| answer::answer(ui, desk));
     hand.show(ui, |ui| {
         if strip || !warned {
-            in_hand(ui, desk);
+            in_hand(ui, desk, Flow::Own);
         } else {
             scrolled(ui, desk.list("hand"), |ui| {
                 answer::caution_above(ui, desk);
-                in_hand(ui, desk);
+                in_hand(ui, desk, Flow::Along);
             });
         }
     });
@@ -300,7 +300,7 @@ fn tabs(ui: &mut Ui, desk: &mut Desk<'_>, all: &[SideTab], usual: SideTab) -> Re
         SideTab::Work => work::all(ui, desk),
         SideTab::Hand => scrolled(ui, desk.list("hand"), |ui| {
             answer::both(ui, desk);
-            in_hand(ui, desk);
+            in_hand(ui, desk, Flow::Along);
         }),
         SideTab::Stage => {
             stage_zone(ui, desk, below);
@@ -311,23 +311,23 @@ fn tabs(ui: &mut Ui, desk: &mut Desk<'_>, all: &[SideTab], usual: SideTab) -> Re
 }
 
 /// What is in hand: the form of the chosen work, or the instrument that was read.
-fn in_hand(ui: &mut Ui, desk: &mut Desk<'_>) {
+fn in_hand(ui: &mut Ui, desk: &mut Desk<'_>, flow: Flow) {
     if desk.state.form.is_some() {
-        form::form(ui, desk);
+        form::form(ui, desk, flow);
     } else if desk.state.reading.is_some() {
-        instrument::instrument(ui, desk);
+        instrument::instrument(ui, desk, flow);
+    } else if flow == Flow::Along {
+        nothing_in_hand(ui, desk);
     } else {
-        let ink = desk.ink;
-        scrolled(ui, desk.list("nothing"), |ui| {
-            widget::words(ui, &say!("board-nothing-in-hand"), ink.section(), ink.color(|t| t.text));
-            widget::words(
-                ui,
-                &say!("board-nothing-in-hand-help"),
-                ink.body(),
-                ink.color(|t| t.muted),
-            );
-        });
+        scrolled(ui, desk.list("nothing"), |ui| nothing_in_hand(ui, desk));
     }
+}
+
+fn nothing_in_hand(ui: &mut Ui, desk: &Desk<'_>) {
+    let ink = desk.ink;
+    widget::words(ui, &say!("board-nothing-in-hand"), ink.section(), ink.color(|t| t.text));
+    let help = say!("board-nothing-in-hand-help");
+    widget::words(ui, &help, ink.body(), ink.color(|t| t.muted));
 }
 
 /// The gears, or over them what is held up before the eyes.
