@@ -543,9 +543,6 @@ pub(super) fn writing_box(
         info
     });
     select_whole(ui, &response, typed.chars().count());
-    if response.gained_focus() {
-        response.scroll_to_me(None);
-    }
     let line = if response.has_focus() || waits {
         ink.line(2.0, |t| t.accent)
     } else {
@@ -559,7 +556,8 @@ pub(super) fn writing_box(
 /// cursor: all of it is selected when the button is up.
 fn select_whole(ui: &Ui, response: &Response, characters: usize) {
     let waits = response.id.with("select-whole");
-    if response.gained_focus() {
+    if came_here(ui, response) {
+        response.scroll_to_me(None);
         let goes_on = ui.data_mut(|data| data.remove_temp::<bool>(response.id.with("goes-on")).is_some());
         if !goes_on {
             ui.data_mut(|data| data.insert_temp(waits, true));
@@ -568,6 +566,24 @@ fn select_whole(ui: &Ui, response: &Response, characters: usize) {
     let down = ui.input(|input| input.pointer.any_down());
     if !down && ui.data_mut(|data| data.remove_temp::<bool>(waits).is_some()) && response.has_focus() {
         select(ui, response.id, 0, characters);
+    }
+}
+
+/// Whether a box has the keyboard and had it not before. A keyboard that was sent here after the box was drawn is none that egui
+/// tells of.
+fn came_here(ui: &Ui, response: &Response) -> bool {
+    let key = Id::new("box-with-the-keyboard");
+    let before = ui.data(|data| data.get_temp::<Id>(key));
+    match (response.has_focus(), before == Some(response.id)) {
+        (true, false) => {
+            ui.data_mut(|data| data.insert_temp(key, response.id));
+            true
+        }
+        (false, true) => {
+            ui.data_mut(|data| data.remove::<Id>(key));
+            false
+        }
+        _ => false,
     }
 }
 

@@ -14,6 +14,9 @@ use crate::view::{Action, Command, WindowView};
 use crate::words::answer::reading_part;
 use crate::words::say;
 
+/// Points that an instrument takes at least where there is room: what a graduation needs to be read.
+pub(super) const INSTRUMENT: f32 = 242.0;
+
 /// The reading in hand.
 pub(super) fn held<'b>(desk: &Desk<'b>) -> Option<&'b Reading> {
     desk.state.reading(desk.board)
@@ -42,7 +45,8 @@ pub(super) fn instrument(ui: &mut Ui, desk: &mut Desk<'_>, flow: Flow) {
     let side = if reading.face == Face::Eye {
         0.62 * zone.width()
     } else {
-        zone.height().min(0.62 * zone.width())
+        zone.height()
+            .min((0.62 * zone.width()).max(INSTRUMENT.min(0.7 * zone.width())))
     };
     let face = Rect::from_min_size(zone.min, vec2(side, zone.height()));
     picture(ui, desk, face, reading);

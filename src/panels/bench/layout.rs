@@ -89,9 +89,6 @@ fn side_width(ink: &Ink) -> f32 {
     ink.space(256.0)
 }
 
-/// Points that an instrument takes at least where there is room for three columns: what a graduation needs to be read.
-const INSTRUMENT: f32 = 240.0;
-
 /// Height of the answer with its rims.
 fn answer_height(ui: &Ui, desk: &Desk<'_>, width: f32) -> f32 {
     (answer::answer_height(ui, desk, width) + desk.ink.space(12.0)).ceil()
@@ -118,10 +115,11 @@ fn three_columns(ui: &mut Ui, desk: &mut Desk<'_>) -> Rect {
         .fill(|t| t.panel)
         .place(ui, &mut desk.page());
     let rim = vec2(ink.space(10.0), ink.space(8.0));
-    let tray_height =
-        ink.scaled(250.0)
-            .min(0.42 * area.height())
-            .max(if wide { 320.0 } else { INSTRUMENT + 2.0 * rim.y + 2.0 });
+    let tray_height = ink.scaled(250.0).min(0.42 * area.height()).max(if wide {
+        320.0
+    } else {
+        instrument::INSTRUMENT + 2.0 * rim.y + 2.0
+    });
     let range = [0.2 * area.height(), 0.7 * area.height()];
     let tray = Dock::new("tray", Edge::Bottom, tray_height, range)
         .fill(|t| t.ground)
