@@ -12,7 +12,7 @@ use crate::job::tooth_room::{self, Chart, Shown};
 use crate::job::{self, Failure, kept};
 use crate::panels::{RoomPictures, RoomSizes};
 use crate::view::{Place, Setting, StagePair};
-use crate::words::say;
+use crate::words::{Language, say};
 
 /// Everything that the pictures of flanks and motion depend on.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -22,6 +22,8 @@ struct Key {
     other: Option<Setting>,
     film: Film,
     sizes: RoomSizes,
+    /// There are words on them.
+    language: Language,
 }
 
 /// What the wall chart's cells depend on.
@@ -81,6 +83,7 @@ fn make(session: Res<Session>, mut room: ResMut<Room>) {
         other: session.other(),
         film: session.film(),
         sizes: room.wanted,
+        language: Language::spoken(),
     };
     if key.sizes == RoomSizes::default() || room.made.as_ref().is_some_and(|(made, _)| *made == key) {
         return;

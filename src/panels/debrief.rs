@@ -146,7 +146,7 @@ impl Head {
             (width - buttons).max(60.0),
         );
         let words = ink.scaled(if told.view.desk.problem.is_some() { 36.0 } else { 18.0 });
-        let first = (words + wrapped.size().y).max(ink.scaled(48.0));
+        let first = (words + wrapped.size().y).max(ink.scaled(34.0));
         let height = if below {
             first + ink.space(6.0) + score.y
         } else {

@@ -201,6 +201,8 @@ fn settings_menu(ui: &mut Ui, page: &mut Page<'_>, room: Room) {
 fn menu(ui: &mut Ui, ink: &Ink, label: &str, said: &str, add: impl FnOnce(&mut Ui)) {
     let face = egui::RichText::new(label).font(ink.body());
     ui.spacing_mut().button_padding.x = ink.space(12.0);
+    // As high as the cells beside it.
+    ui.spacing_mut().interact_size.y = ink.scaled(28.0);
     let button = egui::Button::new(face).min_size(egui::vec2(0.0, ink.scaled(28.0)));
     let (response, _) = egui::containers::menu::MenuButton::from_button(button).ui(ui, add);
     response.widget_info(|| egui::WidgetInfo::labeled(egui::WidgetType::Button, true, said));

@@ -163,7 +163,7 @@ fn three_columns(ui: &mut Ui, desk: &mut Desk<'_>) -> Rect {
         of_teeth.show(ui, |ui| {
             scrolled(ui, desk.list("teeth"), |ui| teeth::teeth(ui, desk));
         });
-        inside(ui, "lists", lists, vec2(margin, ink.space(8.0)), |ui| {
+        inside(ui, "lists", lists, vec2(ink.space(8.0), ink.space(8.0)), |ui| {
             tabs(
                 ui,
                 desk,

@@ -52,8 +52,9 @@ pub(super) fn teeth(ui: &mut Ui, desk: &Desk<'_>) {
     let foot = ui.painter().layout(words.clone(), ink.small(), muted, width).size().y + ink.scaled(2.0);
     for (k, flank) in [Flank::Drive, Flank::Coast].into_iter().enumerate() {
         let shown = Shown::of(board, at, k);
-        let least = FlankWords::of(ui, ink, width, flank, &shown).least(ink);
-        let each = (0.5 * (room - foot)).min(ink.scaled(240.0)).max(least);
+        let words = FlankWords::of(ui, ink, width, flank, &shown);
+        let most = words.natural(&shown.shape, width).max(words.least(ink));
+        let each = (0.5 * (room - foot)).clamp(words.least(ink), most);
         one(ui, desk, each, flank, &shown);
     }
     widget::words(ui, &words, ink.small(), muted);
@@ -120,13 +121,21 @@ pub(super) fn pattern(ui: &mut Ui, desk: &Desk<'_>, rect: Rect, at: usize) -> bo
             return false;
         }
         let size = if side_by_side { beside } else { below };
+        // No higher than the flanks are, and in the middle of the room.
+        let natural = flanks.into_iter().zip(&shown).fold(0.0_f32, |height, (flank, shown)| {
+            height.max(FlankWords::of(ui, ink, size.x, flank, shown).natural(&shown.shape, size.x))
+        });
+        let size = vec2(size.x, size.y.min(natural));
+        let used = if side_by_side { size.y } else { 2.0 * size.y };
+        let zone = zone.translate(vec2(0.0, (0.5 * (zone.height() - used)).max(0.0)));
+        let zone = zone.with_max_y(zone.top() + used);
         let step = if side_by_side {
             vec2(size.x + gap, 0.0)
         } else {
             vec2(0.0, size.y)
         };
         if let Some(gears) = gears {
-            ui.painter().galley(rect.min, gears, text);
+            ui.painter().galley(zone.min - vec2(0.0, above), gears, text);
         }
         for (k, (flank, shown)) in flanks.into_iter().zip(&shown).enumerate() {
             let own = Rect::from_min_size(zone.min + k as f32 * step, size);
@@ -187,6 +196,16 @@ impl Shown {
             painted: !board.laid.painted.is_empty(),
         }
     }
+}
+
+/// Height of a flank that is as long as this width allows.
+#[expect(clippy::cast_possible_truncation, reason = "points of a screen")]
+fn flank_height(shape: &ToothShape, width: f32) -> f32 {
+    let all = [shape.lower_mm, shape.upper_mm].concat();
+    let ends = all.iter().fold([f64::INFINITY, f64::NEG_INFINITY], |[low, high], y| {
+        [low.min(*y), high.max(*y)]
+    });
+    (width - 4.0) * ((ends[1] - ends[0]) / shape.face_width_mm) as f32
 }
 
 /// Heading of a flank.
@@ -280,6 +299,11 @@ impl FlankWords {
     /// Height that they need with the least flank between them.
     fn least(&self, ink: &Ink) -> f32 {
         self.head + self.foot + ink.scaled(34.0)
+    }
+
+    /// Height that they take with a flank as wide as this.
+    fn natural(&self, shape: &ToothShape, width: f32) -> f32 {
+        self.head + self.foot + flank_height(shape, width)
     }
 
     fn paint(self, ui: &Ui, ink: &Ink, rect: Rect) {
