@@ -393,7 +393,7 @@ fn a_plate_is_held_up() {
         .does(r#"{"do":"measure","what":{"quantity":"plate","plate":0},"instrument":"eye"}"#)
         .does(r#"{"do":"measure","what":{"quantity":"plate","plate":1},"instrument":"eye"}"#);
     let gears = hands.board().prints[1].gears.clone().expect("its set is named");
-    for size in [USUAL, egui::vec2(1024.0, 768.0), egui::vec2(960.0, 540.0)] {
+    for size in [USUAL, vec2(1024.0, 768.0), vec2(960.0, 540.0)] {
         let mut desk = hands.desk();
         desk.part = Some(AxlePart::Plates);
         let mut harness = window(size, desk);
@@ -428,7 +428,7 @@ fn a_plate_is_held_up() {
 /// A list that was scrolled in one exercise is seen from its top in the next.
 #[test]
 fn another_exercise_is_read_from_its_top() {
-    let mut harness = window(egui::vec2(1280.0, 600.0), Hands::at("dairy-van-light-axle").desk());
+    let mut harness = window(vec2(1280.0, 600.0), Hands::at("dairy-van-light-axle").desk());
     harness.run();
     let title = |harness: &Harness<'_, Desk>| {
         let title = harness.state().board.as_ref().expect("a bench").title.clone();
