@@ -173,6 +173,8 @@ impl DeskState {
             };
             if let Some(last) = board.readings.last().filter(|_| just_read) {
                 state.reading = Some(last.number);
+                // Where it is no tab of its own, the usual one is shown.
+                state.tab = SideTab::Hand;
                 state.large = last.plate().is_some();
             }
         }

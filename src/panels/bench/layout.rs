@@ -323,6 +323,11 @@ fn in_hand(ui: &mut Ui, desk: &mut Desk<'_>, flow: Flow) {
 
 fn nothing_in_hand(ui: &mut Ui, desk: &Desk<'_>) {
     let ink = desk.ink;
+    if desk.board.finished {
+        let words = say!("board-signed-off");
+        widget::words(ui, &words, ink.section(), ink.color(|t| t.text));
+        return;
+    }
     widget::words(ui, &say!("board-nothing-in-hand"), ink.section(), ink.color(|t| t.text));
     let help = say!("board-nothing-in-hand-help");
     widget::words(ui, &help, ink.body(), ink.color(|t| t.muted));
