@@ -16,6 +16,7 @@ use crate::job::tooth_room::{self, Chart, Shown};
 use crate::job::{Failure, picture_file, saved_files};
 use crate::panels::{RoomPictures, RoomSizes};
 use crate::view::{Place, Saved, Setting, StagePair};
+use crate::words::{Language, speaking};
 
 /// Everything that the pictures of flanks and motion depend on.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -25,6 +26,8 @@ struct Key {
     other: Option<Setting>,
     film: Film,
     sizes: RoomSizes,
+    /// There are words on them.
+    language: Language,
 }
 
 /// What the wall chart's cells depend on.
@@ -116,6 +119,7 @@ pub(super) fn make(session: Res<Session>, mut room: ResMut<Room>) {
         other: session.other(),
         film: session.film(),
         sizes: room.wanted,
+        language: Language::spoken(),
     };
     if key.sizes == RoomSizes::default() || room.made.as_ref().is_some_and(|made| made.key == key) {
         return;
@@ -134,7 +138,9 @@ fn made(pair: &StagePair, key: Key, before: Option<(ChartKey, Arc<Chart>)>) -> M
     });
     Made {
         key,
-        pictures: chart.as_ref().map(|(_, chart)| pictures(pair, &key, chart)),
+        pictures: chart
+            .as_ref()
+            .map(|(_, chart)| speaking(key.language, || pictures(pair, &key, chart))),
         chart,
     }
 }

@@ -146,7 +146,7 @@ impl Head {
             (width - buttons).max(60.0),
         );
         let words = ink.scaled(if told.view.desk.problem.is_some() { 36.0 } else { 18.0 });
-        let first = (words + wrapped.size().y).max(ink.scaled(48.0));
+        let first = (words + wrapped.size().y).max(ink.scaled(34.0));
         let height = if below {
             first + ink.space(6.0) + score.y
         } else {
@@ -165,26 +165,22 @@ impl Head {
 fn verdict(ui: &mut Ui, told: &mut Told<'_>, plan: &Head) {
     let ink = told.ink;
     let row = |ui: &mut Ui, told: &mut Told<'_>| {
-        ui.horizontal(|ui| {
+        ui.horizontal_top(|ui| {
             let left = ui.available_width() - plan.buttons;
-            ui.allocate_ui_with_layout(
-                vec2(left, 0.0),
-                egui::Layout::left_to_right(egui::Align::Center),
-                |ui| {
-                    ui.set_min_width(left);
-                    if plan.below {
-                        ui.vertical(|ui| title(ui, told));
-                    } else {
-                        let width = left - score_size(ui, told).x - plan.part * told.debrief.parts.len() as f32;
-                        let gaps = ui.spacing().item_spacing.x * told.debrief.parts.len() as f32 + ink.space(40.0);
-                        ui.allocate_ui(vec2((width - gaps).max(60.0), 0.0), |ui| {
-                            ui.vertical(|ui| title(ui, told))
-                        });
-                        ui.add_space(ink.space(16.0));
-                        points(ui, told, plan.part);
-                    }
-                },
-            );
+            ui.allocate_ui_with_layout(vec2(left, 0.0), egui::Layout::left_to_right(egui::Align::Min), |ui| {
+                ui.set_min_width(left);
+                if plan.below {
+                    ui.vertical(|ui| title(ui, told));
+                } else {
+                    let width = left - score_size(ui, told).x - plan.part * told.debrief.parts.len() as f32;
+                    let gaps = ui.spacing().item_spacing.x * told.debrief.parts.len() as f32 + ink.space(40.0);
+                    ui.allocate_ui(vec2((width - gaps).max(60.0), 0.0), |ui| {
+                        ui.vertical(|ui| title(ui, told))
+                    });
+                    ui.add_space(ink.space(16.0));
+                    points(ui, told, plan.part);
+                }
+            });
             buttons(ui, told);
         });
     };

@@ -92,7 +92,7 @@ fn left_width(ui: &Ui, page: &Page<'_>, room: Room) -> f32 {
     let (ink, view) = (page.ink, page.view);
     let gap = ui.spacing().item_spacing.x;
     let name = if room < Room::Least {
-        widget::text_size(ui, &say!("window-name"), ink.zone_title()).x + ink.space(12.0) + 2.0 * gap
+        widget::text_size(ui, &say!("window-name"), ink.zone_title()).x + ink.space(12.0) + gap
     } else {
         0.0
     };
@@ -108,8 +108,7 @@ fn left_width(ui: &Ui, page: &Page<'_>, room: Room) -> f32 {
 /// Width of what stands at the right.
 fn right_width(ui: &Ui, page: &Page<'_>, room: Room) -> f32 {
     let ink = page.ink;
-    // A space between two things stands between the gaps that the row puts after each.
-    let apart = ink.space(8.0) + 2.0 * ui.spacing().item_spacing.x;
+    let apart = ink.space(8.0) + ui.spacing().item_spacing.x;
     let of_text_size = || {
         let sign = ink.scaled(28.0);
         let said = widget::text_size(ui, &text_size_words(page), ink.body()).x;
@@ -200,8 +199,10 @@ fn settings_menu(ui: &mut Ui, page: &mut Page<'_>, room: Room) {
 
 /// A button that opens a list; `said` is what it is called for those who listen.
 fn menu(ui: &mut Ui, ink: &Ink, label: &str, said: &str, add: impl FnOnce(&mut Ui)) {
-    let face = egui::RichText::new(label).font(ink.section());
+    let face = egui::RichText::new(label).font(ink.body());
     ui.spacing_mut().button_padding.x = ink.space(12.0);
+    // As high as the cells beside it.
+    ui.spacing_mut().interact_size.y = ink.scaled(28.0);
     let button = egui::Button::new(face).min_size(egui::vec2(0.0, ink.scaled(28.0)));
     let (response, _) = egui::containers::menu::MenuButton::from_button(button).ui(ui, add);
     response.widget_info(|| egui::WidgetInfo::labeled(egui::WidgetType::Button, true, said));
@@ -209,7 +210,7 @@ fn menu(ui: &mut Ui, ink: &Ink, label: &str, said: &str, add: impl FnOnce(&mut U
 }
 
 fn menu_width(ui: &Ui, ink: &Ink, label: &str) -> f32 {
-    widget::text_size(ui, label, ink.section()).x + 2.0 * ink.space(12.0) + 2.0
+    widget::text_size(ui, label, ink.body()).x + 2.0 * ink.space(12.0) + 2.0
 }
 
 /// Places that there is something to see at.

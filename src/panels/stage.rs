@@ -194,12 +194,23 @@ pub(super) fn stage_captions_panel(ui: &mut Ui, page: &mut Page<'_>, rect: Rect)
     let view = page.view;
     let ink = page.ink;
     let inside = rect.shrink2(vec2(ink.space(12.0), ink.space(10.0)));
+    let gap = ui.spacing().item_spacing.x;
+    let flat_width = widget::segments_width(ui, ink, &[say!("stage-flat")]);
+    let together = !ink.large() && all_views_width(ui, ink) + gap + flat_width <= inside.width();
+    let views = if together {
+        all_views_width(ui, ink)
+    } else {
+        widget::segments_width(ui, ink, &[one_view_word(view.stage.viewpoint)])
+    };
+    // From left to right, at the right edge.
+    let left = (inside.right() - views - gap - flat_width).max(inside.left());
     let builder = UiBuilder::new()
         .id_salt("views")
-        .max_rect(inside)
-        .layout(Layout::right_to_left(Align::Min));
+        .max_rect(inside.with_min_x(left))
+        .layout(Layout::left_to_right(Align::Min));
     let buttons = ui
         .scope_builder(builder, |ui| {
+            viewpoints(ui, page, together);
             let flat = view.stage.projection == Projection::Flat;
             let response = widget::lone_cell(
                 ui,
@@ -215,7 +226,6 @@ pub(super) fn stage_captions_panel(ui: &mut Ui, page: &mut Page<'_>, rect: Rect)
                 page.out
                     .push(Command::SetProjection(other_projection(view.stage.projection)));
             }
-            viewpoints(ui, page);
         })
         .response
         .rect;
@@ -230,19 +240,30 @@ pub(super) fn stage_captions_panel(ui: &mut Ui, page: &mut Page<'_>, rect: Rect)
     };
     // A low stage is for the axle; how thick shims are drawn is said below all the same.
     let low = view.place == Place::Bench && rect.height() < ink.scaled(420.0);
-    title_block(ui, ink, inside.left_top(), buttons, [&title, &second], low);
-    if view.place == Place::Bench {
-        bench_cells(ui, page, inside);
-    }
+    let foot = if view.place == Place::Bench {
+        bench_cells(ui, page, inside)
+    } else {
+        inside.bottom()
+    };
+    title_block(ui, ink, inside.with_max_y(foot), buttons, [&title, &second], low);
 }
 
-/// The named places to look from, side by side; with large text one cell that goes from each to the next.
-fn viewpoints(ui: &mut Ui, page: &mut Page<'_>) {
+fn all_views_width(ui: &Ui, ink: &Ink) -> f32 {
+    widget::segments_width(ui, ink, &Viewpoint::ALL.map(Viewpoint::label))
+}
+
+/// What stands on the one cell that goes from each place to the next.
+fn one_view_word(now: Option<Viewpoint>) -> String {
+    now.map_or_else(|| say!("stage-view-by-hand"), Viewpoint::label)
+}
+
+/// The named places to look from, side by side; with large text or little room one cell that goes from each to the next.
+fn viewpoints(ui: &mut Ui, page: &mut Page<'_>, together: bool) {
     let (ink, view) = (page.ink, page.view);
     let now = view.stage.viewpoint;
-    if ink.large() {
+    if !together {
         let next = now.map_or(Viewpoint::default(), Viewpoint::next);
-        let word = now.map_or_else(|| say!("stage-view-by-hand"), Viewpoint::label);
+        let word = one_view_word(now);
         let hint = say!("stage-view-next", view = next.caption());
         if widget::lone_cell(ui, ink, "view", [&say!("stage-view"), &word], true)
             .on_hover_text(hint)
@@ -264,63 +285,78 @@ fn viewpoints(ui: &mut Ui, page: &mut Page<'_>) {
 }
 
 /// What moves on the bench, and how thick shims are drawn: cells at the foot of the stage.
-fn bench_cells(ui: &mut Ui, page: &mut Page<'_>, inside: Rect) {
+///
+/// They stand in as many rows as they need, as wide as their longest words, so that none moves when another is pressed.
+/// Answers where they begin.
+fn bench_cells(ui: &mut Ui, page: &mut Page<'_>, inside: Rect) -> f32 {
     let (ink, view) = (page.ink, page.view);
-    let foot = Rect::from_min_max(
-        egui::pos2(inside.left(), inside.bottom() - ink.scaled(28.0)),
-        inside.max,
-    );
-    let builder = UiBuilder::new()
-        .id_salt("moves")
-        .max_rect(foot)
-        .layout(Layout::left_to_right(Align::Max));
-    ui.scope_builder(builder, |ui| {
-        let stage = &view.stage;
-        let mut cell = |key: &str, [label, words]: [String; 2], on: bool, hint: String, command: Command| {
-            if widget::lone_cell(ui, ink, key, [&label, &words], on)
-                .on_hover_text(hint)
-                .clicked()
-            {
-                page.out.push(command);
+    let cells = cells_of_the_bench(view);
+    let sizes: Vec<egui::Vec2> = cells
+        .iter()
+        .map(|cell| widget::cell_size_of(ui, ink, &cell.words, inside.width()))
+        .collect();
+    let widths: Vec<f32> = sizes.iter().map(|size| size.x).collect();
+    let gap = ui.spacing().item_spacing.x;
+    let height = sizes.iter().fold(ink.scaled(28.0), |height, size| height.max(size.y));
+    let rows = widget::rows_in(inside.width(), &widths, gap);
+    let step = height + ink.space(4.0);
+    let top = inside.bottom() - step * rows.len() as f32 + ink.space(4.0);
+    let mut rest = cells.into_iter().zip(widths);
+    for (row, count) in rows.into_iter().enumerate() {
+        let mut left = inside.left();
+        for (cell, width) in rest.by_ref().take(count) {
+            let place = egui::pos2(left, top + step * row as f32);
+            let rect = Rect::from_min_size(place, vec2(width, height));
+            left += width + gap;
+            let word = &cell.words[usize::from(cell.on && cell.words.len() > 1)];
+            let response = widget::cell_at(ui, ink, cell.key, [&cell.what, word], rect, cell.on);
+            if response.on_hover_text(cell.hint).clicked() {
+                page.out.push(cell.command);
             }
-        };
-        cell(
-            "pinion",
-            [
-                say!("stage-pinion"),
-                if stage.turning {
-                    say!("stage-stop")
-                } else {
-                    say!("stage-turn")
-                },
-            ],
-            stage.turning,
-            key::hint(say!("stage-turn-help"), view.keys, Action::Turn),
-            Command::SetTurning(!stage.turning),
-        );
-        cell(
-            "ring-gear",
-            [
-                say!("stage-ring-gear"),
-                if stage.rocking {
-                    say!("stage-stop-rocking")
-                } else {
-                    say!("stage-rock")
-                },
-            ],
-            stage.rocking,
-            key::hint(say!("stage-rock-help"), view.keys, Action::Rock),
-            Command::SetRocking(!stage.rocking),
-        );
-        let thick = view.desk.shims_times > 1;
-        cell(
-            "shims",
-            [say!("stage-shims"), say!("stage-shims-thick")],
-            thick,
-            say!("stage-shims-help"),
-            Command::SetShimsTimes(if thick { 1 } else { 10 }),
-        );
-    });
+        }
+    }
+    top
+}
+
+/// A cell at the foot of the stage: what it is of, its word, and its word while it is on.
+struct BenchCell {
+    key: &'static str,
+    what: String,
+    words: Vec<String>,
+    on: bool,
+    hint: String,
+    command: Command,
+}
+
+fn cells_of_the_bench(view: &WindowView<'_>) -> [BenchCell; 3] {
+    let stage = &view.stage;
+    let thick = view.desk.shims_times > 1;
+    [
+        BenchCell {
+            key: "pinion",
+            what: say!("stage-pinion"),
+            words: vec![say!("stage-turn"), say!("stage-stop")],
+            on: stage.turning,
+            hint: key::hint(say!("stage-turn-help"), view.keys, Action::Turn),
+            command: Command::SetTurning(!stage.turning),
+        },
+        BenchCell {
+            key: "ring-gear",
+            what: say!("stage-ring-gear"),
+            words: vec![say!("stage-rock"), say!("stage-stop-rocking")],
+            on: stage.rocking,
+            hint: key::hint(say!("stage-rock-help"), view.keys, Action::Rock),
+            command: Command::SetRocking(!stage.rocking),
+        },
+        BenchCell {
+            key: "shims",
+            what: say!("stage-shims"),
+            words: vec![say!("stage-shims-thick")],
+            on: thick,
+            hint: say!("stage-shims-help"),
+            command: Command::SetShimsTimes(if thick { 1 } else { 10 }),
+        },
+    ]
 }
 
 /// What the picture shows and what it does not.
@@ -352,14 +388,7 @@ fn what_is_seen(viewpoint: Viewpoint) -> String {
 /// the second rank gives way to the picture and is said when the pointer rests on the first.
 ///
 /// It stands in the upper left corner, and below the buttons where there is no room beside them.
-fn title_block(
-    ui: &mut Ui,
-    ink: &Ink,
-    corner: egui::Pos2,
-    buttons: Rect,
-    [title, second]: [&str; 2],
-    first_only: bool,
-) {
+fn title_block(ui: &mut Ui, ink: &Ink, zone: Rect, buttons: Rect, [title, second]: [&str; 2], first_only: bool) {
     let text = ink.color(|t| t.text);
     let wrap = ink.scaled(236.0);
     let first = ui.painter().layout(title.to_owned(), ink.section(), text, wrap);
@@ -367,6 +396,7 @@ fn title_block(
     let pad = vec2(ink.space(8.0), ink.space(6.0));
     let below_size = below.as_ref().map_or(egui::Vec2::ZERO, |galley| galley.size());
     let size = vec2(first.size().x.max(below_size.x), first.size().y + below_size.y) + 2.0 * pad;
+    let corner = zone.min;
     let beside = corner.x + size.x + ink.space(8.0) <= buttons.left();
     let top = if beside {
         corner.y
@@ -374,6 +404,10 @@ fn title_block(
         buttons.bottom() + ink.space(6.0)
     };
     let rect = Rect::from_min_size(egui::pos2(corner.x, top), size);
+    // A stage that has no room for it says it by its buttons.
+    if rect.bottom() > zone.bottom() || rect.right() > zone.right() + 1.0 {
+        return;
+    }
     let response = ui.interact(rect, ui.id().with("title-block"), Sense::hover());
     response.widget_info(|| {
         let said = say!("stage-caption-said", title = title, second = second);

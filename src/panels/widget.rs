@@ -273,6 +273,26 @@ pub(super) fn segments_width(ui: &Ui, ink: &Ink, labels: &[String]) -> f32 {
     widths.sum::<f32>() + 1.0
 }
 
+/// Size of a cell that shows one of these words at a time.
+pub(super) fn cell_size_of(ui: &Ui, ink: &Ink, words: &[String], room: f32) -> Vec2 {
+    let sizes = words.iter().map(|word| cell_size(ui, ink, word, room));
+    sizes.fold(Vec2::ZERO, Vec2::max)
+}
+
+/// A cell that stands alone at this place.
+pub(super) fn cell_at(
+    ui: &Ui,
+    ink: &Ink,
+    key: impl Hash + Debug,
+    words: [&str; 2],
+    rect: Rect,
+    is_chosen: bool,
+) -> Response {
+    let response = cell(ui, ink, ui.id().with(key), words, rect, is_chosen);
+    focus_outline(ui, ink, &response, rect);
+    response
+}
+
 /// Size of a cell; a word that is longer than the room wraps.
 fn cell_size(ui: &Ui, ink: &Ink, label: &str, room: f32) -> Vec2 {
     let pad = ink.space(12.0);
@@ -464,7 +484,8 @@ pub(super) fn tick(ui: &mut Ui, ink: &Ink, id: Id, label: &str, ticked: bool) ->
     let words = ui
         .painter()
         .layout(label.to_owned(), ink.body(), color, (width - side - gap).max(40.0));
-    let height = (words.size().y + ink.space(4.0)).max(ink.scaled(28.0));
+    // Words of several lines begin beside the top of the square.
+    let height = (words.size().y + ink.scaled(28.0) - side).max(ink.scaled(28.0));
     let (_, rect) = ui.allocate_space(vec2(side + gap + words.size().x, height));
     let response = ui.interact(rect, id, Sense::click());
     response.widget_info(|| WidgetInfo::selected(WidgetType::Checkbox, ui.is_enabled(), ticked, label));
@@ -522,9 +543,6 @@ pub(super) fn writing_box(
         info
     });
     select_whole(ui, &response, typed.chars().count());
-    if response.gained_focus() {
-        response.scroll_to_me(None);
-    }
     let line = if response.has_focus() || waits {
         ink.line(2.0, |t| t.accent)
     } else {
@@ -538,7 +556,8 @@ pub(super) fn writing_box(
 /// cursor: all of it is selected when the button is up.
 fn select_whole(ui: &Ui, response: &Response, characters: usize) {
     let waits = response.id.with("select-whole");
-    if response.gained_focus() {
+    if came_here(ui, response) {
+        response.scroll_to_me(None);
         let goes_on = ui.data_mut(|data| data.remove_temp::<bool>(response.id.with("goes-on")).is_some());
         if !goes_on {
             ui.data_mut(|data| data.insert_temp(waits, true));
@@ -547,6 +566,24 @@ fn select_whole(ui: &Ui, response: &Response, characters: usize) {
     let down = ui.input(|input| input.pointer.any_down());
     if !down && ui.data_mut(|data| data.remove_temp::<bool>(waits).is_some()) && response.has_focus() {
         select(ui, response.id, 0, characters);
+    }
+}
+
+/// Whether a box has the keyboard and had it not before. A keyboard that was sent here after the box was drawn is none that egui
+/// tells of.
+fn came_here(ui: &Ui, response: &Response) -> bool {
+    let key = Id::new("box-with-the-keyboard");
+    let before = ui.data(|data| data.get_temp::<Id>(key));
+    match (response.has_focus(), before == Some(response.id)) {
+        (true, false) => {
+            ui.data_mut(|data| data.insert_temp(key, response.id));
+            true
+        }
+        (false, true) => {
+            ui.data_mut(|data| data.remove::<Id>(key));
+            false
+        }
+        _ => false,
     }
 }
 

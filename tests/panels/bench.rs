@@ -27,28 +27,28 @@ const TOOTH: ToothShape = ToothShape {
     lean: [1.0, 1.0],
 };
 
-struct Hands {
+pub(super) struct Hands {
     attempt: Attempt,
 }
 
 impl Hands {
-    fn at(scenario: &str) -> Self {
+    pub(super) fn at(scenario: &str) -> Self {
         let found = scenarios::find(scenario).expect("ships");
         let attempt = Attempt::begin(Arc::new(found.exercise), 3).expect("can be played");
         Self { attempt }
     }
 
-    fn does(mut self, json: &str) -> Self {
+    pub(super) fn does(mut self, json: &str) -> Self {
         let operation = Operation::from_json(json).expect("an operation");
         self.attempt.apply(&operation);
         self
     }
 
-    fn board(&self) -> BenchView {
+    pub(super) fn board(&self) -> BenchView {
         BenchView::new(&self.attempt, TOOTH)
     }
 
-    fn desk(&self) -> Desk {
+    pub(super) fn desk(&self) -> Desk {
         let mut desk = Desk::with_sets(1);
         desk.place = Place::Bench;
         desk.board = Some(self.board());
@@ -58,7 +58,7 @@ impl Hands {
 
 /// From bare parts to an axle with its gears in mesh; the torque of the pinion alone is written down on the way, that of the
 /// whole at the end.
-const BUILT: [&str; 24] = [
+pub(super) const BUILT: [&str; 24] = [
     r#"{"do":"fit_shims","place":"depth","pieces":[0,2,3,8]}"#,
     r#"{"do":"press","ring":"head_cup","force_kn":24.0,"precautions":["press_guard","eye_protection"]}"#,
     r#"{"do":"press","ring":"head_cone","force_kn":24.0,"precautions":["press_guard","eye_protection"]}"#,
@@ -85,7 +85,7 @@ const BUILT: [&str; 24] = [
     r#"{"do":"note","what":{"quantity":"rolling_torque"},"value":2.9,"remark":"record 2"}"#,
 ];
 
-const LASH: &str = r#"{"do":"measure","what":{"quantity":"lash","tooth":0},"instrument":"dial_indicator"}"#;
+pub(super) const LASH: &str = r#"{"do":"measure","what":{"quantity":"lash","tooth":0},"instrument":"dial_indicator"}"#;
 
 fn only(commands: &[Command]) -> &Operation {
     match commands {

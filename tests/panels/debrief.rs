@@ -13,7 +13,7 @@ use lashwright::words::debrief as words;
 
 use super::{Desk, USUAL, asked, window};
 
-fn desk() -> Desk {
+pub(super) fn desk() -> Desk {
     let found = scenarios::find("oat-barn-tractor").expect("ships");
     let mut attempt = Attempt::begin(Arc::new(found.exercise), 3).expect("can be played");
     let tooth = ToothShape {

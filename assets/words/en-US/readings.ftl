@@ -43,6 +43,3 @@ readings-micrometer-metric = sleeve 0.5 mm, thimble 0.01 mm
 readings-micrometer-inch = sleeve 0.025 in, thimble 0.001 in
 readings-depth-from = from the ring gear axis
 readings-clicks = Clicks, shows no value.
-# Thinnest and thickest leaf of a feeler gauge, as it is written on it.
-readings-leaves-mm = { $thinnest }–{ $thickest } mm
-readings-leaves-in = { $thinnest }–{ $thickest } in

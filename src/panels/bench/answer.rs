@@ -5,7 +5,7 @@ use std::sync::Arc;
 use egui::text::{LayoutJob, TextFormat};
 use egui::{FontFamily, FontId, Galley, Rect, Sense, Stroke, Ui, WidgetInfo, WidgetType, vec2};
 
-use super::desk::Desk;
+use super::desk::{Desk, scrolled};
 use crate::panels::theme::Ink;
 use crate::panels::widget;
 use crate::view::bench::Face;
@@ -90,12 +90,18 @@ pub(super) fn both(ui: &mut Ui, desk: &Desk<'_>) {
     let color = ink.color(|t| if all.refused { t.off } else { t.text });
     widget::words(ui, &all.sentences.join(" "), ink.body(), color);
     ui.add_space(ink.space(4.0));
-    if !desk.state.warnings(board).is_empty() {
-        let size = vec2(ui.available_width(), caution_height(ui, desk, ui.available_width()));
-        let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
-        caution(ui, desk, rect);
-        ui.add_space(ink.space(4.0));
+    caution_above(ui, desk);
+}
+
+/// The caution, where there is one, above what follows it.
+pub(super) fn caution_above(ui: &mut Ui, desk: &Desk<'_>) {
+    if desk.state.warnings(desk.board).is_empty() {
+        return;
     }
+    let size = vec2(ui.available_width(), caution_height(ui, desk, ui.available_width()));
+    let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
+    caution(ui, desk, rect);
+    ui.add_space(desk.ink.space(4.0));
 }
 
 /// What was done last and what came back.
@@ -130,34 +136,25 @@ fn said(view: &WindowView<'_>, board: &BenchView) -> LastAnswer {
     }
 }
 
-/// Most lines of what came back; the rest stands in the log and is said when the pointer rests on it.
-const MOST_LINES: usize = 3;
+/// Most lines of what came back that are seen at once; the rest is scrolled to.
+const MOST_LINES: f32 = 3.0;
+/// The same where the window is low.
+const FEW_LINES: f32 = 2.0;
+/// Height below which a window is low, points at 100 %.
+const LOW: f32 = 480.0;
 
 fn came_back(ui: &Ui, ink: &Ink, width: f32, said: &LastAnswer) -> Arc<Galley> {
     let mut job = LayoutJob::default();
     let color = ink.color(|t| if said.refused { t.off } else { t.text });
     job.append(&said.sentences.join(" "), 0.0, TextFormat::simple(ink.body(), color));
     job.wrap.max_width = width;
-    job.wrap.max_rows = MOST_LINES;
     ui.painter().layout_job(job)
 }
 
-/// Height of the answer in a zone of this width, without its rims: a title and at least one line.
-pub(super) fn answer_height(ui: &Ui, desk: &Desk<'_>, width: f32) -> f32 {
-    let (ink, view, board) = (desk.ink, desk.view, desk.board);
-    let words = came_back(ui, ink, width, &said(view, board)).size().y;
-    ink.scaled(18.0) + 2.0 + words.max(ink.scaled(18.0))
-}
-
-/// What was done last and what came back.
-pub(super) fn answer(ui: &mut Ui, desk: &Desk<'_>) {
+/// What was done, and what it took.
+fn what_was_done(ui: &Ui, desk: &Desk<'_>, width: f32, said: &LastAnswer) -> Arc<Galley> {
     let (ink, view, board) = (desk.ink, desk.view, desk.board);
     let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
-    ui.spacing_mut().item_spacing.y = 0.0;
-    let rect = ui.max_rect();
-    let line = ink.scaled(18.0);
-    let all = said(view, board);
-    let LastAnswer { title, sentences, .. } = &all;
     let took = board
         .told_back
         .last()
@@ -165,25 +162,52 @@ pub(super) fn answer(ui: &mut Ui, desk: &Desk<'_>) {
         .map(crate::view::bench::LogEntry::took)
         .unwrap_or_default();
     let mut first = LayoutJob::default();
-    first.append(title, 0.0, TextFormat::simple(ink.section(), text));
+    first.append(&said.title, 0.0, TextFormat::simple(ink.section(), text));
     if view.desk.busy {
         first.append("  ", 0.0, TextFormat::simple(ink.body(), muted));
         first.append(&say!("board-working"), 0.0, TextFormat::simple(ink.body(), muted));
     } else if !took.is_empty() {
         first.append(&format!("  {took}"), 0.0, TextFormat::simple(ink.small(), muted));
     }
-    first.wrap = egui::text::TextWrapping::truncate_at_width(rect.width());
-    let first = ui.painter().layout_job(first);
-    ui.painter().galley(rect.left_top(), first, text);
-    let below = rect.left_top() + vec2(0.0, line + 2.0);
-    ui.painter().galley(below, came_back(ui, ink, rect.width(), &all), text);
-    let said = sentences.join(" ");
-    let response = ui.interact(rect, ui.id().with("answer"), Sense::hover());
-    response.widget_info(|| {
-        let whole = say!("board-answer", what = title.as_str(), result = said.as_str());
-        WidgetInfo::labeled(WidgetType::Label, true, whole)
+    first.wrap.max_width = width;
+    ui.painter().layout_job(first)
+}
+
+/// Height of the answer in a zone of this width, without its rims: a title and at least one line.
+pub(super) fn answer_height(ui: &Ui, desk: &Desk<'_>, width: f32) -> f32 {
+    let ink = desk.ink;
+    let all = said(desk.view, desk.board);
+    let title = what_was_done(ui, desk, width, &all).size().y;
+    let words = came_back(ui, ink, width, &all).size().y;
+    let line = ink.scaled(18.0);
+    let low = ui.ctx().content_rect().height() < ink.scaled(LOW);
+    let lines = if low { FEW_LINES } else { MOST_LINES };
+    // A title of several lines takes them from what came back.
+    let whole = title + 2.0 + words.max(line);
+    whole.min(line * (lines + 1.0) + 2.0)
+}
+
+/// What was done last and what came back.
+pub(super) fn answer(ui: &mut Ui, desk: &Desk<'_>) {
+    let text = desk.ink.color(|t| t.text);
+    ui.spacing_mut().item_spacing.y = 0.0;
+    let all = said(desk.view, desk.board);
+    let LastAnswer { title, sentences, .. } = &all;
+    // The next answer is read from its top.
+    let name = desk.list("answer").with(desk.board.told_back.len());
+    scrolled(ui, name, |ui| {
+        let width = ui.available_width();
+        let first = what_was_done(ui, desk, width, &all);
+        let words = came_back(ui, desk.ink, width, &all);
+        let height = first.size().y + 2.0 + words.size().y;
+        let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
+        let below = rect.left_top() + vec2(0.0, first.size().y + 2.0);
+        ui.painter().galley(rect.left_top(), first, text);
+        ui.painter().galley(below, words, text);
+        let said = sentences.join(" ");
+        response.widget_info(|| {
+            let whole = say!("board-answer", what = title.as_str(), result = said.as_str());
+            WidgetInfo::labeled(WidgetType::Label, true, whole)
+        });
     });
-    if !sentences.is_empty() {
-        response.on_hover_text(format!("{title}\n{}", sentences.join("\n")));
-    }
 }

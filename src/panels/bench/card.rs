@@ -175,7 +175,13 @@ fn wanted_row(ui: &mut Ui, desk: &Desk<'_>, wanted: &Wanted) {
     let range = ui
         .painter()
         .layout(wanted.range.text(view.units), ink.small(), muted, wrap);
-    let height = name.size().y + range.size().y + ink.space(6.0);
+    // A stale value has the word for it below.
+    let stale = if wanted.stale && wanted.written.is_some() {
+        ink.scaled(18.0 + 16.0) + ink.space(4.0) + 10.0
+    } else {
+        0.0
+    };
+    let height = (name.size().y + range.size().y + ink.space(6.0)).max(stale);
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), egui::Sense::hover());
     let value = wanted
         .written

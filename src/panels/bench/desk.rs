@@ -38,6 +38,15 @@ impl Desk<'_> {
     }
 }
 
+/// How something is as high as it is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Flow {
+    /// It fills its zone and scrolls by itself.
+    Own,
+    /// It is as high as it needs, in a list that scrolls.
+    Along,
+}
+
 /// A list that scrolls down, never sideways.
 pub(super) fn scrolled<R>(ui: &mut Ui, name: Id, add: impl FnOnce(&mut Ui) -> R) -> R {
     ScrollArea::vertical()

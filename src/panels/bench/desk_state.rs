@@ -169,9 +169,14 @@ impl DeskState {
                 told: board.told_back.len(),
                 sure: 1,
                 tab: SideTab::Work,
-                reading: board.readings.last().filter(|_| just_read).map(|r| r.number),
                 ..Self::default()
             };
+            if let Some(last) = board.readings.last().filter(|_| just_read) {
+                state.reading = Some(last.number);
+                // Where it is no tab of its own, the usual one is shown.
+                state.tab = SideTab::Hand;
+                state.large = last.plate().is_some();
+            }
         }
         let new = board.told_back.get(state.told..).unwrap_or_default();
         // Whoever works at something else has put the instrument down.

@@ -443,18 +443,11 @@ impl DialPlate<'_> {
         self.painter.circle(hub, 14.0 * self.unit, self.inset(), self.line(1.6));
         self.painter.circle_filled(hub, 4.0 * self.unit, self.text());
         if let (Some(thinnest), Some(thickest)) = (leaves_mm.first(), leaves_mm.last()) {
-            let words = match units {
-                Units::Metric => say!(
-                    "readings-leaves-mm",
-                    thinnest = number(*thinnest, 3),
-                    thickest = number(*thickest, 2)
-                ),
-                Units::Inch => say!(
-                    "readings-leaves-in",
-                    thinnest = number(thinnest / 25.4, 4),
-                    thickest = number(thickest / 25.4, 3)
-                ),
+            let (ends, unit, digits) = match units {
+                Units::Metric => ([*thinnest, *thickest], "mm", [3, 2]),
+                Units::Inch => ([thinnest / 25.4, thickest / 25.4], "in", [4, 3]),
             };
+            let words = between(ends, digits, unit);
             self.plain(self.at(-60.0, 90.0), words, 76.0);
         }
     }
@@ -536,11 +529,12 @@ impl DialPlate<'_> {
 /// How far an instrument reaches, as it is written on its face.
 fn range(least: f64, most: f64, unit: &str) -> String {
     let digits = |value: f64| usize::from((value - value.round()).abs() > 0.05);
-    format!(
-        "{}\u{2013}{}\u{a0}{unit}",
-        number(least, digits(least)),
-        number(most, digits(most))
-    )
+    between([least, most], [digits(least), digits(most)], unit)
+}
+
+fn between([least, most]: [f64; 2], [first, second]: [usize; 2], unit: &str) -> String {
+    let (least, most) = (number(least, first), number(most, second));
+    format!("{least}\u{2013}{most} {unit}")
 }
 
 /// The way that an angle points, from straight up, clockwise, degrees.

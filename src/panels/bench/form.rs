@@ -2,7 +2,7 @@
 
 use egui::{ComboBox, Event, Key, Ui};
 
-use super::desk::{Desk, scrolled};
+use super::desk::{Desk, Flow, scrolled};
 use super::desk_state::{Form, NumberBox};
 use super::hand;
 use crate::panels::key;
@@ -70,13 +70,15 @@ fn is_of_number(key: Key) -> bool {
 const LEAST: f32 = 90.0;
 
 /// Draws the form that is open.
-pub(super) fn form(ui: &mut Ui, desk: &mut Desk<'_>) {
+pub(super) fn form(ui: &mut Ui, desk: &mut Desk<'_>, flow: Flow) {
     let foot = desk.ink.scaled(32.0 + 36.0) + desk.ink.space(6.0);
     let height = ui.available_height();
-    if height.is_finite() && height < foot + desk.ink.scaled(18.0 + LEAST) {
+    if flow == Flow::Along {
+        sheet(ui, desk, None);
+    } else if height < foot + desk.ink.scaled(18.0 + LEAST) {
         scrolled(ui, desk.list("low-form"), |ui| sheet(ui, desk, None));
     } else {
-        sheet(ui, desk, height.is_finite().then_some(height));
+        sheet(ui, desk, Some(height));
     }
 }
 
@@ -263,12 +265,19 @@ fn field_row(ui: &mut Ui, ink: &Ink, units: Units, id: egui::Id, field: &Field, 
             });
         }
         (FieldKind::Choice { options, .. }, Entry::Chosen(chosen)) => {
-            ui.horizontal(|ui| {
+            let shown = options
+                .get(*chosen)
+                .map(|option| option.text(units))
+                .unwrap_or_default();
+            // A long choice has a line of its own.
+            let room = widget::text_size(ui, &shown, ink.body()).x + ink.scaled(40.0);
+            let layout = if room > ui.available_width() - name_width(ui, ink) - ink.space(12.0) {
+                egui::Layout::top_down(egui::Align::Min)
+            } else {
+                egui::Layout::left_to_right(egui::Align::Center)
+            };
+            ui.allocate_ui_with_layout(egui::vec2(ui.available_width(), 0.0), layout, |ui| {
                 name(ui, ink, &field.name);
-                let shown = options
-                    .get(*chosen)
-                    .map(|option| option.text(units))
-                    .unwrap_or_default();
                 let width = ui.available_width() - ink.space(4.0);
                 if let [only] = options.as_slice() {
                     widget::words(ui, &only.text(units), ink.body(), text);
@@ -277,7 +286,7 @@ fn field_row(ui: &mut Ui, ink: &Ink, units: Units, id: egui::Id, field: &Field, 
                 let mut chosen_by_key = false;
                 let response = ComboBox::from_id_salt(id)
                     .width(width)
-                    .truncate()
+                    .wrap()
                     .selected_text(shown.clone())
                     .show_ui(ui, |ui| chosen_by_key = choices(ui, ink, units, options, chosen))
                     .response;
@@ -436,8 +445,13 @@ pub(super) fn line_ended(ui: &Ui, response: &egui::Response) -> bool {
     ended
 }
 
+/// Width of the names of fields.
+fn name_width(ui: &Ui, ink: &Ink) -> f32 {
+    ink.scaled(116.0).min(0.45 * ui.max_rect().width())
+}
+
 fn name(ui: &mut Ui, ink: &Ink, words: &str) {
-    let width = ink.scaled(116.0).min(0.45 * ui.available_width());
+    let width = name_width(ui, ink);
     let galley = ui
         .painter()
         .layout(words.to_owned(), ink.body(), ink.color(|t| t.text), width);

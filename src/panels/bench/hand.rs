@@ -32,10 +32,14 @@ pub(super) fn pressed(ui: &Ui, desk: &mut Desk<'_>, response: &Response, what: &
     let by_pointer = response.clicked_by(egui::PointerButton::Primary);
     let at = ui.input(|input| input.pointer.interact_pos()).filter(|_| by_pointer);
     let Some(at) = at else { return true };
-    if response.double_clicked() || response.triple_clicked() {
-        return false;
-    }
-    if desk.state.acted.as_ref().is_some_and(|acted| acted.what != what) {
+    // The first press of a double click has done it; both can come within one frame that took long.
+    let again = response.double_clicked() || response.triple_clicked();
+    if desk
+        .state
+        .acted
+        .as_ref()
+        .is_some_and(|acted| again || acted.what != what)
+    {
         return false;
     }
     desk.state.acted = Some(Acted {

@@ -2,7 +2,7 @@
 
 use egui::{Id, Rect, Sense, Ui, WidgetInfo, WidgetType, pos2, vec2};
 
-use super::desk::{Desk, scrolled};
+use super::desk::{Desk, Flow, scrolled};
 use super::desk_state::NumberBox;
 use super::form::line_ended;
 use super::{face, hand, teeth};
@@ -14,19 +14,22 @@ use crate::view::{Action, Command, WindowView};
 use crate::words::answer::reading_part;
 use crate::words::say;
 
+/// Points that an instrument takes at least where there is room: what a graduation needs to be read.
+pub(super) const INSTRUMENT: f32 = 242.0;
+
 /// The reading in hand.
 pub(super) fn held<'b>(desk: &Desk<'b>) -> Option<&'b Reading> {
     desk.state.reading(desk.board)
 }
 
 /// Draws the reading in hand: the instrument, and beside it the box for what was read.
-pub(super) fn instrument(ui: &mut Ui, desk: &mut Desk<'_>) {
+pub(super) fn instrument(ui: &mut Ui, desk: &mut Desk<'_>, flow: Flow) {
     let Some(reading) = held(desk) else {
         return;
     };
     let ink = desk.ink;
     let zone = ui.available_rect_before_wrap();
-    if !zone.height().is_finite() {
+    if flow == Flow::Along {
         // One below the other, in a list that scrolls.
         let side = zone.width().min(ink.space(300.0));
         let (rect, _) = ui.allocate_exact_size(vec2(zone.width(), side), Sense::hover());
@@ -38,7 +41,13 @@ pub(super) fn instrument(ui: &mut Ui, desk: &mut Desk<'_>) {
         scrolled(ui, desk.list("read"), |ui| beside(ui, desk, reading));
         return;
     }
-    let side = zone.height().min(0.62 * zone.width());
+    // A pattern is long, an instrument round.
+    let side = if reading.face == Face::Eye {
+        0.62 * zone.width()
+    } else {
+        zone.height()
+            .min((0.62 * zone.width()).max(INSTRUMENT.min(0.7 * zone.width())))
+    };
     let face = Rect::from_min_size(zone.min, vec2(side, zone.height()));
     picture(ui, desk, face, reading);
     let words = Rect::from_min_max(pos2(face.right() + ink.space(10.0), zone.top()), zone.max);
@@ -67,7 +76,7 @@ pub(super) fn held_up(ui: &mut Ui, desk: &mut Desk<'_>) {
             let left = ui.available_width() - face.size(ui, ink).x - ui.spacing().item_spacing.x;
             ui.allocate_ui(vec2(left, 0.0), |ui| {
                 ui.set_min_width(left);
-                widget::words(ui, &words, ink.zone_title(), ink.color(|t| t.text));
+                ui.vertical(|ui| widget::words(ui, &words, ink.zone_title(), ink.color(|t| t.text)));
             });
             let put_down = widget::button(ui, ink, &face);
             if hand::pressed(ui, desk, &put_down, &face.label) {
@@ -101,9 +110,9 @@ fn picture(ui: &mut Ui, desk: &mut Desk<'_>, rect: Rect, reading: &Reading) {
     if hand::pressed(ui, desk, &response, "face") {
         desk.state.large = !desk.state.large;
     }
-    match board.prints.iter().position(|print| print.number == reading.number) {
-        Some(at) => teeth::pattern(ui, desk, rect, at),
-        None => face::paint(ui, rect, ink, view.units, reading),
+    let print = board.prints.iter().position(|print| print.number == reading.number);
+    if !print.is_some_and(|at| teeth::pattern(ui, desk, rect, at)) {
+        face::paint(ui, rect, ink, view.units, reading);
     }
     response.on_hover_text(key::hint(say!("readings-enlarge"), view.keys, Action::Enlarge));
 }

@@ -2,7 +2,7 @@
 
 use egui::{Event, Key, Modifiers, Rect, Ui, Vec2, vec2};
 
-use super::desk::{Desk, scrolled};
+use super::desk::{Desk, Flow, scrolled};
 use super::desk_state::{DeskState, SideTab};
 use super::{answer, card, form, hand, instrument, keys, lists, slip, teeth, work};
 use crate::panels::dock::{Dock, Edge, inside};
@@ -89,9 +89,6 @@ fn side_width(ink: &Ink) -> f32 {
     ink.space(256.0)
 }
 
-/// Points that an instrument takes at least where there is room for three columns: what a graduation needs to be read.
-const INSTRUMENT: f32 = 240.0;
-
 /// Height of the answer with its rims.
 fn answer_height(ui: &Ui, desk: &Desk<'_>, width: f32) -> f32 {
     (answer::answer_height(ui, desk, width) + desk.ink.space(12.0)).ceil()
@@ -106,7 +103,7 @@ fn three_columns(ui: &mut Ui, desk: &mut Desk<'_>) -> Rect {
     let (left, right) = if wide {
         (1.25 * side, 1.55 * side)
     } else {
-        (side, 1.1 * side)
+        (side, 1.135 * side)
     };
     let margin = ink.space(12.0);
     let reach = [0.75 * side, 0.36 * area.width()];
@@ -118,10 +115,11 @@ fn three_columns(ui: &mut Ui, desk: &mut Desk<'_>) -> Rect {
         .fill(|t| t.panel)
         .place(ui, &mut desk.page());
     let rim = vec2(ink.space(10.0), ink.space(8.0));
-    let tray_height =
-        ink.scaled(250.0)
-            .min(0.42 * area.height())
-            .max(if wide { 320.0 } else { INSTRUMENT + 2.0 * rim.y + 2.0 });
+    let tray_height = ink.scaled(250.0).min(0.42 * area.height()).max(if wide {
+        320.0
+    } else {
+        instrument::INSTRUMENT + 2.0 * rim.y + 2.0
+    });
     let range = [0.2 * area.height(), 0.7 * area.height()];
     let tray = Dock::new("tray", Edge::Bottom, tray_height, range)
         .fill(|t| t.ground)
@@ -151,7 +149,7 @@ fn three_columns(ui: &mut Ui, desk: &mut Desk<'_>) -> Rect {
         let hand = ui.available_rect_before_wrap();
         of_parts.show(ui, |ui| work::parts(ui, desk));
         of_works.show(ui, |ui| work::works(ui, desk));
-        inside(ui, "hand", hand, rim, |ui| in_hand(ui, desk));
+        inside(ui, "hand", hand, rim, |ui| in_hand(ui, desk, Flow::Own));
         (parts, works) = (of_parts.rect, of_works.rect);
     });
     let mut upper = Rect::NOTHING;
@@ -165,7 +163,7 @@ fn three_columns(ui: &mut Ui, desk: &mut Desk<'_>) -> Rect {
         of_teeth.show(ui, |ui| {
             scrolled(ui, desk.list("teeth"), |ui| teeth::teeth(ui, desk));
         });
-        inside(ui, "lists", lists, vec2(margin, ink.space(8.0)), |ui| {
+        inside(ui, "lists", lists, vec2(ink.space(8.0), ink.space(8.0)), |ui| {
             tabs(
                 ui,
                 desk,
@@ -202,11 +200,10 @@ fn two_columns(ui: &mut Ui, desk: &mut Desk<'_>) -> Rect {
     let width = area.right() - column.rect.right();
     let answer_height = answer_height(ui, desk, width - 2.0 * margin);
     let warned = !desk.state.warnings(desk.board).is_empty();
-    let caution_height = if warned {
-        answer::caution_height(ui, desk, width).ceil()
-    } else {
-        0.0
-    };
+    let caution_height = answer::caution_height(ui, desk, width).ceil();
+    // A strip that would leave the stage too little stands at the top of the form.
+    let strip = warned && caution_height < 0.16 * area.height();
+    let caution_height = if strip { caution_height } else { 0.0 };
     // The stage keeps what its buttons need.
     let most = area.height() - answer_height - caution_height - ink.scaled(118.0);
     let least = 0.25 * area.height();
@@ -220,7 +217,7 @@ fn two_columns(ui: &mut Ui, desk: &mut Desk<'_>) -> Rect {
         .fill(|t| t.panel)
         .place(ui, &mut desk.page());
     let mut above = answer.rect;
-    let caution = warned.then(|| Dock::fixed("caution", Edge::Bottom, caution_height).place(ui, &mut desk.page()));
+    let caution = strip.then(|| Dock::fixed("caution", Edge::Bottom, caution_height).place(ui, &mut desk.page()));
     let stage = ui.available_rect_before_wrap();
 
     column.show(ui, |ui| {
@@ -247,7 +244,16 @@ fn two_columns(ui: &mut Ui, desk: &mut Desk<'_>) -> Rect {
         above = caution.rect;
     }
     answer.show(ui, |ui| answer::answer(ui, desk));
-    hand.show(ui, |ui| in_hand(ui, desk));
+    hand.show(ui, |ui| {
+        if strip || !warned {
+            in_hand(ui, desk, Flow::Own);
+        } else {
+            scrolled(ui, desk.list("hand"), |ui| {
+                answer::caution_above(ui, desk);
+                in_hand(ui, desk, Flow::Along);
+            });
+        }
+    });
 
     let edge = ink.line(2.0, |t| t.text);
     let thin = ink.line(1.0, |t| t.line);
@@ -292,7 +298,7 @@ fn tabs(ui: &mut Ui, desk: &mut Desk<'_>, all: &[SideTab], usual: SideTab) -> Re
         SideTab::Work => work::all(ui, desk),
         SideTab::Hand => scrolled(ui, desk.list("hand"), |ui| {
             answer::both(ui, desk);
-            in_hand(ui, desk);
+            in_hand(ui, desk, Flow::Along);
         }),
         SideTab::Stage => {
             stage_zone(ui, desk, below);
@@ -303,23 +309,28 @@ fn tabs(ui: &mut Ui, desk: &mut Desk<'_>, all: &[SideTab], usual: SideTab) -> Re
 }
 
 /// What is in hand: the form of the chosen work, or the instrument that was read.
-fn in_hand(ui: &mut Ui, desk: &mut Desk<'_>) {
+fn in_hand(ui: &mut Ui, desk: &mut Desk<'_>, flow: Flow) {
     if desk.state.form.is_some() {
-        form::form(ui, desk);
+        form::form(ui, desk, flow);
     } else if desk.state.reading.is_some() {
-        instrument::instrument(ui, desk);
+        instrument::instrument(ui, desk, flow);
+    } else if flow == Flow::Along {
+        nothing_in_hand(ui, desk);
     } else {
-        let ink = desk.ink;
-        scrolled(ui, desk.list("nothing"), |ui| {
-            widget::words(ui, &say!("board-nothing-in-hand"), ink.section(), ink.color(|t| t.text));
-            widget::words(
-                ui,
-                &say!("board-nothing-in-hand-help"),
-                ink.body(),
-                ink.color(|t| t.muted),
-            );
-        });
+        scrolled(ui, desk.list("nothing"), |ui| nothing_in_hand(ui, desk));
     }
+}
+
+fn nothing_in_hand(ui: &mut Ui, desk: &Desk<'_>) {
+    let ink = desk.ink;
+    if desk.board.finished {
+        let words = say!("board-signed-off");
+        widget::words(ui, &words, ink.section(), ink.color(|t| t.text));
+        return;
+    }
+    widget::words(ui, &say!("board-nothing-in-hand"), ink.section(), ink.color(|t| t.text));
+    let help = say!("board-nothing-in-hand-help");
+    widget::words(ui, &help, ink.body(), ink.color(|t| t.muted));
 }
 
 /// The gears, or over them what is held up before the eyes.

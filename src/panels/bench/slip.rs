@@ -16,7 +16,13 @@ pub(super) fn slip(ui: &mut Ui, desk: &mut Desk<'_>) {
     scrolled(ui, desk.list("slip"), |ui| {
         ui.spacing_mut().item_spacing.y = ink.space(3.0);
         widget::words(ui, &say!("board-prediction-help"), ink.small(), muted);
-        for (row, about) in SLIP_ROWS.into_iter().enumerate() {
+        // As wide as the longest name, so that the choices stand below each other.
+        let name = |about| ui.painter().layout_no_wrap(predicted(about), ink.body(), text);
+        let names = SLIP_ROWS.map(name);
+        let column = names
+            .iter()
+            .fold(ink.scaled(76.0), |widest, name| widest.max(name.size().x));
+        for (row, (about, galley)) in SLIP_ROWS.into_iter().zip(names).enumerate() {
             let Some(chosen) = desk.state.slip.get_mut(row) else {
                 continue;
             };
@@ -27,9 +33,7 @@ pub(super) fn slip(ui: &mut Ui, desk: &mut Desk<'_>) {
                 .collect();
             let name = predicted(about);
             ui.horizontal_wrapped(|ui| {
-                let width = ink.scaled(76.0);
-                let galley = ui.painter().layout_no_wrap(name.clone(), ink.body(), text);
-                let (rect, _) = ui.allocate_exact_size(egui::vec2(width, ink.scaled(28.0)), egui::Sense::hover());
+                let (rect, _) = ui.allocate_exact_size(egui::vec2(column, ink.scaled(28.0)), egui::Sense::hover());
                 let at = egui::pos2(rect.left(), rect.center().y - galley.size().y / 2.0);
                 ui.painter().galley(at, galley, text);
                 let now = chosen.map(Some);
@@ -51,19 +55,17 @@ pub(super) fn slip(ui: &mut Ui, desk: &mut Desk<'_>) {
             }
         });
         let any = desk.state.slip.iter().any(Option::is_some) && !board.finished;
-        ui.horizontal_wrapped(|ui| {
-            let face = ButtonFace::plain(say!("board-sign"), if any { Rank::Next } else { Rank::Plain });
-            let sign = ui.add_enabled_ui(any, |ui| widget::button(ui, ink, &face)).inner;
-            widget::words(ui, &say!("board-sign-help"), ink.small(), muted);
-            if hand::pressed(ui, desk, &sign, &face.label) && any {
-                for (about, chosen) in SLIP_ROWS.into_iter().zip(&mut desk.state.slip) {
-                    if let Some(outcome) = chosen.take() {
-                        desk.out
-                            .push(Command::Do(Box::new(predict(about, outcome, desk.state.sure))));
-                    }
+        let face = ButtonFace::plain(say!("board-sign"), if any { Rank::Next } else { Rank::Plain });
+        let sign = widget::button_if(ui, ink, &face, any);
+        widget::words(ui, &say!("board-sign-help"), ink.small(), muted);
+        if hand::pressed(ui, desk, &sign, &face.label) && any {
+            for (about, chosen) in SLIP_ROWS.into_iter().zip(&mut desk.state.slip) {
+                if let Some(outcome) = chosen.take() {
+                    desk.out
+                        .push(Command::Do(Box::new(predict(about, outcome, desk.state.sure))));
                 }
             }
-        });
+        }
         let signed = board.told_back.iter().rev().filter(|t| t.is_prediction());
         for told in signed.take(6) {
             widget::words(ui, &told.title(view.units), ink.small(), muted);

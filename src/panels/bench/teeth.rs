@@ -1,11 +1,14 @@
 //! Both flanks unrolled with what the eye read of the last print, and the print before as a ghost.
 
-use egui::{Rect, Sense, Ui, Vec2, WidgetInfo, WidgetType, pos2, vec2};
+use std::sync::Arc;
+
+use egui::{Galley, Rect, Sense, Ui, Vec2, WidgetInfo, WidgetType, pos2, vec2};
 
 use super::desk::Desk;
 use crate::drawing::{Fill, Flank, Hatch, Ink as DrawingInk, Item, LineStyle, Path, Point, Stroke, flag};
 use crate::panels::dock::inside;
 use crate::panels::paint::PictureArea;
+use crate::panels::theme::Ink;
 use crate::panels::widget;
 use crate::view::bench::{Approved, SeenFlank, SeenPrint, ToothShape};
 use crate::view::{BenchView, Theme};
@@ -47,9 +50,12 @@ pub(super) fn teeth(ui: &mut Ui, desk: &Desk<'_>) {
     let room = ui.available_height().min(clip).max(ink.scaled(200.0));
     let width = ui.available_width();
     let foot = ui.painter().layout(words.clone(), ink.small(), muted, width).size().y + ink.scaled(2.0);
-    let each = (0.5 * (room - foot)).clamp(ink.scaled(98.0), ink.scaled(240.0));
     for (k, flank) in [Flank::Drive, Flank::Coast].into_iter().enumerate() {
-        one(ui, desk, each, flank, &Shown::of(board, at, k));
+        let shown = Shown::of(board, at, k);
+        let words = FlankWords::of(ui, ink, width, flank, &shown);
+        let most = words.natural(&shown.shape, width).max(words.least(ink));
+        let each = (0.5 * (room - foot)).clamp(words.least(ink), most);
+        one(ui, desk, each, flank, &shown);
     }
     widget::words(ui, &words, ink.small(), muted);
 }
@@ -77,39 +83,70 @@ fn before(board: &BenchView, at: Option<usize>) -> Option<&SeenPrint> {
 }
 
 /// The print at this place as large as there is room for: both flanks side by side or below each other.
-pub(super) fn pattern(ui: &mut Ui, desk: &Desk<'_>, rect: Rect, at: usize) {
+/// Says whether there was room for it.
+pub(super) fn pattern(ui: &mut Ui, desk: &Desk<'_>, rect: Rect, at: usize) -> bool {
     let (ink, board) = (desk.ink, desk.board);
     let print = board.prints.get(at);
     inside(ui, "pattern", rect, Vec2::ZERO, |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
-        if let Some(gears) = print.and_then(|print| print.gears.as_deref()) {
-            widget::words(ui, gears, ink.body(), text);
-        }
+        let lay = |words: String, font, color| ui.painter().layout(words, font, color, rect.width());
+        let gears = print.and_then(|print| print.gears.clone());
+        let gears = gears.map(|gears| lay(gears, ink.body(), text));
         let words = foot(board, Some(at), board.approval_of(print).is_some());
-        let foot = ui.painter().layout(words, ink.small(), muted, rect.width());
-        let zone = ui.available_rect_before_wrap();
-        let zone = zone.with_max_y(zone.bottom() - foot.size().y - ink.space(2.0));
-        let width = |size: Vec2| Map::fitted(&board.tooth, size / ink.factor()).scale;
+        let foot = lay(words, ink.small(), muted);
+        let above = gears.as_ref().map_or(0.0, |gears| gears.size().y);
+        let zone = Rect::from_min_max(
+            rect.min + vec2(0.0, above),
+            rect.max - vec2(0.0, foot.size().y + ink.space(2.0)),
+        );
+        let flanks = [Flank::Drive, Flank::Coast];
         let gap = ink.space(12.0);
         let beside = vec2((0.5 * (zone.width() - gap)).max(1.0), zone.height());
         let below = vec2(zone.width(), 0.5 * zone.height());
-        let side_by_side = width(beside) > width(below);
+        let shown: [Shown; 2] = [0, 1].map(|k| Shown::of(board, Some(at), k));
+        // As large as it becomes one way or the other; none where not even its words have room.
+        let scale = |size: Vec2| -> Option<f64> {
+            let words = flanks.into_iter().zip(&shown);
+            let words = words.map(|(flank, shown)| FlankWords::of(ui, ink, size.x, flank, shown));
+            let most = words.fold([0.0_f32; 3], |[head, foot, least], words| {
+                [head.max(words.head), foot.max(words.foot), least.max(words.least(ink))]
+            });
+            let [head, foot] = [most[0], most[1]].map(f64::from);
+            (most[2] <= size.y).then(|| Map::within(&board.tooth, size, head, foot).scale)
+        };
+        let (by_side, by_stack) = (scale(beside), scale(below));
+        let side_by_side = by_side > by_stack;
+        if by_side.is_none() && by_stack.is_none() {
+            return false;
+        }
         let size = if side_by_side { beside } else { below };
+        // No higher than the flanks are, and in the middle of the room.
+        let natural = flanks.into_iter().zip(&shown).fold(0.0_f32, |height, (flank, shown)| {
+            height.max(FlankWords::of(ui, ink, size.x, flank, shown).natural(&shown.shape, size.x))
+        });
+        let size = vec2(size.x, size.y.min(natural));
+        let used = if side_by_side { size.y } else { 2.0 * size.y };
+        let zone = zone.translate(vec2(0.0, (0.5 * (zone.height() - used)).max(0.0)));
+        let zone = zone.with_max_y(zone.top() + used);
         let step = if side_by_side {
             vec2(size.x + gap, 0.0)
         } else {
             vec2(0.0, size.y)
         };
-        for (k, flank) in [Flank::Drive, Flank::Coast].into_iter().enumerate() {
+        if let Some(gears) = gears {
+            ui.painter().galley(zone.min - vec2(0.0, above), gears, text);
+        }
+        for (k, (flank, shown)) in flanks.into_iter().zip(&shown).enumerate() {
             let own = Rect::from_min_size(zone.min + k as f32 * step, size);
             inside(ui, if k == 0 { "drive" } else { "coast" }, own, Vec2::ZERO, |ui| {
-                one(ui, desk, size.y, flank, &Shown::of(board, Some(at), k));
+                one(ui, desk, size.y, flank, shown);
             });
         }
         ui.painter()
             .galley(pos2(zone.left(), zone.bottom() + ink.space(2.0)), foot, muted);
-    });
+        true
+    })
 }
 
 /// One print with both flanks one below the other, small, without words: for a row of them.
@@ -161,6 +198,16 @@ impl Shown {
     }
 }
 
+/// Height of a flank that is as long as this width allows.
+#[expect(clippy::cast_possible_truncation, reason = "points of a screen")]
+fn flank_height(shape: &ToothShape, width: f32) -> f32 {
+    let all = [shape.lower_mm, shape.upper_mm].concat();
+    let ends = all.iter().fold([f64::INFINITY, f64::NEG_INFINITY], |[low, high], y| {
+        [low.min(*y), high.max(*y)]
+    });
+    (width - 4.0) * ((ends[1] - ends[0]) / shape.face_width_mm) as f32
+}
+
 /// Heading of a flank.
 fn name(flank: Flank) -> String {
     match flank {
@@ -173,7 +220,7 @@ fn one(ui: &mut Ui, desk: &Desk<'_>, height: f32, flank: Flank, shown: &Shown) {
     let (ink, view) = (desk.ink, desk.view);
     let width = ui.available_width();
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
-    let [numbers, short] = words_of(shown);
+    let [numbers, _] = words_of(shown);
     let side = name(flank);
     response.widget_info(|| {
         let (side, pattern) = (side.as_str(), numbers.as_str());
@@ -190,54 +237,94 @@ fn one(ui: &mut Ui, desk: &Desk<'_>, height: f32, flank: Flank, shown: &Shown) {
     });
     // In points of the picture at 100 %.
     let scale = ink.factor();
-    let size = rect.size() / scale;
-    let map = Map::fitted(&shown.shape, size);
+    let words = FlankWords::of(ui, ink, width, flank, shown);
+    let [head, foot] = [words.head, words.foot].map(|points| f64::from(points / scale));
+    let map = Map::within(&shown.shape, rect.size() / scale, head, foot);
     let mut items = flag(flank, Point::new(0.0, 10.0));
     items.extend(map.items(flank, shown));
     PictureArea::new(rect.min, scale, view.theme).paint(ui.painter(), &items);
-    let painter = ui.painter();
-    let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
-    let head = rect.min + vec2(ink.scaled(26.0), ink.scaled(2.0));
-    painter.text(head, egui::Align2::LEFT_TOP, side, ink.body(), text);
-    painter.text(
-        rect.right_top() + vec2(0.0, ink.scaled(2.0)),
-        egui::Align2::RIGHT_TOP,
-        say!("board-face"),
-        ink.small(),
-        muted,
-    );
-    let foot = rect.bottom() - ink.scaled(31.0);
-    let at = |x: f32| pos2(x, foot);
-    painter.text(
-        at(rect.left()),
-        egui::Align2::LEFT_TOP,
-        say!("board-toe"),
-        ink.small(),
-        muted,
-    );
-    painter.text(
-        at(rect.center().x),
-        egui::Align2::CENTER_TOP,
-        say!("board-flank"),
-        ink.small(),
-        muted,
-    );
-    painter.text(
-        at(rect.right()),
-        egui::Align2::RIGHT_TOP,
-        say!("board-heel"),
-        ink.small(),
-        muted,
-    );
-    // Shorter where there is no room; whoever listens hears all of it.
-    let laid = |words: String| painter.layout_no_wrap(words, ink.small(), text);
-    let whole = laid(numbers);
-    let galley = if whole.size().x <= rect.width() {
-        whole
-    } else {
-        laid(short)
-    };
-    painter.galley(pos2(rect.left(), rect.bottom() - ink.scaled(17.0)), galley, text);
+    words.paint(ui, ink, rect);
+}
+
+/// The words round a flank, as they have room.
+struct FlankWords {
+    name: Arc<Galley>,
+    face: Arc<Galley>,
+    face_below: bool,
+    /// Toe, root, heel.
+    edges: [Arc<Galley>; 3],
+    root_below: bool,
+    numbers: Arc<Galley>,
+    /// What they take above and below the flank.
+    head: f32,
+    foot: f32,
+}
+
+impl FlankWords {
+    fn of(ui: &Ui, ink: &Ink, width: f32, flank: Flank, shown: &Shown) -> Self {
+        let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+        let painter = ui.painter();
+        let small = |words: String| painter.layout(words, ink.small(), muted, width);
+        let flag = ink.scaled(26.0);
+        let name = painter.layout(name(flank), ink.body(), text, width - flag);
+        let face = small(say!("board-face"));
+        let gap = ink.space(10.0);
+        let face_below = flag + name.size().x + gap + face.size().x > width;
+        let edges = [say!("board-toe"), say!("board-flank"), say!("board-heel")].map(small);
+        let longest = edges[0].size().x.max(edges[2].size().x);
+        let root_below = 2.0 * longest + edges[1].size().x + 2.0 * gap > width;
+        // Shorter where there is no room; whoever listens hears all of it.
+        let [whole, short] = words_of(shown);
+        let whole = painter.layout(whole, ink.small(), text, width);
+        let numbers = if whole.rows.len() > 1 {
+            painter.layout(short, ink.small(), text, width)
+        } else {
+            whole
+        };
+        let second = if face_below { face.size().y } else { 0.0 };
+        let root = if root_below { edges[1].size().y } else { 0.0 };
+        let below = numbers.size().y.max(ink.scaled(16.0));
+        Self {
+            head: ink.scaled(3.0) + name.size().y + second,
+            foot: ink.scaled(1.0) + edges[0].size().y + root + below,
+            name,
+            face,
+            face_below,
+            edges,
+            root_below,
+            numbers,
+        }
+    }
+
+    /// Height that they need with the least flank between them.
+    fn least(&self, ink: &Ink) -> f32 {
+        self.head + self.foot + ink.scaled(34.0)
+    }
+
+    /// Height that they take with a flank as wide as this.
+    fn natural(&self, shape: &ToothShape, width: f32) -> f32 {
+        self.head + self.foot + flank_height(shape, width)
+    }
+
+    fn paint(self, ui: &Ui, ink: &Ink, rect: Rect) {
+        let (text, muted) = (ink.color(|t| t.text), ink.color(|t| t.muted));
+        let painter = ui.painter();
+        let top = rect.top() + ink.scaled(2.0);
+        let under = top + self.name.size().y;
+        painter.galley(pos2(rect.left() + ink.scaled(26.0), top), self.name, text);
+        let face_top = if self.face_below { under } else { top };
+        let face_left = rect.right() - self.face.size().x;
+        painter.galley(pos2(face_left, face_top), self.face, muted);
+        let foot = rect.bottom() - self.foot + ink.scaled(1.0);
+        let [toe, root, heel] = self.edges;
+        let below = foot + toe.size().y;
+        painter.galley(pos2(rect.left(), foot), toe, muted);
+        painter.galley(pos2(rect.right() - heel.size().x, foot), heel, muted);
+        let root_top = if self.root_below { below } else { foot };
+        let numbers_top = root_top + root.size().y;
+        painter.galley(pos2(rect.center().x - 0.5 * root.size().x, root_top), root, muted);
+        painter.galley(pos2(rect.left(), numbers_top), self.numbers, text);
+    }
 }
 
 /// What is to be said of a pattern: whole, and where there is little room.
@@ -256,15 +343,7 @@ struct Map {
     origin: Point,
 }
 
-/// Points at 100 % above and below a flank, for its words.
-const HEAD: f64 = 20.0;
-const FOOT: f64 = 33.0;
-
 impl Map {
-    fn fitted(shape: &ToothShape, size: Vec2) -> Self {
-        Self::within(shape, size, HEAD, FOOT)
-    }
-
     /// With so much room above and below.
     fn within(shape: &ToothShape, size: Vec2, head: f64, foot: f64) -> Self {
         let [a, b] = shape.lower_mm;

@@ -58,9 +58,8 @@ fn line_of(view: &WindowView<'_>, board: &BenchView, part: AxlePart) -> Line {
 pub(super) fn works(ui: &mut Ui, desk: &mut Desk<'_>) {
     let (ink, view, board) = (desk.ink, desk.view, desk.board);
     let Some(part) = view.desk.part else {
-        ui.add_space(ink.space(8.0));
-        ui.horizontal(|ui| {
-            ui.add_space(ink.space(10.0));
+        let rim = egui::Margin::symmetric(10, 8);
+        egui::Frame::NONE.inner_margin(rim).show(ui, |ui| {
             let words = if board.finished {
                 say!("board-signed-off")
             } else {
