@@ -9,7 +9,7 @@
 //! - [`Field`]: values on a grid, and the areas and lines of equal value in it.
 //! - [`Print`] and [`ToothView`]: a flank unrolled in true proportion with what the paste shows on it.
 //! - [`WallChart`]: many small prints over two placement axes.
-//! - [`svg`]: a picture as an SVG file that needs nothing else.
+//! - [`markup`]: text in files of marks. [`svg`]: a picture as an SVG file that needs nothing else.
 
 mod axis;
 mod field;
@@ -17,6 +17,7 @@ mod frame;
 mod ink;
 mod letter_width;
 mod mark;
+pub mod markup;
 mod path;
 mod picture;
 pub mod svg;

@@ -1,6 +1,7 @@
 //! A picture as an SVG 1.1 file: complete in itself, the same bytes for the same picture.
 
 use super::ink::{Ink, Theme};
+use super::markup::escaped;
 use super::path::{Path, Point, Segment};
 use super::picture::{Anchor, Fill, Hatch, Item, LineStyle, Picture, Stroke, Text, Weight};
 
@@ -234,22 +235,6 @@ fn number(value: f64) -> String {
     let text = format!("{value:.2}");
     let text = text.trim_end_matches('0').trim_end_matches('.');
     if text == "-0" { "0".to_owned() } else { text.to_owned() }
-}
-
-/// Text that cannot end the element or attribute it stands in; characters that XML does not allow are left out.
-fn escaped(text: &str) -> String {
-    let mut out = String::with_capacity(text.len());
-    for c in text.chars() {
-        match c {
-            '&' => out.push_str("&amp;"),
-            '<' => out.push_str("&lt;"),
-            '>' => out.push_str("&gt;"),
-            '"' => out.push_str("&quot;"),
-            c if c.is_control() || matches!(c, '\u{fffe}' | '\u{ffff}') => {}
-            c => out.push(c),
-        }
-    }
-    out
 }
 
 #[cfg(test)]

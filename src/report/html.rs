@@ -1,5 +1,6 @@
 //! A page of HTML: one file, no script, nothing from outside. Whatever people wrote goes through `escaped`.
 
+pub(super) use crate::drawing::markup::escaped;
 use crate::drawing::{Ink, Picture, Theme, svg};
 
 /// Style of the page. Colours are filled in from the tokens of the look.
@@ -179,40 +180,12 @@ pub(super) fn row(class: &str, cells: &[(&str, String)]) -> String {
     out
 }
 
-/// Text that cannot end the element or attribute it stands in. Characters that HTML does not allow are left out.
-pub(super) fn escaped(text: &str) -> String {
-    let mut out = String::with_capacity(text.len());
-    for c in text.chars() {
-        match c {
-            '&' => out.push_str("&amp;"),
-            '<' => out.push_str("&lt;"),
-            '>' => out.push_str("&gt;"),
-            '"' => out.push_str("&quot;"),
-            '\'' => out.push_str("&#39;"),
-            '\n' | '\t' => out.push(' '),
-            c if c.is_control() || is_turning(c) || matches!(c, '\u{fffe}' | '\u{ffff}') => {}
-            c => out.push(c),
-        }
-    }
-    out
-}
-
-/// Marks that turn the way of writing round and would reach beyond the text that holds them.
-fn is_turning(c: char) -> bool {
-    matches!(c, '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
 
     #[test]
     fn what_people_write_stays_text() {
-        assert_eq!(
-            escaped("<b>&\"'\u{7}\u{202e}\nx"),
-            "&lt;b&gt;&amp;&quot;&#39; x",
-            "escaped"
-        );
         let mut page = Page::new();
         page.element("p class=\"small\"", "a<script>");
         let heads = [Head::Numbers("n".to_owned()), Head::Words("<x>".to_owned())];

@@ -42,15 +42,7 @@ pub(super) fn motion(area: Rect, pair: &Pair, placement: Placement, route: Route
         |a: f64, &(_, d)| if d < a { d } else { a },
     );
     let frame = Frame::new(area, (0.0, 2.0), (1.06 * lowest, -0.06 * lowest));
-    let ticks_y = frame.y.ticks(frame.y.round_step(5));
-    let ticks_x = frame.x.ticks(0.5);
-    items.push(frame.ground());
-    items.extend(frame.grid(FrameSide::Left, &ticks_y));
-    items.extend(frame.grid(FrameSide::Bottom, &ticks_x));
-    items.push(frame.outline());
-    items.extend(frame.scale(FrameSide::Left, &ticks_y, SMALL));
-    items.extend(frame.scale(FrameSide::Bottom, &ticks_x, SMALL));
-    items.push(frame.name(FrameSide::Bottom, &say!("mesh-plot-roll"), SMALL, 38.0));
+    items.extend(scales(&frame, &say!("mesh-plot-roll")));
     for (flank, curve) in &curves {
         let path = Path::open(curve.iter().map(|&(x, y)| frame.point(x, y)));
         items.push(Item::stroked(path, Stroke::full(flank.ink(), 2.4).styled(flank.line())));
@@ -113,15 +105,7 @@ pub(super) fn lash(area: Rect, pair: &Pair, placement: Placement, route: Route) 
     let middle = 0.5 * (low + high);
     let half = if high - low > 0.08 { 0.62 * (high - low) } else { 0.05 };
     let frame = Frame::new(area, (0.0, 1.0), (middle - half, middle + half));
-    let ticks_y = frame.y.ticks(frame.y.round_step(5));
-    let ticks_x = frame.x.ticks(0.5);
-    items.push(frame.ground());
-    items.extend(frame.grid(FrameSide::Left, &ticks_y));
-    items.extend(frame.grid(FrameSide::Bottom, &ticks_x));
-    items.push(frame.outline());
-    items.extend(frame.scale(FrameSide::Left, &ticks_y, SMALL));
-    items.extend(frame.scale(FrameSide::Bottom, &ticks_x, SMALL));
-    items.push(frame.name(FrameSide::Bottom, &say!("mesh-plot-every-tooth"), SMALL, 38.0));
+    items.extend(scales(&frame, &say!("mesh-plot-every-tooth")));
     if curve.is_empty() {
         let at = Point::new(0.5 * (area.left + area.right), 0.5 * (area.top + area.bottom));
         items.push(Item::Text(
@@ -138,5 +122,19 @@ pub(super) fn lash(area: Rect, pair: &Pair, placement: Placement, route: Route) 
         let path = Path::open(curve.iter().map(|&(roll, l)| frame.point(roll / pitch, l)));
         items.push(Item::stroked(path, Stroke::full(Ink::Truth, 2.4)));
     }
+    items
+}
+
+/// Ground, grid, outline and both scales of a frame whose foot counts pitches or turns, with the foot's name.
+fn scales(frame: &Frame, foot: &str) -> Vec<Item> {
+    let ticks_y = frame.y.ticks(frame.y.round_step(5));
+    let ticks_x = frame.x.ticks(0.5);
+    let mut items = vec![frame.ground()];
+    items.extend(frame.grid(FrameSide::Left, &ticks_y));
+    items.extend(frame.grid(FrameSide::Bottom, &ticks_x));
+    items.push(frame.outline());
+    items.extend(frame.scale(FrameSide::Left, &ticks_y, SMALL));
+    items.extend(frame.scale(FrameSide::Bottom, &ticks_x, SMALL));
+    items.push(frame.name(FrameSide::Bottom, foot, SMALL, 38.0));
     items
 }
