@@ -240,6 +240,36 @@ struct Listed {
     lines: Vec<KeptLine>,
 }
 
+/// All exercises that ship with the program by step, as they are listed, and what is wrong with them.
+fn exercises() -> (Vec<ExerciseLine>, Option<String>) {
+    // A test reads them all; should one fail all the same, the start page says so.
+    let (found, said) = match scenarios::embedded() {
+        Ok(found) => (found, None),
+        Err(failure) => (Vec::new(), Some(kept::sentence(&failure))),
+    };
+    let mut exercises: Vec<ExerciseLine> = found
+        .iter()
+        .map(|found| ExerciseLine::new(&found.source, found.exercise.scenario()))
+        .collect();
+    exercises.sort_by_key(|exercise| exercise.step);
+    (exercises, said)
+}
+
+/// Where attempts are kept, in words.
+fn kept_in(folder: Option<&Path>) -> String {
+    folder.map_or_else(
+        || say!("notices-attempts-not-kept"),
+        |folder| say!("notices-attempts-kept", folder = folder.display().to_string()),
+    )
+}
+
+/// Where pages and pictures are saved, in words; nothing where that is the folder that the program was started in.
+fn saved_in(folder: Option<&Path>) -> String {
+    folder.map_or_else(String::new, |folder| {
+        say!("notices-pages-saved", folder = folder.display().to_string())
+    })
+}
+
 /// Everything about the bench.
 #[derive(Debug)]
 #[expect(
@@ -287,20 +317,11 @@ pub(super) struct Desk {
 impl Desk {
     /// All exercises that ship with the program; attempts are kept nowhere.
     pub(super) fn new() -> Self {
-        // A test reads them all; should one fail all the same, the start page says so.
-        let (found, said) = match scenarios::embedded() {
-            Ok(found) => (found, None),
-            Err(failure) => (Vec::new(), Some(kept::sentence(&failure))),
-        };
-        let mut exercises: Vec<ExerciseLine> = found
-            .iter()
-            .map(|found| ExerciseLine::new(&found.source, found.exercise.scenario()))
-            .collect();
-        exercises.sort_by_key(|exercise| exercise.step);
+        let (exercises, said) = exercises();
         Self {
             exercises,
             folder: None,
-            kept_in: say!("notices-attempts-not-kept"),
+            kept_in: kept_in(None),
             unfinished: Listed::default(),
             finished: Listed::default(),
             tried: Vec::new(),
@@ -332,19 +353,14 @@ impl Desk {
 
     /// Keeps attempts in this folder, and finds those that are there.
     pub(super) fn keep_in(&mut self, folder: Option<PathBuf>) {
-        self.kept_in = folder.as_ref().map_or_else(
-            || say!("notices-attempts-not-kept"),
-            |folder| say!("notices-attempts-kept", folder = folder.display().to_string()),
-        );
+        self.kept_in = kept_in(folder.as_deref());
         self.folder = folder;
         self.look_wanted = true;
     }
 
     /// Saves pages and pictures in this folder; without one, where the program was started.
     pub(super) fn save_in(&mut self, folder: Option<PathBuf>) {
-        self.saved_in = folder.as_ref().map_or_else(String::new, |folder| {
-            say!("notices-pages-saved", folder = folder.display().to_string())
-        });
+        self.saved_in = saved_in(folder.as_deref());
         self.pages = folder;
     }
 
@@ -662,8 +678,21 @@ impl Desk {
         }
     }
 
-    /// Makes what is shown of the attempt at hand again, as its words have changed.
+    /// Makes what is shown of exercises and of the attempt at hand again, as words have changed.
     pub(super) fn words_changed(&mut self) {
+        self.kept_in = kept_in(self.folder.as_deref());
+        self.saved_in = saved_in(self.pages.as_deref());
+        for now in exercises().0 {
+            if let Some(line) = self.exercises.iter_mut().find(|line| line.source == now.source) {
+                *line = ExerciseLine {
+                    best: line.best,
+                    finished: line.finished,
+                    ..now
+                };
+            }
+        }
+        // Titles of attempts are those of their exercises.
+        self.look_wanted = true;
         if let Some(held) = &mut self.held {
             let (shown, problem) = held.view();
             self.board = Some(shown.board);

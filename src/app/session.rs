@@ -230,6 +230,12 @@ impl Session {
         words::speak(language);
         self.language = Some(language);
         self.desk.words_changed();
+        // Why there is nothing on the stage is said where the gears are made.
+        match self.chosen {
+            Some(index) if self.pair.is_none() => self.choose(index),
+            None => self.missing = Some(say!("stage-no-gears")),
+            Some(_) => {}
+        }
     }
 
     /// Whether keys were changed and are not kept yet.

@@ -7,6 +7,7 @@ use lashwright::job::attempt::replay;
 use lashwright::job::gear_sets;
 use lashwright::view::bench::{BenchView, note};
 use lashwright::view::{AxlePart, Command, Origin, Place, Saved, Setting, Viewpoint};
+use lashwright::words::{Language, speaking};
 
 use super::folder::Folder;
 
@@ -155,6 +156,26 @@ fn an_exercise_from_the_start_page_to_the_debrief() {
         session.apply(Command::OpenFinished(1)),
         Err(Refusal::NoSuchFinished(1)),
         "there is only one"
+    );
+}
+
+/// What was made of words before another language was chosen is made again.
+#[test]
+fn another_language_is_spoken_everywhere() {
+    let folder = Folder::new("language");
+    let mut session = session(&folder);
+    let kept_in = session.view().start.kept_in.to_owned();
+    let saved_in = session.view().start.saved_in.to_owned();
+    // Tests beside this one go on in English: on this thread alone all is said in the other language.
+    let english = Language::all().next().expect("English");
+    speaking(Language::pseudo(), || ask(&mut session, Command::SetLanguage(english)));
+    let start = session.view().start;
+    assert_ne!(start.kept_in, kept_in, "where attempts are kept");
+    assert_ne!(start.saved_in, saved_in, "where pages are saved");
+    assert!(
+        start.kept_in.contains(&folder.path().display().to_string()),
+        "with the folder itself: {}",
+        start.kept_in
     );
 }
 
