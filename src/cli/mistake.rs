@@ -158,16 +158,16 @@ mod tests {
                 "mesh",
             ),
             ("mesh a --paste", ["`--paste <UM>` has no value", "Write"], "mesh"),
-            ("mesh a --paste x", ["`x` is no number", "`--paste <UM>`"], "mesh"),
+            ("mesh a --paste x", ["`x` is not a number", "`--paste <UM>`"], "mesh"),
             (
                 "attempt a --seed 1.5",
-                ["`1.5` is no whole number", "`--seed <N>`"],
+                ["`1.5` is not a whole number", "`--seed <N>`"],
                 "attempt",
             ),
-            ("mesh a --route slow", ["`slow` is no value", "exact, fast"], "mesh"),
+            ("mesh a --route slow", ["`slow` is not a value", "exact, fast"], "mesh"),
             (
                 "mesh a --paste 1 --paste 2",
-                ["`--paste <UM>` stands there twice", "Leave"],
+                ["`--paste <UM>` is given twice", "Leave"],
                 "mesh",
             ),
             (
